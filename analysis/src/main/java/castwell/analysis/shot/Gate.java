@@ -1,0 +1,7 @@
+package castwell.analysis.shot;
+
+/** One light screen: A is nearer the bow, B farther. */
+public enum Gate {
+  A,
+  B
+}

@@ -1,0 +1,123 @@
+package castwell.analysis.uncertainty;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.hipparchus.distribution.continuous.TDistribution;
+
+/**
+ * A value with its uncertainty budget, in SI units, propagated to first order.
+ *
+ * <p>Each source carries its signed contribution: sensitivity coefficient times standard
+ * uncertainty, in the value's own unit. Sources are independent of one another, so a combined
+ * variance is the sum of squares (JCGM 100:2008, 5.1.2); a source that enters twice adds up before
+ * it is squared, which is how correlation is carried (5.2).
+ */
+public record Quantity(double value, Map<Source, Double> contributions) {
+
+  public Quantity {
+    contributions = Map.copyOf(contributions);
+  }
+
+  /** A value taken as exactly known. */
+  public static Quantity exact(double value) {
+    return new Quantity(value, Map.of());
+  }
+
+  /**
+   * @param standardUncertainty in the value's unit, at least 0
+   */
+  public static Quantity of(double value, double standardUncertainty, Source source) {
+    if (!(standardUncertainty >= 0)) {
+      throw new IllegalArgumentException(
+          "a standard uncertainty is at least 0, not " + standardUncertainty);
+    }
+    return new Quantity(value, Map.of(source, standardUncertainty));
+  }
+
+  public Quantity plus(Quantity other) {
+    return combine(value + other.value, 1, other, 1);
+  }
+
+  public Quantity minus(Quantity other) {
+    return combine(value - other.value, 1, other, -1);
+  }
+
+  public Quantity times(Quantity other) {
+    return combine(value * other.value, other.value, other, value);
+  }
+
+  /** A zero divisor gives an infinite or NaN value, as plain division does. */
+  public Quantity dividedBy(Quantity other) {
+    double quotient = value / other.value;
+    return combine(quotient, 1 / other.value, other, -quotient / other.value);
+  }
+
+  public Quantity times(double factor) {
+    return combine(value * factor, factor, exact(0), 0);
+  }
+
+  /** Any function of this quantity, given its value and its derivative there. */
+  public Quantity mapped(double newValue, double derivative) {
+    return combine(newValue, derivative, exact(0), 0);
+  }
+
+  /** Combined standard uncertainty, 0 for an exact value. */
+  public double standardUncertainty() {
+    return rootSumSquares(source -> true);
+  }
+
+  /** The part of the standard uncertainty that is this kind's. */
+  public double standardUncertainty(Kind kind) {
+    return rootSumSquares(source -> source.kind() == kind);
+  }
+
+  /**
+   * Effective degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1); infinite when
+   * no source has a finite number of them.
+   */
+  public double effectiveDegreesOfFreedom() {
+    double u = standardUncertainty();
+    double sum = 0;
+    for (var entry : contributions.entrySet()) {
+      sum += Math.pow(entry.getValue(), 4) / entry.getKey().degreesOfFreedom();
+    }
+    return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(u, 4) / sum;
+  }
+
+  /**
+   * Expanded uncertainty: half the width of the interval that covers the value with the given
+   * probability (JCGM 100:2008, 6.2 and G.4.1, degrees of freedom truncated to the next lower
+   * integer).
+   *
+   * @param coverage between 0 and 1, commonly 0.95
+   */
+  public double expandedUncertainty(double coverage) {
+    if (!(coverage > 0 && coverage < 1)) {
+      throw new IllegalArgumentException("coverage lies between 0 and 1, not " + coverage);
+    }
+    double degreesOfFreedom = Math.min(Math.floor(effectiveDegreesOfFreedom()), 1e6);
+    double k =
+        new TDistribution(Math.max(1, degreesOfFreedom))
+            .inverseCumulativeProbability(0.5 + coverage / 2);
+    return k * standardUncertainty();
+  }
+
+  private Quantity combine(double result, double weight, Quantity other, double otherWeight) {
+    Map<Source, Double> sum = new LinkedHashMap<>();
+    contributions.forEach((source, part) -> sum.put(source, part * weight));
+    other.contributions.forEach(
+        (source, part) -> sum.merge(source, part * otherWeight, Double::sum));
+    return new Quantity(result, sum);
+  }
+
+  private double rootSumSquares(Predicate<Source> wanted) {
+    double sum = 0;
+    for (var entry : contributions.entrySet()) {
+      if (wanted.test(entry.getKey())) {
+        sum += entry.getValue() * entry.getValue();
+      }
+    }
+    return Math.sqrt(sum);
+  }
+}

@@ -1,0 +1,21 @@
+package castwell.capture.device;
+
+/**
+ * What a station's reader tells the capture loop. Times are the host's monotonic clock in
+ * microseconds; they are comparable within one run of the program only.
+ */
+public sealed interface Signal {
+
+  String station();
+
+  long micros();
+
+  /** The port was opened; the link may be written to until {@link Closed}. */
+  record Opened(String station, long micros, String port, Link link) implements Signal {}
+
+  /** Bytes came. */
+  record Received(String station, long micros, byte[] bytes) implements Signal {}
+
+  /** The link is gone, or couldn't be opened; another try follows. */
+  record Closed(String station, long micros, String sentence) implements Signal {}
+}
