@@ -1,0 +1,224 @@
+package castwell.capture.assembly;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.EdgeKind;
+import castwell.analysis.shot.Gate;
+import castwell.analysis.shot.Passage;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Edges of one boot of one board to passages. An edge that comes after its passage was judged
+ * amends it: the passage is given out again, with all its edges.
+ *
+ * <p>Arrival times are the host's monotonic microseconds, and decide how long to wait. What belongs
+ * together is decided by the board's ticks alone.
+ */
+public final class Assembler {
+  /** Passages remembered behind the last one, for edges that are sent again late. */
+  private static final int REMEMBERED_EDGES = 256;
+
+  private static final long NEVER = Long.MAX_VALUE;
+
+  private final Grouping grouping;
+  private final long quietTicks;
+  private final long holeWaitMicros;
+  private final BeatLog beats;
+  private final TreeMap<Integer, Edge> edges = new TreeMap<>();
+  private final TreeMap<Integer, Passage> given = new TreeMap<>();
+  private final Holes holes = new Holes();
+
+  /** The highest edge number heard of, or -1 while nothing is known of this boot. */
+  private int highest = -1;
+
+  private int unsettledFrom = Integer.MAX_VALUE;
+  private long lastArrivalMicros;
+  private long nextLookMicros = NEVER;
+
+  /**
+   * @param hz the board's nominal tick rate
+   */
+  public Assembler(AssemblyTiming timing, double hz) {
+    this.grouping = new Grouping(timing, hz);
+    this.quietTicks = grouping.ticks(timing.quiet());
+    this.holeWaitMicros = TimeUnit.NANOSECONDS.toMicros(timing.holeWait().toNanos());
+    this.beats = new BeatLog(Math.round(hz));
+  }
+
+  /** The host saw this boot begin, so its edges count from 1 and every missing one is missed. */
+  public void startedNow() {
+    highest = Math.max(highest, 0);
+  }
+
+  /** What the store already holds of this boot: not given out again unless amended. */
+  public void restore(Collection<Edge> stored, Collection<Passage> passages) {
+    for (Edge edge : stored) {
+      edges.put(edge.number(), edge);
+      highest = Math.max(highest, edge.number());
+    }
+    for (Passage passage : passages) {
+      given.put(passage.firstEdge(), passage);
+      passage.lostEdges().forEach(holes::giveUp);
+      highest = Math.max(highest, passage.lastEdge());
+    }
+  }
+
+  /** The edge of that number, if it is remembered here. */
+  public Optional<Edge> known(int number) {
+    return Optional.ofNullable(edges.get(number));
+  }
+
+  /**
+   * An edge that isn't known yet.
+   *
+   * @param ticks32 as stamped, wrapping
+   * @return how many edges before it are newly found missing
+   */
+  public int edge(int number, Gate gate, EdgeKind kind, long ticks32, int late, long micros) {
+    int found = edges.isEmpty() && highest < 0 ? 0 : openHoles(number - 1, micros);
+    holes.fill(number);
+    highest = Math.max(highest, number);
+    edges.put(number, new Edge(number, gate, kind, beats.unwrap(number, ticks32), late));
+    unsettledFrom = Math.min(unsettledFrom, number);
+    lastArrivalMicros = micros;
+    nextLookMicros = Math.min(nextLookMicros, micros);
+    return found;
+  }
+
+  /**
+   * @param counted the board's highest edge number when the beat was composed
+   * @return how many edges are newly found missing
+   */
+  public int beat(int counted, long ticks48, long micros) {
+    beats.beat(counted, ticks48);
+    if (highest < 0) {
+      highest = counted;
+      return 0;
+    }
+    int found = openHoles(counted, micros);
+    highest = Math.max(highest, counted);
+    return found;
+  }
+
+  /** The board no longer keeps these. */
+  public void missing(int first, int last) {
+    for (int number = Math.max(first, 1); number <= Math.min(last, highest); number++) {
+      if (holes.isWaitedFor(number)) {
+        holes.giveUp(number);
+        unsettledFrom = Math.min(unsettledFrom, number);
+        nextLookMicros = 0;
+      }
+    }
+  }
+
+  /** From which edge on the board should be asked to send again. */
+  public OptionalInt wanted() {
+    return holes.firstWaitedFor();
+  }
+
+  /** When {@link #settle} should be called again, in micros; empty when nothing is open. */
+  public OptionalLong nextLook() {
+    return nextLookMicros == NEVER ? OptionalLong.empty() : OptionalLong.of(nextLookMicros);
+  }
+
+  /** The passages that closed or changed since the last call. */
+  public List<Passage> settle(long micros) {
+    return micros < nextLookMicros ? List.of() : look(micros, false);
+  }
+
+  /**
+   * Nothing more of this boot will come: whatever is open closes now.
+   *
+   * @param boardRestarted whether the board itself started anew
+   */
+  public List<Passage> close(boolean boardRestarted) {
+    return look(NEVER, boardRestarted);
+  }
+
+  private int openHoles(int upTo, long micros) {
+    int found = 0;
+    for (int number = Math.max(highest + 1, 1); number <= upTo; number++) {
+      holes.open(number, micros + holeWaitMicros);
+      unsettledFrom = Math.min(unsettledFrom, number);
+      found++;
+    }
+    if (found > 0) {
+      nextLookMicros = Math.min(nextLookMicros, micros + holeWaitMicros);
+    }
+    return found;
+  }
+
+  private List<Passage> look(long micros, boolean boardRestarted) {
+    for (int number : holes.expire(micros)) {
+      unsettledFrom = Math.min(unsettledFrom, number);
+    }
+    nextLookMicros = holes.nextGiveUp().orElse(NEVER);
+    if (unsettledFrom == Integer.MAX_VALUE) {
+      return List.of();
+    }
+    int from = startOfLook();
+    var groups = grouping.split(edges.tailMap(from, true).values());
+    var candidates =
+        new HoleAssignment(grouping, beats, quietTicks).assign(groups, holes.from(from));
+    List<Passage> closed = new ArrayList<>();
+    unsettledFrom = Integer.MAX_VALUE;
+    for (int i = 0; i < candidates.size(); i++) {
+      Candidate candidate = candidates.get(i);
+      boolean newest =
+          candidates.subList(i + 1, candidates.size()).stream().noneMatch(Candidate::hasEdges);
+      long closesAt = newest && candidate.hasEdges() ? closesAt(candidate) : 0;
+      if (candidate.lost().stream().anyMatch(holes::isWaitedFor)) {
+        unsettledFrom = Math.min(unsettledFrom, candidate.first());
+      } else if (micros < closesAt) {
+        unsettledFrom = Math.min(unsettledFrom, candidate.first());
+        nextLookMicros = Math.min(nextLookMicros, closesAt);
+      } else {
+        boolean cut = boardRestarted && closesAt > 0 && !Grouping.isComplete(candidate.edges());
+        giveOut(candidate.toPassage(cut), closed);
+      }
+    }
+    forget();
+    return closed;
+  }
+
+  /** Two passages back, since an edge that came late may join the one before. */
+  private int startOfLook() {
+    Integer start = given.lowerKey(unsettledFrom);
+    Integer before = start == null ? null : given.lowerKey(start);
+    return before != null ? before : start != null ? start : unsettledFrom;
+  }
+
+  private long closesAt(Candidate candidate) {
+    long patience = grouping.patience(candidate.edges()).toNanos();
+    return lastArrivalMicros + TimeUnit.NANOSECONDS.toMicros(patience);
+  }
+
+  private void giveOut(Passage passage, List<Passage> closed) {
+    Passage before = given.get(passage.firstEdge());
+    boolean sameEdges =
+        before != null
+            && before.edges().equals(passage.edges())
+            && before.lostEdges().equals(passage.lostEdges());
+    if (!sameEdges) {
+      given.subMap(passage.firstEdge(), true, passage.lastEdge(), true).clear();
+      given.put(passage.firstEdge(), passage);
+      closed.add(passage);
+    }
+  }
+
+  private void forget() {
+    int oldest = Math.min(highest - REMEMBERED_EDGES, unsettledFrom);
+    Integer boundary = given.floorKey(oldest);
+    if (boundary != null && edges.size() > 2 * REMEMBERED_EDGES) {
+      edges.headMap(boundary).clear();
+      given.headMap(boundary).clear();
+      holes.forgetBefore(boundary);
+    }
+  }
+}

@@ -1,0 +1,25 @@
+package castwell.capture.assembly;
+
+import java.time.Duration;
+
+/**
+ * How long the assembler waits, and for what.
+ *
+ * @param quiet the gates' silence that closes a complete passage
+ * @param holeWait how long an edge that the numbers say exists is waited for
+ */
+public record AssemblyTiming(Duration quiet, Duration holeWait) {
+
+  /** An object seen by gate A alone may be a slow one on its way to gate B. */
+  static final Duration FOR_GATE_B = Duration.ofMillis(250);
+
+  /** An object seen by gate B alone may be one that flies the wrong way. */
+  static final Duration FOR_GATE_A = Duration.ofMillis(60);
+
+  /** Both gates were reached and something is missing: an arrow at 20 m/s takes 40 ms. */
+  static final Duration FOR_THE_REST = Duration.ofMillis(100);
+
+  public static AssemblyTiming defaults() {
+    return new AssemblyTiming(Duration.ofMillis(10), Duration.ofMillis(300));
+  }
+}

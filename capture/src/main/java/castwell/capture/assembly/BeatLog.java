@@ -1,0 +1,77 @@
+package castwell.capture.assembly;
+
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+
+/**
+ * What the heartbeats of one boot say about when an edge was stamped: each tells how many edges
+ * there were at a tick. This unwraps the 32-bit stamps and dates edges whose lines were lost.
+ */
+final class BeatLog {
+  private static final int KEPT = 256;
+  private static final long WRAP = 1L << 32;
+
+  /** The first and the last beat that told one count of edges, in ticks. */
+  private record Span(long first, long last) {}
+
+  private final TreeMap<Integer, Span> spans = new TreeMap<>();
+  private final long slack;
+
+  /**
+   * @param slack how far, in ticks, a beat's count may be out of step with its own stamp
+   */
+  BeatLog(long slack) {
+    this.slack = slack;
+  }
+
+  void beat(int edges, long ticks48) {
+    spans.merge(
+        edges,
+        new Span(ticks48, ticks48),
+        (old, now) -> new Span(Math.min(old.first, now.first), Math.max(old.last, now.last)));
+    while (spans.size() > KEPT) {
+      spans.pollFirstEntry();
+    }
+  }
+
+  /** The first count of edges heard of, if any. */
+  boolean isEmpty() {
+    return spans.isEmpty();
+  }
+
+  /** The last tick at which the edge is known not to have been stamped yet. */
+  OptionalLong notYetAt(int edge) {
+    return ticks(spans.lowerEntry(edge), false);
+  }
+
+  /** The first tick at which the edge is known to have been stamped. */
+  OptionalLong alreadyAt(int edge) {
+    return ticks(spans.ceilingEntry(edge), true);
+  }
+
+  private static OptionalLong ticks(Map.Entry<Integer, Span> entry, boolean first) {
+    return entry == null
+        ? OptionalLong.empty()
+        : OptionalLong.of(first ? entry.getValue().first : entry.getValue().last);
+  }
+
+  /**
+   * The full count of a 32-bit stamp: the first one after the last beat that had not counted the
+   * edge, or the last one before the first beat that had.
+   */
+  long unwrap(int edge, long ticks32) {
+    OptionalLong before = notYetAt(edge);
+    if (before.isPresent()) {
+      long from = Math.max(0, before.getAsLong() - slack);
+      return from + Math.floorMod(ticks32 - from, WRAP);
+    }
+    OptionalLong after = alreadyAt(edge);
+    if (after.isPresent()) {
+      long to = after.getAsLong() + slack;
+      long unwrapped = to - Math.floorMod(to - ticks32, WRAP);
+      return unwrapped < 0 ? unwrapped + WRAP : unwrapped;
+    }
+    return ticks32;
+  }
+}

@@ -1,0 +1,26 @@
+package castwell.capture.assembly;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.Passage;
+import java.util.List;
+
+/**
+ * What may be one passage.
+ *
+ * @param edges those that arrived, ascending; may be empty
+ * @param lost the numbers of those that haven't, ascending; may be empty
+ */
+record Candidate(List<Edge> edges, List<Integer> lost) {
+
+  boolean hasEdges() {
+    return !edges.isEmpty();
+  }
+
+  int first() {
+    return toPassage(false).firstEdge();
+  }
+
+  Passage toPassage(boolean boardRestarted) {
+    return new Passage(edges, lost, boardRestarted);
+  }
+}

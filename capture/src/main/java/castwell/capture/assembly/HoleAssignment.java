@@ -1,0 +1,97 @@
+package castwell.capture.assembly;
+
+import castwell.analysis.shot.Edge;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * To which passage a missing edge belongs. Inside a group there is no question. Between two groups
+ * the heartbeats tell when it was stamped, and an incomplete neighbour is the likelier owner. Where
+ * neither has room for it, it was an object of its own.
+ */
+final class HoleAssignment {
+  private final Grouping grouping;
+  private final BeatLog beats;
+  private final long quietTicks;
+
+  HoleAssignment(Grouping grouping, BeatLog beats, long quietTicks) {
+    this.grouping = grouping;
+    this.beats = beats;
+    this.quietTicks = quietTicks;
+  }
+
+  /**
+   * @param groups in ascending edge number
+   * @param holes ascending
+   */
+  List<Candidate> assign(List<List<Edge>> groups, List<Integer> holes) {
+    List<List<Integer>> lost = new ArrayList<>();
+    groups.forEach(group -> lost.add(new ArrayList<>()));
+    List<Candidate> own = new ArrayList<>();
+    for (List<Integer> run : runs(holes)) {
+      int owner = owner(groups, run);
+      if (owner < 0) {
+        own.add(new Candidate(List.of(), run));
+      } else {
+        lost.get(owner).addAll(run);
+      }
+    }
+    List<Candidate> candidates = new ArrayList<>(own);
+    for (int i = 0; i < groups.size(); i++) {
+      candidates.add(new Candidate(groups.get(i), lost.get(i)));
+    }
+    candidates.sort((a, b) -> Integer.compare(a.first(), b.first()));
+    return candidates;
+  }
+
+  /** Consecutive numbers; the edges between two runs have arrived. */
+  private static List<List<Integer>> runs(List<Integer> holes) {
+    List<List<Integer>> runs = new ArrayList<>();
+    for (int hole : holes) {
+      List<Integer> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
+      if (last.isEmpty() || last.get(last.size() - 1) != hole - 1) {
+        runs.add(new ArrayList<>());
+      }
+      runs.get(runs.size() - 1).add(hole);
+    }
+    return runs;
+  }
+
+  private int owner(List<List<Edge>> groups, List<Integer> run) {
+    int next = 0;
+    while (next < groups.size() && firstNumber(groups.get(next)) < run.get(0)) {
+      next++;
+    }
+    int previous = next - 1;
+    if (previous >= 0 && lastNumber(groups.get(previous)) > run.get(0)) {
+      return previous;
+    }
+    if (previous >= 0 && mayEnd(groups.get(previous), run)) {
+      return previous;
+    }
+    return next < groups.size() && mayBegin(groups.get(next), run) ? next : -1;
+  }
+
+  private boolean mayEnd(List<Edge> group, List<Integer> run) {
+    var notYet = beats.notYetAt(run.get(0));
+    long patience = grouping.ticks(grouping.patience(group));
+    boolean inReach =
+        notYet.isEmpty() || notYet.getAsLong() - Grouping.lastTicks(group) <= patience;
+    return !Grouping.isComplete(group) && inReach;
+  }
+
+  private boolean mayBegin(List<Edge> group, List<Integer> run) {
+    var already = beats.alreadyAt(run.get(run.size() - 1));
+    boolean inReach =
+        already.isEmpty() || Grouping.firstTicks(group) - already.getAsLong() <= quietTicks;
+    return !Grouping.isComplete(group) && inReach;
+  }
+
+  private static int firstNumber(List<Edge> group) {
+    return group.get(0).number();
+  }
+
+  private static int lastNumber(List<Edge> group) {
+    return group.get(group.size() - 1).number();
+  }
+}

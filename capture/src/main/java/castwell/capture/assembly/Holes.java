@@ -1,0 +1,72 @@
+package castwell.capture.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Edges that the numbers say exist and that haven't arrived: waited for, then given up. */
+final class Holes {
+  private final TreeMap<Integer, Long> waited = new TreeMap<>();
+  private final TreeSet<Integer> lost = new TreeSet<>();
+
+  void open(int number, long giveUpMicros) {
+    waited.put(number, giveUpMicros);
+  }
+
+  /**
+   * @return whether it was a hole, open or given up
+   */
+  boolean fill(int number) {
+    return waited.remove(number) != null | lost.remove(number);
+  }
+
+  /** The board no longer has it. */
+  void giveUp(int number) {
+    waited.remove(number);
+    lost.add(number);
+  }
+
+  /** Gives up what has been waited for long enough: the numbers. */
+  List<Integer> expire(long micros) {
+    List<Integer> expired = new ArrayList<>();
+    waited.forEach(
+        (number, giveUp) -> {
+          if (giveUp <= micros) {
+            expired.add(number);
+          }
+        });
+    expired.forEach(this::giveUp);
+    return expired;
+  }
+
+  boolean isWaitedFor(int number) {
+    return waited.containsKey(number);
+  }
+
+  boolean isHole(int number) {
+    return waited.containsKey(number) || lost.contains(number);
+  }
+
+  OptionalInt firstWaitedFor() {
+    return waited.isEmpty() ? OptionalInt.empty() : OptionalInt.of(waited.firstKey());
+  }
+
+  OptionalLong nextGiveUp() {
+    return waited.values().stream().mapToLong(Long::longValue).min();
+  }
+
+  /** Holes from a number on, ascending. */
+  List<Integer> from(int number) {
+    TreeSet<Integer> all = new TreeSet<>(lost.tailSet(number));
+    all.addAll(waited.tailMap(number).keySet());
+    return List.copyOf(all);
+  }
+
+  void forgetBefore(int number) {
+    waited.headMap(number).clear();
+    lost.headSet(number).clear();
+  }
+}

@@ -1,0 +1,147 @@
+package castwell.capture.wire;
+
+import castwell.analysis.shot.EdgeKind;
+import castwell.analysis.shot.Gate;
+import castwell.capture.wire.Sentence.EdgeSeen;
+import castwell.capture.wire.Sentence.Heartbeat;
+import castwell.capture.wire.Sentence.Identity;
+import castwell.capture.wire.Sentence.Key;
+import castwell.capture.wire.Sentence.Levels;
+import castwell.capture.wire.Sentence.Loss;
+import castwell.capture.wire.Sentence.Missing;
+import castwell.capture.wire.Sentence.Press;
+import castwell.capture.wire.Sentence.Surroundings;
+import java.util.Optional;
+
+/** The fields of a sentence whose CRC is right: bytes to {@link Sentence}. */
+final class SentenceDecoder {
+  private static final int MAX16 = 0xFFFF;
+  private static final long MAX32 = 0xFFFF_FFFFL;
+  private static final long MAX48 = 0xFFFF_FFFF_FFFFL;
+  private static final int LINE_END_BYTES = 2;
+
+  private SentenceDecoder() {}
+
+  /**
+   * @param type the sentence's letter
+   * @param fields standing just after the line number
+   * @param length of the line on the wire without its end
+   * @return nothing for a type that isn't known
+   * @throws Fields.Bad when a field isn't what the protocol says
+   */
+  static Optional<Sentence> decode(char type, int line, Fields fields, int length) {
+    return switch (type) {
+      case 'I' -> Optional.of(identity(line, fields));
+      case 'E' -> Optional.of(edge(line, fields));
+      case 'H' -> Optional.of(heartbeat(line, fields, length + LINE_END_BYTES));
+      case 'L' -> Optional.of(loss(line, fields));
+      case 'M' -> Optional.of(missing(line, fields));
+      case 'K' -> Optional.of(key(line, fields));
+      default -> Optional.empty();
+    };
+  }
+
+  private static Identity identity(int line, Fields f) {
+    int protocol = f.integer(1, MAX16);
+    String firmware = f.name();
+    String device = f.name();
+    int boot = f.integer(0, MAX16);
+    int hz = f.integer(1, Integer.MAX_VALUE);
+    f.known(0, MAX16); // gates: always two in this version
+    int latencyA = f.known(Integer.MIN_VALUE + 1, Integer.MAX_VALUE).orElse(0);
+    int latencyB = f.known(Integer.MIN_VALUE + 1, Integer.MAX_VALUE).orElse(0);
+    int keep = f.known(0, Integer.MAX_VALUE).orElse(0);
+    char cause = f.isEmpty() ? 'U' : f.letter();
+    return new Identity(
+        line, protocol, firmware, device, boot, hz, latencyA, latencyB, keep, cause);
+  }
+
+  private static EdgeSeen edge(int line, Fields f) {
+    return new EdgeSeen(
+        line,
+        f.integer(0, MAX16),
+        f.integer(1, Integer.MAX_VALUE),
+        gate(f),
+        kind(f),
+        f.integer(0L, MAX32),
+        f.known(0, Integer.MAX_VALUE).orElse(0));
+  }
+
+  private static Heartbeat heartbeat(int line, Fields f, int bytes) {
+    return new Heartbeat(
+        line,
+        f.integer(0, MAX16),
+        f.integer(0L, MAX48),
+        f.integer(0, MAX16),
+        f.integer(0, Integer.MAX_VALUE),
+        f.known(0, Integer.MAX_VALUE).orElse(0),
+        f.known(0, Integer.MAX_VALUE).orElse(0),
+        levels(f),
+        new Surroundings(
+            f.known(0, 1023),
+            f.known(0, 1023),
+            f.known(0, Integer.MAX_VALUE),
+            f.known(Short.MIN_VALUE, Short.MAX_VALUE),
+            f.known(Short.MIN_VALUE, Short.MAX_VALUE),
+            f.known(0, 10_000)),
+        bytes);
+  }
+
+  private static Loss loss(int line, Fields f) {
+    return new Loss(
+        line,
+        f.integer(0, MAX16),
+        gate(f),
+        f.integer(0L, MAX32),
+        f.integer(0L, MAX32),
+        f.integer(0L, MAX32));
+  }
+
+  private static Missing missing(int line, Fields f) {
+    int boot = f.integer(0, MAX16);
+    int first = f.integer(1, Integer.MAX_VALUE);
+    return new Missing(line, boot, first, f.integer(first, Integer.MAX_VALUE));
+  }
+
+  private static Key key(int line, Fields f) {
+    int boot = f.integer(0, MAX16);
+    int key = f.integer(1, 9);
+    Press press =
+        switch (f.letter()) {
+          case 'S' -> Press.SHORT;
+          case 'L' -> Press.LONG;
+          default -> throw new Fields.Bad();
+        };
+    return new Key(line, boot, key, press, f.integer(0L, MAX32));
+  }
+
+  private static Gate gate(Fields f) {
+    return switch (f.letter()) {
+      case 'A' -> Gate.A;
+      case 'B' -> Gate.B;
+      default -> throw new Fields.Bad();
+    };
+  }
+
+  private static EdgeKind kind(Fields f) {
+    try {
+      return EdgeKind.ofLetter(f.letter());
+    } catch (IllegalArgumentException e) {
+      throw new Fields.Bad();
+    }
+  }
+
+  private static Optional<Levels> levels(Fields f) {
+    if (f.isEmpty()) {
+      f.known(0, 0);
+      return Optional.empty();
+    }
+    return switch (f.text(2)) {
+      case "CC" -> Optional.of(new Levels(false, false));
+      case "BC" -> Optional.of(new Levels(true, false));
+      case "CB" -> Optional.of(new Levels(false, true));
+      case "BB" -> Optional.of(new Levels(true, true));
+      default -> throw new Fields.Bad();
+    };
+  }
+}
