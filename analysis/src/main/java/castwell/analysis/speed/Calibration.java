@@ -1,0 +1,54 @@
+package castwell.analysis.speed;
+
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import java.util.Objects;
+
+/**
+ * How the gates stand, and how well they see.
+ *
+ * @param spacingM from gate A to gate B, above 0
+ * @param spacingUM standard uncertainty of the spacing, in metres; common to every shot
+ * @param triggerScatterM standard deviation of the place on the object at which one gate triggers
+ *     on one edge, in metres; each edge's own
+ * @param gatesFromBowM from the bow to gate A
+ * @param oscillator what keeps the board's time
+ */
+public record Calibration(
+    double spacingM,
+    double spacingUM,
+    double triggerScatterM,
+    double gatesFromBowM,
+    Oscillator oscillator) {
+
+  private static final Source SPACING = Source.common("gate spacing");
+
+  /**
+   * @throws IllegalArgumentException when a length is out of its range
+   */
+  public Calibration {
+    if (!(spacingM > 0 && Double.isFinite(spacingM))) {
+      throw new IllegalArgumentException("the gate spacing lies above 0 m, not at " + spacingM);
+    }
+    atLeastZero("the gate spacing's standard uncertainty", spacingUM);
+    atLeastZero("the trigger scatter", triggerScatterM);
+    atLeastZero("the distance from the bow to gate A", gatesFromBowM);
+    Objects.requireNonNull(oscillator, "oscillator");
+  }
+
+  /** The spacing in metres as a quantity, uncertain by the common source "gate spacing". */
+  public Quantity spacing() {
+    return Quantity.of(spacingM, spacingUM, SPACING);
+  }
+
+  /** From the bow to the middle between the gates, in metres: where the measured speed holds. */
+  public double middleFromBowM() {
+    return gatesFromBowM + spacingM / 2;
+  }
+
+  private static void atLeastZero(String what, double metres) {
+    if (!(metres >= 0 && Double.isFinite(metres))) {
+      throw new IllegalArgumentException(what + " is at least 0 m, not " + metres);
+    }
+  }
+}

@@ -1,0 +1,13 @@
+package castwell.analysis.speed;
+
+import castwell.analysis.uncertainty.Quantity;
+
+/** Kinetic energy: m v^2 / 2. */
+public final class KineticEnergy {
+  private KineticEnergy() {}
+
+  /** In joules. */
+  public static Quantity of(Quantity massKg, Quantity speedMps) {
+    return massKg.times(speedMps).times(speedMps).times(0.5);
+  }
+}

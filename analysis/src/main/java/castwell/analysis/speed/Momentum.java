@@ -1,0 +1,13 @@
+package castwell.analysis.speed;
+
+import castwell.analysis.uncertainty.Quantity;
+
+/** Momentum: m v. */
+public final class Momentum {
+  private Momentum() {}
+
+  /** In kg m/s. */
+  public static Quantity of(Quantity massKg, Quantity speedMps) {
+    return massKg.times(speedMps);
+  }
+}

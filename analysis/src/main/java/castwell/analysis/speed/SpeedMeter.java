@@ -1,0 +1,124 @@
+package castwell.analysis.speed;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.Gate;
+import castwell.analysis.shot.Passage;
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Ticks to speed: v = d / t, with its uncertainty by the law of propagation (JCGM 100:2008, 5.1.2).
+ *
+ * <p>Common to the set-up: "gate spacing" and "tick rate". Each shot's own, for each end at each
+ * gate: "trigger" (a place on the object), "tick" (the stamp holds within one tick) and "lateness"
+ * (the stamp is late by anything from 0 to its bound). Own sources bear the same names in every
+ * passage, so they tell apart the ends of one object and not the shots of one set.
+ */
+public final class SpeedMeter {
+  /** Standard deviation of a rectangular distribution of width 1 (JCGM 100:2008, 4.3.7). */
+  private static final double UNIT_RECTANGLE = 1 / Math.sqrt(12);
+
+  private final Passage passage;
+  private final Calibration calibration;
+  private final Quantity tickRate;
+  private final StampLatency latency;
+
+  private SpeedMeter(
+      Passage passage, Calibration calibration, TickRate rate, StampLatency latency) {
+    this.passage = passage;
+    this.calibration = calibration;
+    this.tickRate = rate.quantity();
+    this.latency = latency;
+  }
+
+  public static Measurement measure(
+      Passage passage, Calibration calibration, TickRate rate, StampLatency latency) {
+    return new SpeedMeter(passage, calibration, rate, latency).measurement();
+  }
+
+  private Measurement measurement() {
+    Optional<Quantity> front = between(End.FRONT);
+    Optional<Quantity> tail = between(End.TAIL);
+    Optional<Quantity> speed = together(front, tail);
+    return new Measurement(front, tail, speed, speed.flatMap(this::length));
+  }
+
+  private Optional<Quantity> between(End end) {
+    return crossing(Gate.A, end)
+        .flatMap(a -> crossing(Gate.B, end).flatMap(b -> speedBetween(a, b)));
+  }
+
+  private Optional<Quantity> speedBetween(Crossing a, Crossing b) {
+    Quantity seconds = b.seconds().minus(a.seconds());
+    if (seconds.value() == 0) {
+      return Optional.empty();
+    }
+    Quantity metres = calibration.spacing().plus(b.beyondM()).minus(a.beyondM());
+    return Optional.of(metres.dividedBy(seconds));
+  }
+
+  /**
+   * The mean weighted by inverse own variance. Relative variances, since a pair that happens to
+   * read slow would otherwise weigh more for being slow.
+   */
+  private static Optional<Quantity> together(Optional<Quantity> front, Optional<Quantity> tail) {
+    List<Quantity> speeds =
+        Stream.of(front, tail)
+            .flatMap(Optional::stream)
+            .filter(speed -> speed.value() > 0)
+            .toList();
+    double weights = speeds.stream().mapToDouble(SpeedMeter::weight).sum();
+    return speeds.stream()
+        .map(speed -> speed.times(weight(speed) / weights))
+        .reduce(Quantity::plus);
+  }
+
+  private static double weight(Quantity speed) {
+    double relative = speed.standardUncertainty(Kind.OWN) / speed.value();
+    return 1 / (relative * relative);
+  }
+
+  /** Speed times the time a gate stayed blocked, the mean of the gates that saw both ends. */
+  private Optional<Quantity> length(Quantity speed) {
+    List<Quantity> lengths =
+        Stream.of(Gate.values()).flatMap(gate -> lengthAt(gate, speed).stream()).toList();
+    return lengths.stream().reduce(Quantity::plus).map(sum -> sum.times(1.0 / lengths.size()));
+  }
+
+  private Optional<Quantity> lengthAt(Gate gate, Quantity speed) {
+    return crossing(gate, End.FRONT)
+        .flatMap(front -> crossing(gate, End.TAIL).map(tail -> length(speed, front, tail)));
+  }
+
+  private static Quantity length(Quantity speed, Crossing front, Crossing tail) {
+    return speed
+        .times(tail.seconds().minus(front.seconds()))
+        .plus(front.beyondM())
+        .minus(tail.beyondM());
+  }
+
+  private Optional<Crossing> crossing(Gate gate, End end) {
+    return end.edge(passage, gate)
+        .map(
+            edge -> {
+              String place = " at gate " + gate + ", " + end.word();
+              Quantity seconds =
+                  ticks(edge, place)
+                      .dividedBy(tickRate)
+                      .minus(Quantity.exact(latency.seconds(gate)));
+              Source trigger = Source.own("trigger" + place);
+              return new Crossing(seconds, Quantity.of(0, calibration.triggerScatterM(), trigger));
+            });
+  }
+
+  private Quantity ticks(Edge edge, String place) {
+    double sincePassageBegan = edge.ticks() - passage.edges().get(0).ticks();
+    double late = edge.lateTicks();
+    return Quantity.of(sincePassageBegan, UNIT_RECTANGLE, Source.own("tick" + place))
+        .minus(Quantity.of(late / 2, late * UNIT_RECTANGLE, Source.own("lateness" + place)));
+  }
+}

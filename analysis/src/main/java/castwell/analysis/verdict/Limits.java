@@ -1,0 +1,31 @@
+package castwell.analysis.verdict;
+
+/**
+ * What an arrow can be. The defaults are common practice, no source.
+ *
+ * @param slowestMps slower is no arrow
+ * @param fastestMps faster is no arrow
+ * @param shortestM shorter is no arrow
+ * @param longestM longer is no arrow
+ * @param lengthToleranceM how far a measured length may be from the tagged arrow's, beyond twice
+ *     its standard uncertainty
+ * @param flutterM the stretch of the arrow, to each side of where its tail was seen, in which
+ *     fletching makes more edges
+ * @param flutterEdges the most such edges at one gate
+ * @param agreementSigmas how many standard uncertainties of their difference the speeds from front
+ *     and tail may be apart
+ */
+public record Limits(
+    double slowestMps,
+    double fastestMps,
+    double shortestM,
+    double longestM,
+    double lengthToleranceM,
+    double flutterM,
+    int flutterEdges,
+    double agreementSigmas) {
+
+  public static Limits defaults() {
+    return new Limits(20, 130, 0.5, 1.0, 0.04, 0.2, 16, 4);
+  }
+}

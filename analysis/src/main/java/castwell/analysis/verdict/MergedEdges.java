@@ -1,0 +1,21 @@
+package castwell.analysis.verdict;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.EdgeKind;
+import java.util.Optional;
+
+/** Two edges fell together and got one stamp, so neither can be told. */
+final class MergedEdges implements Rule {
+  @Override
+  public Optional<Reason> judge(Evidence evidence) {
+    return evidence.passage().edges().stream()
+        .filter(edge -> edge.kind() == EdgeKind.MERGED)
+        .findFirst()
+        .map(MergedEdges::reason);
+  }
+
+  private static Reason reason(Edge edge) {
+    return new Reason(
+        "merged-edges", "Two edges at gate " + edge.gate() + " fell together and got one stamp.");
+  }
+}

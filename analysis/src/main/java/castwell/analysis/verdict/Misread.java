@@ -1,0 +1,17 @@
+package castwell.analysis.verdict;
+
+import java.util.List;
+
+/**
+ * It does not count, unless a person brings it back.
+ *
+ * @param reasons the most telling first, never empty
+ */
+public record Misread(List<Reason> reasons) implements Verdict {
+  public Misread {
+    reasons = List.copyOf(reasons);
+    if (reasons.isEmpty()) {
+      throw new IllegalArgumentException("a misread needs at least one reason");
+    }
+  }
+}

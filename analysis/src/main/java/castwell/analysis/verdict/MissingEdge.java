@@ -1,0 +1,44 @@
+package castwell.analysis.verdict;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.EdgeKind;
+import castwell.analysis.shot.Gate;
+import castwell.analysis.shot.Passage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Both gates saw it, but not its front and its tail each. */
+final class MissingEdge implements Rule {
+  @Override
+  public Optional<Reason> judge(Evidence evidence) {
+    Passage passage = evidence.passage();
+    boolean bothGates = passage.edges().stream().map(Edge::gate).distinct().count() == 2;
+    if (!bothGates || evidence.isPartlyLost()) {
+      return Optional.empty();
+    }
+    List<String> missing =
+        Stream.of(Gate.values()).flatMap(gate -> missing(passage, gate).stream()).toList();
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Reason("missing-edge", String.join("; ", missing) + "."));
+  }
+
+  private static List<String> missing(Passage passage, Gate gate) {
+    boolean merged =
+        passage.edges().stream()
+            .anyMatch(edge -> edge.gate() == gate && edge.kind() == EdgeKind.MERGED);
+    List<String> missing = new ArrayList<>();
+    // A merged stamp may hold the very edge that seems to be missing.
+    if (!merged) {
+      if (passage.front(gate).isEmpty()) {
+        missing.add("Gate " + gate + " never saw its front");
+      }
+      if (passage.tail(gate).isEmpty()) {
+        missing.add("Gate " + gate + " never saw its tail");
+      }
+    }
+    return missing;
+  }
+}

@@ -1,0 +1,32 @@
+package castwell.analysis.verdict;
+
+import castwell.analysis.uncertainty.Quantity;
+import java.util.Optional;
+
+/** Not as long as the arrow that the tags name. */
+final class NotTheTaggedLength implements Rule {
+  @Override
+  public Optional<Reason> judge(Evidence evidence) {
+    if (evidence.taggedLengthM().isEmpty()) {
+      return Optional.empty();
+    }
+    double taggedM = evidence.taggedLengthM().getAsDouble();
+    return evidence
+        .measurement()
+        .length()
+        .filter(length -> Math.abs(length.value() - taggedM) > allowedM(length, evidence.limits()))
+        .map(
+            length ->
+                new Reason(
+                    "not-the-tagged-length",
+                    "It is "
+                        + Words.length(length.value())
+                        + " long, but the tagged arrow has "
+                        + Words.length(taggedM)
+                        + "."));
+  }
+
+  private static double allowedM(Quantity length, Limits limits) {
+    return limits.lengthToleranceM() + 2 * length.standardUncertainty();
+  }
+}

@@ -1,0 +1,61 @@
+package castwell.analysis.verdict;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.Gate;
+import castwell.analysis.shot.Passage;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * More edges than fluttering fletching explains: it makes a few, and those near the tail, some just
+ * after it since comparators bounce.
+ */
+final class TooManyEdges implements Rule {
+  @Override
+  public Optional<Reason> judge(Evidence evidence) {
+    return Stream.of(Gate.values()).flatMap(gate -> judge(evidence, gate).stream()).findFirst();
+  }
+
+  private static Optional<Reason> judge(Evidence evidence, Gate gate) {
+    Passage passage = evidence.passage();
+    Optional<Edge> front = passage.front(gate);
+    Optional<Edge> tail = passage.tail(gate);
+    List<Edge> others =
+        passage.edges().stream()
+            .filter(edge -> edge.gate() == gate)
+            .filter(edge -> !is(edge, front) && !is(edge, tail))
+            .toList();
+    if (others.size() > evidence.limits().flutterEdges()) {
+      return Optional.of(
+          reason(gate, "Gate " + gate + " saw " + others.size() + " edges besides front and tail"));
+    }
+    OptionalDouble flutterTicks = flutterTicks(evidence);
+    if (tail.isEmpty() || flutterTicks.isEmpty()) {
+      return Optional.empty();
+    }
+    return others.stream()
+        .filter(edge -> Math.abs(edge.ticks() - tail.get().ticks()) > flutterTicks.getAsDouble())
+        .findFirst()
+        .map(edge -> reason(gate, "Gate " + gate + " saw an edge far from the tail"));
+  }
+
+  private static boolean is(Edge edge, Optional<Edge> other) {
+    return other.filter(edge::equals).isPresent();
+  }
+
+  /** How many ticks the stretch that flutters takes; empty without a speed. */
+  private static OptionalDouble flutterTicks(Evidence evidence) {
+    return evidence
+        .measurement()
+        .speed()
+        .map(speed -> evidence.limits().flutterM() / speed.value() * evidence.tickRate().hz())
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static Reason reason(Gate gate, String found) {
+    return new Reason("too-many-edges", found + ", more than fluttering fletching explains.");
+  }
+}
