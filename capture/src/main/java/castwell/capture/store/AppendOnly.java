@@ -1,0 +1,35 @@
+package castwell.capture.store;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+
+/** Triggers that keep a table's rows as they were written. */
+final class AppendOnly {
+  private AppendOnly() {}
+
+  /**
+   * Refuses UPDATE and DELETE, and an INSERT of a key that exists: INSERT OR REPLACE would slip
+   * past the other two.
+   */
+  static void guard(Handle handle, String table, String... key) {
+    String same =
+        Arrays.stream(key)
+            .map(column -> column + " = NEW." + column)
+            .collect(Collectors.joining(" AND "));
+    refuse(handle, table, "UPDATE", "");
+    refuse(handle, table, "DELETE", "");
+    refuse(
+        handle, table, "INSERT", "WHEN EXISTS (SELECT 1 FROM %s WHERE %s)".formatted(table, same));
+  }
+
+  private static void refuse(Handle handle, String table, String what, String when) {
+    handle.execute(
+        """
+        CREATE TRIGGER %1$s_no_%2$s BEFORE %3$s ON %1$s %4$s BEGIN
+          SELECT RAISE(ABORT, '%1$s is append-only');
+        END"""
+            .formatted(table, what.toLowerCase(Locale.ROOT), what, when));
+  }
+}

@@ -1,0 +1,65 @@
+package castwell.capture.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+
+/** Boards and stretches of listening to them. */
+public final class Boards {
+  private final Handle handle;
+
+  Boards(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(ConstructorMapper.factory(Board.class));
+  }
+
+  /** The series of boards of that name, the latest first. */
+  public List<Board> named(String device) {
+    return handle
+        .createQuery("SELECT * FROM board WHERE device = ? ORDER BY series DESC")
+        .bind(0, device)
+        .mapTo(Board.class)
+        .list();
+  }
+
+  /** A new series of boards of that name. */
+  public Board begin(String device) {
+    int series = named(device).stream().mapToInt(Board::series).findFirst().orElse(0) + 1;
+    handle.execute("INSERT INTO board (device, series) VALUES (?, ?)", device, series);
+    return named(device).get(0);
+  }
+
+  public Optional<Board> byId(long id) {
+    return handle
+        .createQuery("SELECT * FROM board WHERE id = ?")
+        .bind(0, id)
+        .mapTo(Board.class)
+        .findOne();
+  }
+
+  /** The stretch of listening of that station, source and start: the one there is, or a new one. */
+  public long listening(String station, String source, Instant started) {
+    String find = "SELECT id FROM listening WHERE station = ? AND source = ? AND started_ms = ?";
+    Optional<Long> known =
+        handle
+            .createQuery(find)
+            .bind(0, station)
+            .bind(1, source)
+            .bind(2, started)
+            .mapTo(Long.class)
+            .findOne();
+    return known.orElseGet(
+        () ->
+            handle
+                .createUpdate(
+                    "INSERT INTO listening (station, source, started_ms) VALUES (?, ?, ?)")
+                .bind(0, station)
+                .bind(1, source)
+                .bind(2, started)
+                .executeAndReturnGeneratedKeys()
+                .mapTo(Long.class)
+                .one());
+  }
+}

@@ -1,0 +1,100 @@
+package castwell.capture.store;
+
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Oscillator;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** The gates as measured, each from some instant on. */
+public final class Calibrations {
+  private static final String COLUMNS =
+      "id, station, valid_from_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by";
+
+  private final Handle handle;
+
+  /** A calibration and since when it holds at which station. */
+  public record Entry(
+      long id,
+      String station,
+      Instant validFrom,
+      Calibration calibration,
+      Instant entered,
+      String enteredBy) {}
+
+  Calibrations(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(
+        Entry.class,
+        (row, context) ->
+            new Entry(
+                row.getLong("id"),
+                row.getString("station"),
+                Instant.ofEpochMilli(row.getLong("valid_from_ms")),
+                new Calibration(
+                    row.getDouble("spacing_m"),
+                    row.getDouble("spacing_u_m"),
+                    row.getDouble("trigger_scatter_m"),
+                    row.getDouble("gates_from_bow_m"),
+                    Oscillator.valueOf(row.getString("oscillator"))),
+                Instant.ofEpochMilli(row.getLong("entered_ms")),
+                row.getString("entered_by")));
+  }
+
+  public long enter(
+      String station, Instant validFrom, Calibration calibration, Instant entered, String by) {
+    return handle
+        .createUpdate(
+            """
+            INSERT INTO calibration (station, valid_from_ms, spacing_m, spacing_u_m, trigger_scatter_m,
+              gates_from_bow_m, oscillator, entered_ms, entered_by)
+            VALUES (:station, :validFrom, :spacingM, :spacingUM, :triggerScatterM,
+              :gatesFromBowM, :oscillatorName, :entered, :by)""")
+        .bind("station", station)
+        .bind("validFrom", validFrom)
+        .bind("oscillatorName", calibration.oscillator().name())
+        .bindMethods(calibration)
+        .bind("entered", entered)
+        .bind("by", by)
+        .executeAndReturnGeneratedKeys()
+        .mapTo(long.class)
+        .one();
+  }
+
+  /** The one in force at an instant; the first there is for anything before it. */
+  public Optional<Entry> inForce(String station, Instant at) {
+    return one("valid_from_ms <= :at ORDER BY valid_from_ms DESC, id DESC", station, at)
+        .or(() -> one("valid_from_ms > :at ORDER BY valid_from_ms, id DESC", station, at));
+  }
+
+  private Optional<Entry> one(String which, String station, Instant at) {
+    return handle
+        .createQuery(
+            "SELECT "
+                + COLUMNS
+                + " FROM calibration WHERE station = :station AND "
+                + which
+                + " LIMIT 1")
+        .bind("station", station)
+        .bind("at", at)
+        .mapTo(Entry.class)
+        .findOne();
+  }
+
+  /** Every entry of a station, in the order entered. */
+  public List<Entry> of(String station) {
+    return handle
+        .createQuery("SELECT " + COLUMNS + " FROM calibration WHERE station = ? ORDER BY id")
+        .bind(0, station)
+        .mapTo(Entry.class)
+        .list();
+  }
+
+  /** The last entry that this source made for a station. */
+  public Optional<Entry> lastBy(String station, String by) {
+    return of(station).stream()
+        .filter(entry -> entry.enteredBy().equals(by))
+        .reduce((first, second) -> second);
+  }
+}

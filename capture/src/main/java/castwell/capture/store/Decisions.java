@@ -1,0 +1,34 @@
+package castwell.capture.store;
+
+import java.time.Instant;
+import org.jdbi.v3.core.Handle;
+
+/** What people decided about shots. */
+public final class Decisions {
+  private final Handle handle;
+
+  public enum Decided {
+    SET_ASIDE,
+    BROUGHT_BACK,
+    /** A decision taken back: the rules' verdict holds again. */
+    AS_JUDGED
+  }
+
+  Decisions(Handle handle) {
+    this.handle = handle;
+  }
+
+  public void decide(long passageId, Decided decided, String reason, Instant at, String by) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO decision (passage_id, decided, reason, at_ms, decided_by)
+            VALUES (?, ?, ?, ?, ?)""")
+        .bind(0, passageId)
+        .bind(1, decided.name())
+        .bind(2, reason)
+        .bind(3, at)
+        .bind(4, by)
+        .execute();
+  }
+}

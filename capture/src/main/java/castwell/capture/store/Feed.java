@@ -1,0 +1,70 @@
+package castwell.capture.store;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+import org.jdbi.v3.core.Handle;
+
+/** What happened, in order: written with what it tells of, read by whoever listens. */
+public final class Feed {
+  private final Handle handle;
+
+  public enum Kind {
+    /** A shot is new, or something about it changed. */
+    SHOT,
+    /** Who shoots what. */
+    TAGS,
+    /** Bows or arrows. */
+    RACK,
+    /** Many things at once: read everything anew. */
+    REFRESH;
+
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /**
+   * @param passageId of the shot it is about, if it is about one
+   */
+  public record Item(long id, Kind kind, String station, OptionalLong passageId) {}
+
+  Feed(Handle handle) {
+    this.handle = handle;
+  }
+
+  public void add(Kind kind, String station, OptionalLong passageId) {
+    handle
+        .createUpdate("INSERT INTO feed (kind, station, passage_id) VALUES (?, ?, ?)")
+        .bind(0, kind.name())
+        .bind(1, station)
+        .bind(2, passageId)
+        .execute();
+  }
+
+  public void shot(String station, long passageId) {
+    add(Kind.SHOT, station, OptionalLong.of(passageId));
+  }
+
+  /** 0 when nothing has happened yet. */
+  public long last() {
+    return handle.createQuery("SELECT coalesce(max(id), 0) FROM feed").mapTo(long.class).one();
+  }
+
+  /** Ascending. */
+  public List<Item> after(long id, int limit) {
+    return handle
+        .createQuery(
+            "SELECT id, kind, station, passage_id FROM feed WHERE id > ? ORDER BY id LIMIT ?")
+        .bind(0, id)
+        .bind(1, limit)
+        .map(
+            (row, context) ->
+                new Item(
+                    row.getLong("id"),
+                    Kind.valueOf(row.getString("kind")),
+                    row.getString("station"),
+                    Columns.optionalLong(row, "passage_id")))
+        .list();
+  }
+}

@@ -1,0 +1,184 @@
+package castwell.capture.store;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.Passage;
+import castwell.capture.store.RawFacts.StoredEdge;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+
+/** How edges were put together, and where each passage belongs. */
+public final class Passages {
+  private static final String COLUMNS =
+      """
+      passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, listening_id,
+      station, fired_ms, session_id, end_number, calibration_id""";
+
+  private final Handle handle;
+
+  /**
+   * A passage as stored; its edges are in the raw facts.
+   *
+   * @param firstTicks full ticks of its first edge, from which the others unwrap
+   * @param firedMs when its first edge was stamped
+   * @param calibrationId of the calibration in force
+   */
+  public record Row(
+      long id,
+      String shotId,
+      long boardId,
+      int boot,
+      int firstEdge,
+      int lastEdge,
+      long firstTicks,
+      boolean boardRestarted,
+      long listeningId,
+      String station,
+      Instant firedMs,
+      long sessionId,
+      int endNumber,
+      long calibrationId) {}
+
+  Passages(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(ConstructorMapper.factory(Row.class));
+  }
+
+  /** The passages of one boot that share an edge number with a range, ascending. */
+  public List<Row> overlapping(long board, int boot, int first, int last) {
+    return handle
+        .createQuery(
+            "SELECT "
+                + COLUMNS
+                + """
+                 FROM passage WHERE board_id = ? AND boot = ? AND first_edge <= ? AND last_edge >= ?
+                AND part_of IS NULL ORDER BY first_edge""")
+        .bind(0, board)
+        .bind(1, boot)
+        .bind(2, last)
+        .bind(3, first)
+        .mapTo(Row.class)
+        .list();
+  }
+
+  /**
+   * @param row its id is disregarded
+   * @return the id
+   */
+  public long insert(Row row) {
+    return handle
+        .createUpdate(
+            """
+            INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
+              listening_id, station, fired_ms, session_id, end_number, calibration_id)
+            VALUES (:shotId, :boardId, :boot, :firstEdge, :lastEdge, :firstTicks, :boardRestarted,
+              :listeningId, :station, :firedMs, :sessionId, :endNumber, :calibrationId)""")
+        .bindMethods(row)
+        .executeAndReturnGeneratedKeys()
+        .mapTo(long.class)
+        .one();
+  }
+
+  /** Late edges came: the same shot, with other ends. */
+  public void amend(long id, Passage passage, long firstTicks) {
+    handle.execute(
+        """
+        UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?
+        WHERE id = ?""",
+        passage.firstEdge(),
+        passage.lastEdge(),
+        firstTicks,
+        passage.boardRestarted(),
+        id);
+  }
+
+  /** It turned out to be part of another: shown no more, and kept. */
+  public void join(long id, long whole) {
+    handle.execute("UPDATE passage SET part_of = ? WHERE id = ?", whole, id);
+  }
+
+  public void calibrate(long id, long calibrationId) {
+    handle.execute("UPDATE passage SET calibration_id = ? WHERE id = ?", calibrationId, id);
+  }
+
+  public Optional<Row> byId(long id) {
+    return where("passage.id = ?", id).stream().findFirst();
+  }
+
+  public Optional<Row> byShotId(String shotId) {
+    return where("shot_id = ?", shotId).stream().findFirst();
+  }
+
+  public List<Row> ofSession(long sessionId) {
+    return where("session_id = ?", sessionId);
+  }
+
+  public List<Row> ofStationFrom(String station, Instant from) {
+    return where("station = ? AND fired_ms >= ?", station, from);
+  }
+
+  /** Those whose last tag names this arrow. */
+  public List<Row> ofArrow(long arrowId) {
+    return where(
+        """
+        passage.id IN (SELECT passage_id FROM shot_tag GROUP BY passage_id
+          HAVING max(id) IN (SELECT id FROM shot_tag WHERE arrow_id = ?))""",
+        arrowId);
+  }
+
+  private List<Row> where(String condition, Object... values) {
+    var query =
+        handle.createQuery(
+            "SELECT "
+                + COLUMNS
+                + " FROM passage WHERE part_of IS NULL AND "
+                + condition
+                + " ORDER BY fired_ms, passage.id");
+    for (int i = 0; i < values.length; i++) {
+      query.bind(i, values[i]);
+    }
+    return query.mapTo(Row.class).list();
+  }
+
+  /** The last ones of a boot, put together again, ascending; for amending after a restart. */
+  public List<Row> last(long board, int boot, int howMany) {
+    List<Row> rows =
+        new ArrayList<>(
+            handle
+                .createQuery(
+                    "SELECT "
+                        + COLUMNS
+                        + """
+                         FROM passage WHERE board_id = ? AND boot = ? AND part_of IS NULL
+                        ORDER BY first_edge DESC LIMIT ?""")
+                .bind(0, board)
+                .bind(1, boot)
+                .bind(2, howMany)
+                .mapTo(Row.class)
+                .list());
+    Collections.reverse(rows);
+    return rows;
+  }
+
+  /** A stored passage with its edges, unwrapped; the numbers not stored are its lost edges. */
+  public Passage together(Row row) {
+    List<Edge> edges =
+        new RawFacts(handle)
+            .edges(row.boardId(), row.boot(), row.firstEdge(), row.lastEdge()).stream()
+                .map((StoredEdge edge) -> edge.unwrapped(row.firstTicks()))
+                .toList();
+    var arrived = edges.stream().map(Edge::number).collect(Collectors.toSet());
+    List<Integer> lost =
+        IntStream.rangeClosed(row.firstEdge(), row.lastEdge())
+            .filter(number -> !arrived.contains(number))
+            .boxed()
+            .toList();
+    return new Passage(edges, lost, row.boardRestarted());
+  }
+}

@@ -1,0 +1,175 @@
+package castwell.capture.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+
+/** The bows with their states in time, and the arrows. */
+public final class Rack {
+  private final Handle handle;
+
+  /** A thing with a name: a bow or an arrow. */
+  public record Named(long id, String name) {}
+
+  /**
+   * A bow between two things done to it.
+   *
+   * @param done what was last done to it, may be empty
+   */
+  public record BowState(
+      String bow, long bowId, Instant since, double drawWeightN, double drawLengthM, String done) {}
+
+  /** An arrow as last entered. */
+  public record Arrow(
+      long id, String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {}
+
+  Rack(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(ConstructorMapper.factory(Named.class));
+    handle.registerRowMapper(
+        BowState.class,
+        (row, context) ->
+            new BowState(
+                row.getString("name"),
+                row.getLong("bow_id"),
+                Instant.ofEpochMilli(row.getLong("since_ms")),
+                row.getDouble("draw_weight_n"),
+                row.getDouble("draw_length_m"),
+                row.getString("done")));
+    handle.registerRowMapper(
+        Arrow.class,
+        (row, context) ->
+            new Arrow(
+                row.getLong("id"),
+                row.getString("name"),
+                row.getDouble("mass_kg"),
+                Columns.optional(row, "length_m"),
+                Columns.optional(row, "diameter_m")));
+  }
+
+  public Optional<Named> bow(String name) {
+    return named("bow", name);
+  }
+
+  public Optional<Named> arrow(String name) {
+    return named("arrow", name);
+  }
+
+  private Optional<Named> named(String table, String name) {
+    return handle
+        .createQuery("SELECT id, name FROM " + table + " WHERE name = ?")
+        .bind(0, name)
+        .mapTo(Named.class)
+        .findOne();
+  }
+
+  /** The bows in the order entered. */
+  public List<Named> bowNames() {
+    return handle.createQuery("SELECT id, name FROM bow ORDER BY id").mapTo(Named.class).list();
+  }
+
+  public long addBow(String name, Instant entered) {
+    return add("bow", name, entered);
+  }
+
+  public long addArrow(String name, Instant entered) {
+    return add("arrow", name, entered);
+  }
+
+  private long add(String table, String name, Instant entered) {
+    return handle
+        .createUpdate("INSERT INTO " + table + " (name, entered_ms) VALUES (?, ?)")
+        .bind(0, name)
+        .bind(1, entered)
+        .executeAndReturnGeneratedKeys()
+        .mapTo(long.class)
+        .one();
+  }
+
+  public void addState(
+      long bowId,
+      Instant since,
+      double drawWeightN,
+      double drawLengthM,
+      String done,
+      Instant entered) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, done, entered_ms)
+            VALUES (?, ?, ?, ?, ?, ?)""")
+        .bind(0, bowId)
+        .bind(1, since)
+        .bind(2, drawWeightN)
+        .bind(3, drawLengthM)
+        .bind(4, done)
+        .bind(5, entered)
+        .execute();
+  }
+
+  public void enterArrow(
+      long arrowId,
+      double massKg,
+      OptionalDouble lengthM,
+      OptionalDouble diameterM,
+      Instant entered) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO arrow_entry (arrow_id, mass_kg, length_m, diameter_m, entered_ms)
+            VALUES (?, ?, ?, ?, ?)""")
+        .bind(0, arrowId)
+        .bind(1, massKg)
+        .bind(2, lengthM)
+        .bind(3, diameterM)
+        .bind(4, entered)
+        .execute();
+  }
+
+  /**
+   * The state in force at an instant: the latest begun by then, the first there is for anything
+   * before it.
+   */
+  public Optional<BowState> state(long bowId, Instant at) {
+    List<BowState> states = states(bowId);
+    return states.stream()
+        .filter(state -> !state.since().isAfter(at))
+        .reduce((first, second) -> second)
+        .or(() -> states.stream().findFirst());
+  }
+
+  /** A bow's states from the first to the last; of two with one beginning the last entered. */
+  public List<BowState> states(long bowId) {
+    return handle
+        .createQuery(
+            """
+            SELECT bow.name, bow_state.* FROM bow_state JOIN bow ON bow.id = bow_id
+            WHERE bow_id = ? AND bow_state.id IN
+              (SELECT max(id) FROM bow_state WHERE bow_id = ? GROUP BY since_ms)
+            ORDER BY since_ms""")
+        .bind(0, bowId)
+        .bind(1, bowId)
+        .mapTo(BowState.class)
+        .list();
+  }
+
+  /** The arrows in the order first entered. */
+  public List<Arrow> arrows() {
+    return handle
+        .createQuery(
+            """
+            SELECT arrow.id, name, mass_kg, length_m, diameter_m FROM arrow
+            JOIN arrow_entry ON arrow_entry.id =
+              (SELECT max(id) FROM arrow_entry WHERE arrow_id = arrow.id)
+            ORDER BY arrow.id""")
+        .mapTo(Arrow.class)
+        .list();
+  }
+
+  public Optional<Arrow> arrowById(long id) {
+    return arrows().stream().filter(arrow -> arrow.id() == id).findFirst();
+  }
+}

@@ -1,0 +1,223 @@
+package castwell.capture.store;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.EdgeKind;
+import castwell.analysis.shot.Gate;
+import castwell.capture.wire.Sentence;
+import castwell.capture.wire.Sentence.Heartbeat;
+import castwell.capture.wire.Sentence.Identity;
+import castwell.capture.wire.Sentence.Levels;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+import org.jdbi.v3.core.statement.PreparedBatch;
+
+/** What boards said, as they said it. Writing what is already there changes nothing. */
+public final class RawFacts {
+  private static final long MASK32 = 0xFFFF_FFFFL;
+
+  private final Handle handle;
+
+  /**
+   * An edge as stored.
+   *
+   * @param ticks the board's 32-bit counter
+   */
+  public record StoredEdge(int number, Gate gate, EdgeKind kind, long ticks, int late) {
+
+    public static StoredEdge of(Edge edge) {
+      return new StoredEdge(
+          edge.number(), edge.gate(), edge.kind(), edge.ticks() & MASK32, edge.lateTicks());
+    }
+
+    /**
+     * @param reference the passage's first edge in full ticks
+     */
+    Edge unwrapped(long reference) {
+      return new Edge(number, gate, kind, reference + (int) (ticks - reference), late);
+    }
+  }
+
+  /** A heartbeat and when it came, in microseconds of its stretch of listening. */
+  public record ReceivedBeat(Heartbeat beat, long micros) {}
+
+  /** What the tick rate is measured from. */
+  public record StoredBeat(
+      int boot, long listeningId, long ticks48, long receivedUs, int queued, int bytes) {}
+
+  RawFacts(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(ConstructorMapper.factory(StoredBeat.class));
+    handle.registerRowMapper(
+        StoredEdge.class,
+        (row, context) ->
+            new StoredEdge(
+                row.getInt("number"),
+                Gate.valueOf(row.getString("gate")),
+                EdgeKind.ofLetter(row.getString("kind").charAt(0)),
+                row.getLong("ticks"),
+                row.getInt("late")));
+  }
+
+  public void identity(long board, long listening, Identity identity, long micros) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO identity
+            SELECT :board, :boot, :listening, :micros, :protocol, :firmware, :hz, :latencyANs, :latencyBNs, :keep, :cause
+            WHERE NOT EXISTS (SELECT 1 FROM identity
+              WHERE board_id = :board AND boot = :boot AND listening_id = :listening)""")
+        .bind("board", board)
+        .bind("listening", listening)
+        .bind("micros", micros)
+        .bindMethods(identity)
+        .execute();
+  }
+
+  public void edges(long board, int boot, Collection<Edge> edges) {
+    PreparedBatch batch =
+        handle.prepareBatch(
+            """
+            INSERT INTO edge SELECT :board, :boot, :number, :gate, :kind, :ticks, :late
+            WHERE NOT EXISTS (SELECT 1 FROM edge
+              WHERE board_id = :board AND boot = :boot AND number = :number)""");
+    for (Edge edge : edges) {
+      batch
+          .bind("board", board)
+          .bind("boot", boot)
+          .bind("number", edge.number())
+          .bind("gate", edge.gate().name())
+          .bind("kind", String.valueOf(edge.kind().letter()))
+          .bind("ticks", edge.ticks() & MASK32)
+          .bind("late", edge.lateTicks())
+          .add();
+    }
+    batch.execute();
+  }
+
+  public Optional<StoredEdge> edge(long board, int boot, int number) {
+    return edges(board, boot, number, number).stream().findFirst();
+  }
+
+  /** Ascending, both ends included. */
+  public List<StoredEdge> edges(long board, int boot, int first, int last) {
+    return handle
+        .createQuery(
+            """
+            SELECT number, gate, kind, ticks, late FROM edge
+            WHERE board_id = ? AND boot = ? AND number BETWEEN ? AND ? ORDER BY number""")
+        .bind(0, board)
+        .bind(1, boot)
+        .bind(2, first)
+        .bind(3, last)
+        .mapTo(StoredEdge.class)
+        .list();
+  }
+
+  /** 0 when nothing of that boot is stored. */
+  public int highestEdge(long board, int boot) {
+    return handle
+        .createQuery("SELECT coalesce(max(number), 0) FROM edge WHERE board_id = ? AND boot = ?")
+        .bind(0, board)
+        .bind(1, boot)
+        .mapTo(int.class)
+        .one();
+  }
+
+  /** The highest boot number heard of, -1 for none. */
+  public int highestBoot(String device) {
+    return handle
+        .createQuery(
+            """
+            SELECT coalesce(max(boot), -1) FROM identity JOIN board ON board.id = board_id
+            WHERE device = ?""")
+        .bind(0, device)
+        .mapTo(int.class)
+        .one();
+  }
+
+  public void heartbeats(long board, long listening, Collection<ReceivedBeat> beats) {
+    if (beats.isEmpty()) {
+      return;
+    }
+    PreparedBatch batch =
+        handle.prepareBatch(
+            """
+            INSERT INTO heartbeat
+            SELECT :board, :boot, :ticks48, :listening, :micros, :queued, :bytes, :edges, :merged, :dropped,
+              :blockedA, :blockedB, :lightA, :lightB, :supplyMv, :chipCentiC, :airCentiC, :humidityCentiPercent
+            WHERE NOT EXISTS (SELECT 1 FROM heartbeat
+              WHERE board_id = :board AND boot = :boot AND ticks48 = :ticks48)""");
+    for (ReceivedBeat received : beats) {
+      Heartbeat beat = received.beat();
+      batch
+          .bind("board", board)
+          .bind("listening", listening)
+          .bind("micros", received.micros())
+          .bind("blockedA", beat.levels().map(Levels::blockedA))
+          .bind("blockedB", beat.levels().map(Levels::blockedB))
+          .bindMethods(beat)
+          .bindMethods(beat.surroundings())
+          .add();
+    }
+    batch.execute();
+  }
+
+  /** Heartbeats of one boot from a full tick count on, in order. */
+  public List<StoredBeat> beats(long board, int boot, long fromTicks48) {
+    return handle
+        .createQuery(
+            """
+            SELECT boot, listening_id, ticks48, received_us, queued, bytes FROM heartbeat
+            WHERE board_id = ? AND boot = ? AND ticks48 >= ? ORDER BY ticks48""")
+        .bind(0, board)
+        .bind(1, boot)
+        .bind(2, fromTicks48)
+        .mapTo(StoredBeat.class)
+        .list();
+  }
+
+  public void missing(long board, Sentence.Missing missing) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO missing SELECT :board, :boot, :first, :last
+            WHERE NOT EXISTS (SELECT 1 FROM missing
+              WHERE board_id = :board AND boot = :boot AND first = :first AND last = :last)""")
+        .bind("board", board)
+        .bindMethods(missing)
+        .execute();
+  }
+
+  public void loss(long board, Sentence.Loss loss) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO loss SELECT :board, :boot, :gateName, :firstTicks, :lastTicks, :count
+            WHERE NOT EXISTS (SELECT 1 FROM loss
+              WHERE board_id = :board AND boot = :boot AND gate = :gateName
+                AND first_ticks = :firstTicks AND last_ticks = :lastTicks)""")
+        .bind("board", board)
+        .bind("gateName", loss.gate().name())
+        .bindMethods(loss)
+        .execute();
+  }
+
+  /** What the board said of itself when it was last heard in that boot. */
+  public Optional<Timing> timing(long board, int boot) {
+    return handle
+        .createQuery(
+            """
+            SELECT hz, latency_a_ns, latency_b_ns FROM identity
+            WHERE board_id = ? AND boot = ? ORDER BY listening_id DESC LIMIT 1""")
+        .bind(0, board)
+        .bind(1, boot)
+        .map(ConstructorMapper.of(Timing.class))
+        .findOne();
+  }
+
+  /** How a board stamps: nominal rate and how late each gate's stamps are by construction. */
+  public record Timing(int hz, int latencyANs, int latencyBNs) {}
+}

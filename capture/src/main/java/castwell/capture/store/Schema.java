@@ -1,0 +1,90 @@
+package castwell.capture.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+
+/** The tables, and the steps that brought them here: each database file says how many it took. */
+final class Schema {
+  /** Never change a step that was released: add one. */
+  static final List<Consumer<Handle>> STEPS =
+      List.of(
+          handle -> {
+            handle.createScript(resource("schema-1.sql")).execute();
+            AppendOnly.guard(handle, "edge", "board_id", "boot", "number");
+            AppendOnly.guard(handle, "identity", "board_id", "boot", "listening_id");
+            AppendOnly.guard(handle, "missing", "board_id", "boot", "first", "last");
+            AppendOnly.guard(
+                handle, "loss", "board_id", "boot", "gate", "first_ticks", "last_ticks");
+            AppendOnly.guard(handle, "heartbeat", "board_id", "boot", "ticks48");
+            for (String table :
+                List.of(
+                    "board",
+                    "listening",
+                    "calibration",
+                    "bow",
+                    "bow_state",
+                    "arrow",
+                    "arrow_entry",
+                    "tag_change",
+                    "session",
+                    "shot_tag",
+                    "decision")) {
+              AppendOnly.guard(handle, table, "id");
+            }
+          });
+
+  private Schema() {}
+
+  static int version(Handle handle) {
+    return handle.createQuery("PRAGMA user_version").mapTo(int.class).one();
+  }
+
+  /**
+   * Brings a database forward to the last of the given steps, after a backup beside it if it holds
+   * anything yet.
+   *
+   * @throws StoreRefused when it took more steps than this program knows
+   */
+  static void migrate(Handle handle, Path file, List<Consumer<Handle>> steps) {
+    int version = version(handle);
+    refuseNewer(version, file, steps);
+    if (version > 0 && version < steps.size()) {
+      handle.execute("VACUUM INTO ?", backupOf(file, version).toString());
+    }
+    for (int step = version; step < steps.size(); step++) {
+      int reached = step + 1;
+      Consumer<Handle> change = steps.get(step);
+      handle.useTransaction(
+          transaction -> {
+            change.accept(transaction);
+            transaction.execute("PRAGMA user_version = " + reached);
+          });
+    }
+  }
+
+  static void refuseNewer(int version, Path file, List<Consumer<Handle>> steps) {
+    if (version > steps.size()) {
+      throw new StoreRefused(
+          "%s was written by a newer Castwell (format %d, this program knows %d): use that one, or another data folder."
+              .formatted(file, version, steps.size()));
+    }
+  }
+
+  static Path backupOf(Path file, int version) {
+    return file.resolveSibling(file.getFileName() + ".before-format-" + (version + 1));
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = Schema.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package castwell.capture.store;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+
+/** Outings, and the ends within them. They begin by themselves with a shot that counts. */
+public final class Sessions {
+  static final Duration NEW_END_AFTER = Duration.ofMinutes(3);
+  static final Duration NEW_SESSION_AFTER = Duration.ofHours(3);
+
+  private final Handle handle;
+
+  public record Session(long id, String station, String name, Instant startedMs) {}
+
+  /** Where a passage belongs. */
+  public record Place(long sessionId, int endNumber) {}
+
+  /** The last shot of a session by the rules alone. */
+  private record LastShot(Instant firedMs, int endNumber) {}
+
+  Sessions(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(ConstructorMapper.factory(Session.class));
+    handle.registerRowMapper(ConstructorMapper.factory(LastShot.class));
+  }
+
+  /**
+   * The session and end of a passage. What doesn't count joins what there is, so that a wasp never
+   * begins an end.
+   *
+   * @param clean whether the rules let it count
+   * @param date what a session begun now would be called
+   */
+  public Place place(String station, Instant fired, boolean clean, String date) {
+    Optional<Session> current = at(station, fired);
+    Optional<LastShot> last = current.flatMap(session -> lastShot(session.id(), fired));
+    Instant quietSince =
+        last.map(LastShot::firedMs).or(() -> current.map(Session::startedMs)).orElse(Instant.MIN);
+    boolean over = clean && fired.isAfter(plus(quietSince, NEW_SESSION_AFTER));
+    if (current.isEmpty() || over) {
+      return new Place(begin(station, fired, date, "a shot"), 1);
+    }
+    int end = last.map(LastShot::endNumber).orElse(1);
+    boolean newEnd = clean && last.isPresent() && fired.isAfter(plus(quietSince, NEW_END_AFTER));
+    return new Place(current.get().id(), newEnd ? end + 1 : end);
+  }
+
+  private static Instant plus(Instant instant, Duration duration) {
+    return instant.equals(Instant.MIN) ? instant : instant.plus(duration);
+  }
+
+  public long begin(String station, Instant started, String date, String by) {
+    return handle
+        .createUpdate(
+            "INSERT INTO session (station, name, started_ms, begun_by) VALUES (?, ?, ?, ?)")
+        .bind(0, station)
+        .bind(1, freeName(date))
+        .bind(2, started)
+        .bind(3, by)
+        .executeAndReturnGeneratedKeys()
+        .mapTo(long.class)
+        .one();
+  }
+
+  private String freeName(String date) {
+    List<String> taken =
+        handle
+            .createQuery("SELECT name FROM session WHERE name = ? OR name LIKE ? || '-%'")
+            .bind(0, date)
+            .bind(1, date)
+            .mapTo(String.class)
+            .list();
+    String name = date;
+    for (int i = 2; taken.contains(name); i++) {
+      name = date + "-" + i;
+    }
+    return name;
+  }
+
+  /** The session that an instant falls into: the last begun by then. */
+  public Optional<Session> at(String station, Instant at) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session WHERE station = ? AND started_ms <= ?
+            ORDER BY started_ms DESC, id DESC LIMIT 1""")
+        .bind(0, station)
+        .bind(1, at)
+        .mapTo(Session.class)
+        .findOne();
+  }
+
+  public Optional<Session> byId(long id) {
+    return handle
+        .createQuery("SELECT id, station, name, started_ms FROM session WHERE id = ?")
+        .bind(0, id)
+        .mapTo(Session.class)
+        .findOne();
+  }
+
+  /** The last begun first. */
+  public List<Session> all() {
+    return handle
+        .createQuery(
+            "SELECT id, station, name, started_ms FROM session ORDER BY started_ms DESC, id DESC")
+        .mapTo(Session.class)
+        .list();
+  }
+
+  private Optional<LastShot> lastShot(long sessionId, Instant by) {
+    return handle
+        .createQuery(
+            """
+            SELECT fired_ms, end_number FROM passage
+            JOIN figure ON passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+            WHERE session_id = ? AND fired_ms <= ? AND clean AND part_of IS NULL
+            ORDER BY fired_ms DESC, passage.id DESC LIMIT 1""")
+        .bind(0, sessionId)
+        .bind(1, by)
+        .mapTo(LastShot.class)
+        .findOne();
+  }
+}

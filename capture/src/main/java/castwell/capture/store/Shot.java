@@ -1,0 +1,63 @@
+package castwell.capture.store;
+
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * A passage with all that is known of it: what its ticks say under the calibration in force, its
+ * tags, and what a person decided.
+ *
+ * @param device the board's name, without its series
+ * @param middleFromBowM from the bow to the middle between the gates: where the speed holds
+ */
+public record Shot(
+    long passageId,
+    String shotId,
+    Instant fired,
+    String device,
+    int boot,
+    int firstEdge,
+    int lastEdge,
+    String station,
+    String session,
+    int end,
+    Figure figure,
+    double middleFromBowM,
+    Optional<BowState> bow,
+    Optional<Arrow> arrow,
+    Optional<Decision> decision) {
+
+  /**
+   * @param reason a person's words, may be empty
+   */
+  public record Decision(Decided decided, String reason, Instant at, String by) {}
+
+  /** Whether it counts: the rules' verdict unless a person decided otherwise. */
+  public boolean counts() {
+    return judgedByPerson() ? decided() == Decided.BROUGHT_BACK : figure.clean();
+  }
+
+  public boolean judgedByPerson() {
+    return decision.isPresent() && decided() != Decided.AS_JUDGED;
+  }
+
+  private Decided decided() {
+    return decision.map(Decision::decided).orElse(Decided.AS_JUDGED);
+  }
+
+  /**
+   * Why it doesn't count, or why it does in spite of the rules; empty when there is nothing to say.
+   */
+  public String reason() {
+    if (!judgedByPerson()) {
+      return figure.reason();
+    }
+    String words = decision.map(Decision::reason).filter(text -> !text.isBlank()).orElse("");
+    String what = decided() == Decided.SET_ASIDE ? "Set aside" : "Brought back";
+    String said = words.isEmpty() ? what + "." : what + ": " + words + ".";
+    return figure.reason().isEmpty() ? said : said + " " + figure.reason();
+  }
+}

@@ -1,0 +1,153 @@
+package castwell.capture.store;
+
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.StatementContext;
+
+/** Passages with everything that is known of them, as people and exports see them. */
+public final class Shots {
+  private static final String SELECT =
+      """
+      SELECT passage.id, passage.shot_id, passage.boot, passage.first_edge, passage.last_edge, passage.station,
+        passage.fired_ms, passage.end_number, board.device, session.name AS session_name,
+        calibration.gates_from_bow_m + calibration.spacing_m / 2 AS middle_from_bow_m,
+        bow.name AS bow_name, bow_state.bow_id, bow_state.since_ms, bow_state.draw_weight_n, bow_state.draw_length_m,
+        bow_state.done, arrow.id AS arrow_id, arrow.name AS arrow_name, mass_kg, arrow_entry.length_m AS arrow_length_m,
+        diameter_m, decided, decision.reason AS decision_reason, decision.at_ms AS decision_ms, decided_by, figure.*
+      FROM passage
+      JOIN board ON board.id = passage.board_id
+      JOIN session ON session.id = passage.session_id
+      JOIN calibration ON calibration.id = passage.calibration_id
+      JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+      LEFT JOIN shot_tag ON shot_tag.id = (SELECT max(id) FROM shot_tag WHERE passage_id = passage.id)
+      LEFT JOIN bow ON bow.id = shot_tag.bow_id
+      LEFT JOIN bow_state ON bow_state.id = coalesce(
+        (SELECT id FROM bow_state WHERE bow_id = shot_tag.bow_id AND since_ms <= passage.fired_ms
+          ORDER BY since_ms DESC, id DESC LIMIT 1),
+        (SELECT id FROM bow_state WHERE bow_id = shot_tag.bow_id ORDER BY since_ms, id DESC LIMIT 1))
+      LEFT JOIN arrow ON arrow.id = shot_tag.arrow_id
+      LEFT JOIN arrow_entry ON arrow_entry.id = (SELECT max(id) FROM arrow_entry WHERE arrow_id = shot_tag.arrow_id)
+      LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
+      WHERE passage.part_of IS NULL\s""";
+
+  private static final RowMapper<Figure> FIGURE = Figures.mapper();
+
+  private final Handle handle;
+
+  Shots(Handle handle) {
+    this.handle = handle;
+  }
+
+  public Optional<Shot> byShotId(String shotId) {
+    return query("AND shot_id = ?", shotId).map(Shots::shot).findOne();
+  }
+
+  public Optional<Shot> byPassage(long passageId) {
+    return query("AND passage.id = ?", passageId).map(Shots::shot).findOne();
+  }
+
+  /** The passage that went through last, by its own stamp. */
+  public Optional<Shot> last(String station) {
+    return query("AND passage.station = ? ORDER BY fired_ms DESC, passage.id DESC LIMIT 1", station)
+        .map(Shots::shot)
+        .findOne();
+  }
+
+  /** One end's passages, the first first. */
+  public List<Shot> ofEnd(String session, int end) {
+    return query(
+            "AND session.name = ? AND end_number = ? ORDER BY fired_ms, passage.id", session, end)
+        .map(Shots::shot)
+        .list();
+  }
+
+  /** A session's passages, the first first. */
+  public List<Shot> ofSession(String session) {
+    return query("AND session.name = ? ORDER BY fired_ms, passage.id", session)
+        .map(Shots::shot)
+        .list();
+  }
+
+  /** All there are, the first first, one by one. */
+  public void each(Consumer<Shot> consumer) {
+    try (var shots = query("ORDER BY fired_ms, passage.id").map(Shots::shot).stream()) {
+      shots.forEach(consumer);
+    }
+  }
+
+  private Query query(String condition, Object... values) {
+    Query query = handle.createQuery(SELECT + condition);
+    for (int i = 0; i < values.length; i++) {
+      query.bind(i, values[i]);
+    }
+    return query;
+  }
+
+  private static Shot shot(ResultSet row, StatementContext context) throws SQLException {
+    return new Shot(
+        row.getLong("id"),
+        row.getString("shot_id"),
+        Instant.ofEpochMilli(row.getLong("fired_ms")),
+        row.getString("device"),
+        row.getInt("boot"),
+        row.getInt("first_edge"),
+        row.getInt("last_edge"),
+        row.getString("station"),
+        row.getString("session_name"),
+        row.getInt("end_number"),
+        FIGURE.map(row, context),
+        row.getDouble("middle_from_bow_m"),
+        bow(row),
+        arrow(row),
+        decision(row));
+  }
+
+  private static Optional<BowState> bow(ResultSet row) throws SQLException {
+    Optional<String> name = Columns.optionalText(row, "bow_name");
+    return name.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new BowState(
+                name.get(),
+                row.getLong("bow_id"),
+                Instant.ofEpochMilli(row.getLong("since_ms")),
+                row.getDouble("draw_weight_n"),
+                row.getDouble("draw_length_m"),
+                row.getString("done")));
+  }
+
+  private static Optional<Arrow> arrow(ResultSet row) throws SQLException {
+    Optional<String> name = Columns.optionalText(row, "arrow_name");
+    return name.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Arrow(
+                row.getLong("arrow_id"),
+                name.get(),
+                row.getDouble("mass_kg"),
+                Columns.optional(row, "arrow_length_m"),
+                Columns.optional(row, "diameter_m")));
+  }
+
+  private static Optional<Shot.Decision> decision(ResultSet row) throws SQLException {
+    Optional<String> decided = Columns.optionalText(row, "decided");
+    return decided.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Shot.Decision(
+                Decided.valueOf(decided.get()),
+                row.getString("decision_reason"),
+                Instant.ofEpochMilli(row.getLong("decision_ms")),
+                row.getString("decided_by")));
+  }
+}

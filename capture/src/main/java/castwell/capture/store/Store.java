@@ -1,0 +1,166 @@
+package castwell.capture.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The data folder: one SQLite file, one writer. A transaction that returned from {@link #write} is
+ * on the disk.
+ */
+public final class Store implements AutoCloseable {
+  private static final String FILE = "castwell.db";
+  private static final String LOCK = "castwell.lock";
+
+  private final Jdbi jdbi;
+  private final Optional<Handle> writer;
+  private final Optional<FileChannel> lock;
+  private final ReentrantLock writing = new ReentrantLock();
+
+  private Store(Jdbi jdbi, Optional<Handle> writer, Optional<FileChannel> lock) {
+    this.jdbi = jdbi;
+    this.writer = writer;
+    this.lock = lock;
+  }
+
+  /**
+   * Opens the folder to write, making it if need be, and keeps every other program from writing
+   * there.
+   *
+   * @throws StoreRefused when that can't be done
+   */
+  public static Store open(Path folder) {
+    makeFolder(folder);
+    Path file = folder.resolve(FILE);
+    FileChannel lock = lock(folder);
+    try {
+      Jdbi jdbi = Databases.jdbi(file);
+      Handle writer = jdbi.open();
+      Schema.migrate(writer, file, Schema.STEPS);
+      return new Store(jdbi, Optional.of(writer), Optional.of(lock));
+    } catch (RuntimeException e) {
+      closeQuietly(lock);
+      throw Databases.refused(file, e);
+    }
+  }
+
+  /**
+   * Opens the folder to read, beside a program that may be writing there.
+   *
+   * @throws StoreRefused when that can't be done, or there is nothing yet
+   */
+  public static Store openToRead(Path folder) {
+    Path file = folder.resolve(FILE);
+    if (!Files.exists(file)) {
+      throw new StoreRefused(
+          "There is no data in %s yet: shoot, replay a recording, or name another folder with --data."
+              .formatted(folder));
+    }
+    try {
+      Jdbi jdbi = Databases.jdbi(file);
+      int version = jdbi.withHandle(Schema::version);
+      Schema.refuseNewer(version, file, Schema.STEPS);
+      if (version < Schema.STEPS.size()) {
+        open(folder).close();
+      }
+      return new Store(jdbi, Optional.empty(), Optional.empty());
+    } catch (RuntimeException e) {
+      throw Databases.refused(file, e);
+    }
+  }
+
+  /** Does all of it or nothing, and returns when it is on the disk. */
+  public <T> T write(Function<Transaction, T> work) {
+    Handle handle =
+        writer.orElseThrow(() -> new IllegalStateException("this store is open to read only"));
+    writing.lock();
+    try {
+      return handle.inTransaction(h -> work.apply(new Transaction(h)));
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  public void writing(Consumer<Transaction> work) {
+    write(
+        transaction -> {
+          work.accept(transaction);
+          return null;
+        });
+  }
+
+  /** Reads one consistent state. */
+  public <T> T read(Function<Transaction, T> work) {
+    return jdbi.inTransaction(h -> work.apply(new Transaction(h)));
+  }
+
+  @Override
+  public void close() {
+    writing.lock();
+    try {
+      writer.ifPresent(Handle::close);
+      lock.ifPresent(Store::closeQuietly);
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  private static void makeFolder(Path folder) {
+    try {
+      Files.createDirectories(folder);
+      Path probe = Files.createTempFile(folder, ".castwell", null);
+      Files.delete(probe);
+    } catch (IOException e) {
+      throw new StoreRefused(
+          "The data folder %s can't be written to: give yourself the right to, or name another with --data."
+              .formatted(folder),
+          e);
+    }
+  }
+
+  private static FileChannel lock(Path folder) {
+    try {
+      FileChannel channel =
+          FileChannel.open(
+              folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      if (tryLock(channel).isEmpty()) {
+        channel.close();
+        throw new StoreRefused(
+            "Another Castwell is writing to %s: stop it, or name another folder with --data."
+                .formatted(folder));
+      }
+      return channel;
+    } catch (IOException e) {
+      throw new StoreRefused(
+          "The data folder %s can't be locked (%s): name another with --data."
+              .formatted(folder, e.getMessage()),
+          e);
+    }
+  }
+
+  private static Optional<FileLock> tryLock(FileChannel channel) throws IOException {
+    try {
+      return Optional.ofNullable(channel.tryLock());
+    } catch (OverlappingFileLockException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static void closeQuietly(FileChannel channel) {
+    try {
+      channel.close();
+    } catch (IOException e) {
+      // The lock goes with the process.
+    }
+  }
+}

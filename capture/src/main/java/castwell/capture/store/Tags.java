@@ -1,0 +1,79 @@
+package castwell.capture.store;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jdbi.v3.core.Handle;
+
+/** Who shoots what: from when on at a station, and for each shot. */
+public final class Tags {
+  private final Handle handle;
+
+  /** Row numbers of a bow and an arrow, each where it is known. */
+  public record Pair(OptionalLong bowId, OptionalLong arrowId) {
+    public static final Pair NOT_KNOWN = new Pair(OptionalLong.empty(), OptionalLong.empty());
+  }
+
+  Tags(Handle handle) {
+    this.handle = handle;
+    handle.registerRowMapper(
+        Pair.class,
+        (row, context) ->
+            new Pair(Columns.optionalLong(row, "bow_id"), Columns.optionalLong(row, "arrow_id")));
+  }
+
+  public void change(String station, Instant at, Pair tags, String by) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO tag_change (station, at_ms, bow_id, arrow_id, changed_by)
+            VALUES (?, ?, ?, ?, ?)""")
+        .bind(0, station)
+        .bind(1, at)
+        .bind(2, tags.bowId())
+        .bind(3, tags.arrowId())
+        .bind(4, by)
+        .execute();
+  }
+
+  /** The tags that held at a station at an instant. */
+  public Pair at(String station, Instant at) {
+    return handle
+        .createQuery(
+            """
+            SELECT bow_id, arrow_id FROM tag_change WHERE station = ? AND at_ms <= ?
+            ORDER BY at_ms DESC, id DESC LIMIT 1""")
+        .bind(0, station)
+        .bind(1, at)
+        .mapTo(Pair.class)
+        .findOne()
+        .orElse(Pair.NOT_KNOWN);
+  }
+
+  public void tagShot(long passageId, Pair tags, Instant at, String by, String why) {
+    handle
+        .createUpdate(
+            """
+            INSERT INTO shot_tag (passage_id, bow_id, arrow_id, at_ms, tagged_by, why)
+            VALUES (?, ?, ?, ?, ?, ?)""")
+        .bind(0, passageId)
+        .bind(1, tags.bowId())
+        .bind(2, tags.arrowId())
+        .bind(3, at)
+        .bind(4, by)
+        .bind(5, why)
+        .execute();
+  }
+
+  /** A shot's tags in force, if it was ever tagged. */
+  public Optional<Pair> ofShot(long passageId) {
+    return handle
+        .createQuery(
+            """
+            SELECT bow_id, arrow_id FROM shot_tag WHERE passage_id = ?
+            ORDER BY id DESC LIMIT 1""")
+        .bind(0, passageId)
+        .mapTo(Pair.class)
+        .findOne();
+  }
+}

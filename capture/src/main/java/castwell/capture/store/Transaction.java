@@ -1,0 +1,56 @@
+package castwell.capture.store;
+
+import org.jdbi.v3.core.Handle;
+
+/** One transaction's view of the store, table group by table group. */
+public final class Transaction {
+  private final Handle handle;
+
+  Transaction(Handle handle) {
+    this.handle = handle;
+  }
+
+  public Boards boards() {
+    return new Boards(handle);
+  }
+
+  public RawFacts raw() {
+    return new RawFacts(handle);
+  }
+
+  public Calibrations calibrations() {
+    return new Calibrations(handle);
+  }
+
+  public Rack rack() {
+    return new Rack(handle);
+  }
+
+  public Tags tags() {
+    return new Tags(handle);
+  }
+
+  public Sessions sessions() {
+    return new Sessions(handle);
+  }
+
+  public Passages passages() {
+    return new Passages(handle);
+  }
+
+  public Figures figures() {
+    return new Figures(handle);
+  }
+
+  public Decisions decisions() {
+    return new Decisions(handle);
+  }
+
+  public Shots shots() {
+    return new Shots(handle);
+  }
+
+  public Feed feed() {
+    return new Feed(handle);
+  }
+}
