@@ -28,7 +28,7 @@ public final class BeatSegment {
    * Makes twice the standard uncertainty cover at least 95 % of the errors for uniform, exponential
    * and stalling delays, 8 to 500 beats: found by simulation, which a test repeats.
    */
-  private static final double COVERAGE_SCALE = 1;
+  private static final double COVERAGE_SCALE = 8;
 
   private final List<Beat> corners = new ArrayList<>();
   private long beats;
