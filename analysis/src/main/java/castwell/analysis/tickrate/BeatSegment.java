@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  * (ticks, host seconds): of all lines with no point below them, the one with the least mean
  * distance to them. It is the edge of the lower convex hull over the mean of the ticks, so the hull
  * and two sums are all that is kept.
+ *
+ * <p>The rate is taken as constant. Begin a new segment every ten minutes or so: a rate that drifts
+ * then shows as scatter between segments, for which {@link TickRates} widens the uncertainty.
  */
 public final class BeatSegment {
   private static final int FEWEST_BEATS = 8;
