@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  * (ticks, host seconds): of all lines with no point below them, the one with the least mean
  * distance to them. It is the edge of the lower convex hull over the mean of the ticks, so the hull
  * and two sums are all that is kept.
+ *
+ * <p>The rate is taken as constant. Begin a new segment every ten minutes or so: a rate that drifts
+ * then shows as scatter between segments, for which {@link TickRates} widens the uncertainty.
  */
 public final class BeatSegment {
   private static final int FEWEST_BEATS = 8;
@@ -28,7 +31,7 @@ public final class BeatSegment {
    * Makes twice the standard uncertainty cover at least 95 % of the errors for uniform, exponential
    * and stalling delays, 8 to 500 beats: found by simulation, which a test repeats.
    */
-  private static final double COVERAGE_SCALE = 1;
+  private static final double COVERAGE_SCALE = 8;
 
   private final List<Beat> corners = new ArrayList<>();
   private long beats;

@@ -9,6 +9,9 @@ public final class TickRates {
   /** Standard uncertainties of their difference by which measurement and nominal may differ. */
   private static final double REFUTED_BEYOND = 4;
 
+  /** Nothing is known exactly, and a weight must stay finite. */
+  private static final double LEAST_RELATIVE_U = 1e-12;
+
   private TickRates() {}
 
   /**
@@ -62,6 +65,6 @@ public final class TickRates {
   }
 
   private static double u(TickRate rate) {
-    return rate.hz() * rate.relativeU();
+    return rate.hz() * Math.max(rate.relativeU(), LEAST_RELATIVE_U);
   }
 }

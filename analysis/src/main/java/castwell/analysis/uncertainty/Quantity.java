@@ -1,5 +1,6 @@
 package castwell.analysis.uncertainty;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -16,7 +17,8 @@ import org.hipparchus.distribution.continuous.TDistribution;
 public record Quantity(double value, Map<Source, Double> contributions) {
 
   public Quantity {
-    contributions = Map.copyOf(contributions);
+    // In the order given, unlike Map.copyOf, so that sums come out alike in every run.
+    contributions = Collections.unmodifiableMap(new LinkedHashMap<>(contributions));
   }
 
   /** A value taken as exactly known. */

@@ -25,7 +25,33 @@ public record Limits(
     int flutterEdges,
     double agreementSigmas) {
 
+  /**
+   * @throws IllegalArgumentException when a range is empty or an allowance below 0
+   */
+  public Limits {
+    range("speed", slowestMps, fastestMps, "m/s");
+    range("length", shortestM, longestM, "m");
+    allowance("the tolerance of the length", lengthToleranceM);
+    allowance("the stretch that may flutter", flutterM);
+    allowance("the number of flutter edges", flutterEdges);
+    allowance("how far front and tail may differ", agreementSigmas);
+  }
+
   public static Limits defaults() {
     return new Limits(20, 130, 0.5, 1.0, 0.04, 0.2, 16, 4);
+  }
+
+  private static void range(String what, double least, double most, String unit) {
+    if (!(least >= 0 && least < most)) {
+      throw new IllegalArgumentException(
+          "an arrow's %s goes from at least 0 up to more than that, not from %s to %s %s"
+              .formatted(what, least, most, unit));
+    }
+  }
+
+  private static void allowance(String what, double value) {
+    if (!(value >= 0)) {
+      throw new IllegalArgumentException(what + " is at least 0, not " + value);
+    }
   }
 }

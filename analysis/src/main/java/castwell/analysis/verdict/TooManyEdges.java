@@ -1,6 +1,7 @@
 package castwell.analysis.verdict;
 
 import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
 import java.util.List;
@@ -24,7 +25,7 @@ final class TooManyEdges implements Rule {
     Optional<Edge> tail = passage.tail(gate);
     List<Edge> others =
         passage.edges().stream()
-            .filter(edge -> edge.gate() == gate)
+            .filter(edge -> edge.gate() == gate && edge.kind() != EdgeKind.MERGED)
             .filter(edge -> !is(edge, front) && !is(edge, tail))
             .toList();
     if (others.size() > evidence.limits().flutterEdges()) {

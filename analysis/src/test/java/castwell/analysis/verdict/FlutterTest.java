@@ -1,0 +1,59 @@
+package castwell.analysis.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.EdgeKind;
+import castwell.analysis.shot.Gate;
+import castwell.analysis.shot.Passage;
+import castwell.analysis.shot.Passages;
+import castwell.analysis.speed.Flight;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Where fletching sits and how often it flutters: common practice, no source. */
+class FlutterTest {
+  private final Flight arrow = Flight.ARROW;
+
+  @Test
+  void nearTheTailIsFletching() {
+    assertThat(Bench.codes(fluttering(1, 0.15))).isEmpty();
+    assertThat(Bench.codes(fluttering(8, 0.15))).isEmpty();
+  }
+
+  @Test
+  void moreOftenThanFletchingCan() {
+    assertThat(Bench.codes(fluttering(9, 0.15))).containsExactly("too-many-edges");
+    assertThat(Bench.sentence(fluttering(9, 0.15)))
+        .isEqualTo(
+            "Gate A saw 18 edges besides front and tail, more than fluttering fletching explains.");
+  }
+
+  @Test
+  void farFromTheTailIsNotFletching() {
+    assertThat(Bench.codes(fluttering(1, 0.25))).containsExactly("too-many-edges");
+    assertThat(Bench.sentence(fluttering(1, 0.25)))
+        .isEqualTo(
+            "Gate A saw an edge far from the tail, more than fluttering fletching explains.");
+  }
+
+  @Test
+  void aBounceJustAfterTheTailAndTwoOfAKindAreTolerated() {
+    List<Edge> edges = new ArrayList<>(arrow.passage().edges());
+    edges.add(new Edge(1, Gate.A, EdgeKind.CLEAR, arrow.ticks(0.73), 0));
+    edges.add(new Edge(1, Gate.A, EdgeKind.BLOCKED, arrow.ticks(0.75), 0));
+
+    assertThat(Bench.codes(Passages.stamped(edges))).isEmpty();
+  }
+
+  private Passage fluttering(int times, double beforeTailM) {
+    List<Edge> edges = new ArrayList<>(arrow.passage().edges());
+    for (int i = 0; i < times; i++) {
+      double clearM = arrow.lengthM() - beforeTailM + 0.01 * i;
+      edges.add(new Edge(1, Gate.A, EdgeKind.CLEAR, arrow.ticks(clearM), 0));
+      edges.add(new Edge(1, Gate.A, EdgeKind.BLOCKED, arrow.ticks(clearM + 0.005), 0));
+    }
+    return Passages.stamped(edges);
+  }
+}

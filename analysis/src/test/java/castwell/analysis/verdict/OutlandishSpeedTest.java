@@ -1,0 +1,26 @@
+package castwell.analysis.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import castwell.analysis.speed.Flight;
+import org.junit.jupiter.api.Test;
+
+/** The default bounds, 20 and 130 m/s: common practice, no source. */
+class OutlandishSpeedTest {
+
+  @Test
+  void tooSlow() {
+    assertThat(Bench.codes(new Flight(19.9, 0.74).passage())).containsExactly("too-slow");
+    assertThat(Bench.codes(new Flight(20.1, 0.74).passage())).isEmpty();
+    assertThat(Bench.sentence(new Flight(6.096, 0.74).passage()))
+        .isEqualTo("At 20.0 ft/s it is too slow for an arrow; the slowest taken is 65.6 ft/s.");
+  }
+
+  @Test
+  void tooFast() {
+    assertThat(Bench.codes(new Flight(130.5, 0.74).passage())).containsExactly("too-fast");
+    assertThat(Bench.codes(new Flight(129.5, 0.74).passage())).isEmpty();
+    assertThat(Bench.sentence(new Flight(304.8, 0.74).passage()))
+        .isEqualTo("At 1000.0 ft/s it is too fast for an arrow; the fastest taken is 426.5 ft/s.");
+  }
+}
