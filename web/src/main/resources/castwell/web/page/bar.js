@@ -1,0 +1,35 @@
+// The small bar at the foot: what was done, with an undo for some seconds, or what went wrong.
+import {byId, el} from './dom.js';
+import {closeSheet} from './sheet.js';
+
+const SHOWN_MS = 9000;
+let hiding = 0;
+
+/** Does something, then says so with an undo; a refusal is shown in its own words. */
+export async function attempt(action, told, undo) {
+  try {
+    await action();
+    closeSheet();
+    show(told, undo);
+  } catch (refusal) {
+    show(refusal.message, null, true);
+  }
+}
+
+function show(words, undo, isRefusal = false) {
+  const bar = byId('bar');
+  // A modal dialog covers the rest of the page: while one is open, the bar belongs inside it.
+  (document.querySelector('dialog[open]') ?? document.body).append(bar);
+  const label = isRefusal ? '▲ ' : '';
+  const button = undo
+    ? el('button', {type: 'button', click: () => attempt(undo, 'Undone.', null)}, 'undo')
+    : el('button', {type: 'button', click: hide}, 'close');
+  bar.replaceChildren(el('span', {role: isRefusal ? 'alert' : 'status'}, label + words), button);
+  bar.hidden = false;
+  clearTimeout(hiding);
+  hiding = setTimeout(hide, SHOWN_MS);
+}
+
+function hide() {
+  byId('bar').hidden = true;
+}
