@@ -48,7 +48,7 @@ function spread({mean_fps: mean, sd_fps: sd, n}, x) {
 }
 
 function axis(low, high, width, x) {
-  const marks = ticks(low, high, Math.max(3, Math.floor(width / 90)));
+  const marks = ticks(low, high, Math.max(3, Math.floor(width / 70)));
   const labels = marks.map((fps) => svg('text', {x: x(fps), y: AXIS_Y + 19, 'text-anchor': 'middle'}, String(fps)));
   const lines = marks.map((fps) => `M${x(fps)} ${AXIS_Y}v5`).join('');
   return [svg('path', {class: 'axis', d: `M0 ${AXIS_Y}H${width}${lines}`}), ...labels];
@@ -76,6 +76,6 @@ function mark(shot, at, y, isBeyond, isNewest) {
 
 // A hollow cross: the outline of an X, so that it differs from a dot by shape alone.
 function cross(x, y) {
-  const d = 'M-6-3-3-6 0-3 3-6 6-3 3 0 6 3 3 6 0 3-3 6-6 3-3 0Z';
+  const d = 'M-7-4-4-7 0-3 4-7 7-4 3 0 7 4 4 7 0 3-4 7-7 4-3 0Z';
   return svg('path', {class: 'cross', d, transform: `translate(${x} ${y})`});
 }

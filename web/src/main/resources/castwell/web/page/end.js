@@ -1,10 +1,10 @@
 // This end: its shots as dots by bow and arrow, and as a list with the newest first.
 import {arrange, byId, el, setText} from './dom.js';
 import {axisOf, drawDots} from './dots.js';
-import {clockTime, groupText, speedText, tagText} from './format.js';
-import {verdictText} from './last.js';
+import {groupText, speedText, tagText, verdictText, whenText} from './format.js';
 import {openShot} from './shot.js';
 
+const LEAST_WIDTH = 240;
 const items = new Map();
 
 /** Shows the end of a snapshot, or what will begin one. */
@@ -29,7 +29,7 @@ export function showDots(end) {
   const axis = axisOf(shots);
   const groups = (end?.groups ?? []).map((group) => {
     const own = shots.filter((shot) => shot.bow === group.bow && shot.arrow === group.arrow);
-    const picture = axis ? [drawDots(group, own, axis, box.clientWidth, shots.at(-1)?.shot_id)] : [];
+    const picture = axis ? [drawDots(group, own, axis, Math.max(LEAST_WIDTH, box.clientWidth), shots.at(-1)?.shot_id)] : [];
     return el('figure', {}, el('figcaption', {}, el('b', {}, tagText(group)), el('span', {}, groupText(group))),
       ...picture);
   });
@@ -46,13 +46,15 @@ function listItem(shot, snapshot) {
   const button = item.firstElementChild;
   button.dataset.counts = String(shot.counts);
   button.onclick = () => openShot(shot, snapshot);
-  const [speed, tags, verdict] = button.children;
+  const [speed, verdict, tags, reason] = button.children;
   setText(speed, speedText(shot));
-  setText(tags, `${tagText(shot)} · ${clockTime(shot.fired_at)}`);
-  setText(verdict, shot.counts || !shot.reason ? verdictText(shot) : `${verdictText(shot)}. ${shot.reason}`);
+  speed.dataset.known = String(shot.speed_fps !== null);
+  setText(verdict, verdictText(shot));
+  setText(tags, whenText(shot, tagText(shot)));
+  setText(reason, shot.counts ? '' : shot.reason ?? '');
   return item;
 }
 
 function newItem() {
-  return el('li', {}, el('button', {type: 'button'}, el('b'), el('span'), el('span', {class: 'why'})));
+  return el('li', {}, el('button', {type: 'button'}, el('b'), el('strong'), el('span'), el('span')));
 }

@@ -56,6 +56,16 @@ export function tagText({bow, arrow}) {
   return `${bow ?? 'no bow'} · ${arrow ?? 'no arrow'}`;
 }
 
+/** Does it count? In words with a shape: never colour alone. */
+export function verdictText({counts}) {
+  return counts ? '● counts' : "✕ doesn't count";
+}
+
+/** When a shot was fired and as what, and whether a person judged it. */
+export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
+  return [...before, clockTime(firedAt), by === 'person' ? 'by hand' : ''].filter(Boolean).join(' · ');
+}
+
 /** A group's mean and spread in words: "5 count, mean 152.3 ft/s, sd 0.9; 1 set aside". */
 export function groupText({n, set_aside, mean_fps, sd_fps}) {
   const aside = set_aside > 0 ? `${set_aside} set aside` : 'none set aside';
@@ -67,11 +77,11 @@ export function groupText({n, set_aside, mean_fps, sd_fps}) {
 
 /** What to do to learn a figure that is not known. `what` is a key of a shot. */
 export function remedy(what, shot) {
-  if (!isKnown(shot.speed_fps) && what !== 'grains_per_pound') return 'no speed was measured';
+  if (!isKnown(shot.speed_fps) && what !== 'grains_per_pound') return 'no speed measured';
   if (!shot.arrow) return 'choose the arrow';
   if (!isKnown(shot.arrow_mass_gr)) return 'weigh the arrow';
   if (what === 'grains_per_pound') return shot.bow ? "weigh the bow's draw" : 'choose the bow';
-  if (what === 'speed_at_bow_fps') return "needs the arrow's diameter and the gates' distance";
+  if (what === 'speed_at_bow_fps') return "needs arrow's diameter";
   return 'needs the speed and its gates';
 }
 

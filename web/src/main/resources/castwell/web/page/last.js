@@ -1,10 +1,11 @@
 // The last passage: its speed in digits for five metres, how sure it is, whether it counts, and what follows from it.
 import {byId, el, setText} from './dom.js';
-import {clockTime, combined, figure, remedy, speedText, uncertainty} from './format.js';
+import {combined, figure, remedy, speedText, uncertainty, verdictText, whenText} from './format.js';
 
 const MM_PER_INCH = 25.4;
 // The widest usual figure sets the size, so that the digits don't change size from shot to shot.
 const WIDEST_USUAL = '888.8';
+const NO_SPEED = '– – –';
 
 const FIGURES = [
   {label: 'energy', unit: 'ft·lbf', key: 'kinetic_energy_ftlbf', u: 'kinetic_energy_u_ftlbf', otherwise: 0},
@@ -16,23 +17,19 @@ const FIGURES = [
 /** Shows a passage; null: nothing was shot yet. `position` says which shot of the end it is, or ''. */
 export function showLast(shot, position) {
   byId('last').dataset.counts = String(shot ? shot.counts : true);
+  byId('speed').dataset.known = String(Boolean(shot && shot.speed_fps !== null));
+  byId('verdict').disabled = !shot;
   byId('figures').replaceChildren(...FIGURES.map((kind) => figureRow(kind, shot)));
   if (!shot) return showNothing();
   const u = combined(shot.speed_u_own_fps, shot.speed_u_common_fps);
   const speed = figure(shot.speed_fps, u);
-  setText(byId('speed'), speed?.value ?? '– – –');
+  setText(byId('speed'), speed?.value ?? NO_SPEED);
   setText(byId('speed-u'), speed ? `± ${speed.u ?? 'not known'}` : '');
   setText(byId('speed-parts'), speed ? partsText(shot) : 'no speed could be measured');
   setText(byId('last-verdict'), verdictText(shot));
-  setText(byId('last-when'), [position, clockTime(shot.fired_at)].filter(Boolean).join(' · '));
+  setText(byId('last-when'), whenText(shot, position));
   setText(byId('last-reason'), shot.counts ? facts(shot) : shot.reason ?? '');
   fitDigits();
-}
-
-/** Verdict in words with a shape: never colour alone. */
-export function verdictText({counts, judged_by: by}) {
-  if (by === 'person') return counts ? '● counts: brought back by hand' : "✕ doesn't count: set aside by hand";
-  return counts ? '● counts' : "✕ doesn't count";
 }
 
 /** Says a new passage aloud, for those who don't look. */
@@ -47,7 +44,7 @@ export function fitDigits() {
   const box = byId('digits');
   const speed = byId('speed');
   const shown = speed.textContent;
-  if (shown.length < WIDEST_USUAL.length || shown.startsWith('–')) speed.textContent = WIDEST_USUAL;
+  if (shown.length < WIDEST_USUAL.length || shown === NO_SPEED) speed.textContent = WIDEST_USUAL;
   speed.style.fontSize = '100px';
   const byWidth = (100 * box.clientWidth) / speed.getBoundingClientRect().width;
   speed.textContent = shown;
@@ -55,7 +52,7 @@ export function fitDigits() {
 }
 
 function showNothing() {
-  setText(byId('speed'), '– – –');
+  setText(byId('speed'), NO_SPEED);
   setText(byId('speed-u'), '');
   setText(byId('speed-parts'), 'The next arrow through both gates shows here by itself.');
   setText(byId('last-verdict'), 'No shot yet');
@@ -66,7 +63,7 @@ function showNothing() {
 
 function partsText(shot) {
   const own = uncertainty(shot.speed_u_own_fps);
-  return `this shot's own ${own}, common to the set-up ${uncertainty(shot.speed_u_common_fps)}`;
+  return `own ${own}, common to the set-up ${uncertainty(shot.speed_u_common_fps)}`;
 }
 
 function facts(shot) {
@@ -74,9 +71,9 @@ function facts(shot) {
   const front = figure(shot.front_fps, own);
   const tail = figure(shot.tail_fps, own);
   const said = [];
-  if (front && tail) said.push(`front ${front.value}, tail ${tail.value} ft/s`);
-  if (shot.length_mm) said.push(`${(shot.length_mm / MM_PER_INCH).toFixed(1)} in went through`);
-  return said.join('; ');
+  if (front && tail) said.push(`front ${front.value}, tail ${tail.value}`);
+  if (shot.length_mm) said.push(`length ${(shot.length_mm / MM_PER_INCH).toFixed(1)} in`);
+  return said.join(', ');
 }
 
 function figureRow({label, unit, key, u, otherwise}, shot) {
@@ -84,6 +81,6 @@ function figureRow({label, unit, key, u, otherwise}, shot) {
   if (!shot) return row(el('b', {}, '–'), el('span', {}, unit));
   const known = figure(shot[key], u && shot[u], otherwise);
   if (!known) return row(el('b', {class: 'unknown'}, 'not known'), el('span', {}, remedy(key, shot)));
-  const plus = known.u ? ` ± ${known.u}` : '';
-  return row(el('b', {}, known.value, el('i', {}, plus)), el('span', {}, unit));
+  const plus = known.u ? `± ${known.u} ` : '';
+  return row(el('b', {}, known.value), el('span', {}, plus + unit));
 }

@@ -91,7 +91,7 @@ const massText = (massGr, gpp) => gppText(`${plain(massGr)} gr`, gpp);
 function gppText(start, gpp) {
   if (gpp === null) return start;
   const caution = gpp < LIGHTEST_GPP ? ` ▲ below ${LIGHTEST_GPP}: hard on a wooden bow` : '';
-  return `${start} · ${gpp.toFixed(1)} grains per pound${caution}`;
+  return `${start} · ${gpp.toFixed(1)} gpp${caution}`;
 }
 
 function sizeText({length_in: length, diameter_in: diameter}) {

@@ -8,6 +8,7 @@ import {fitDigits, showLast, speak} from './last.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
+import {openShot} from './shot.js';
 
 const STATION_KEY = 'castwell.station';
 const SOON_MS = 150;
@@ -20,6 +21,7 @@ let lastAsked = 0;
 let lastShotEvent = 0;
 let waiting = 0;
 let isFollowing = false;
+const lost = {};
 
 async function refetch() {
   const asked = ++lastAsked;
@@ -32,7 +34,7 @@ async function refetch() {
     accept(answer);
   } catch (refusal) {
     if (refusal.status === 404 && remembered()) remember('');
-    connected(false);
+    connected('answers', false);
     setTimeout(refetchSoon, RETRY_MS);
   }
 }
@@ -50,7 +52,7 @@ function accept(answer) {
   clockAheadMs = Date.parse(answer.now) - Date.now();
   if (!isFollowing) follow(answer.event, {event: onEvent, connected: onConnected});
   isFollowing = true;
-  connected(true);
+  connected('answers', true);
   show();
 }
 
@@ -70,7 +72,7 @@ function showTheLink() {
 function showTheLast() {
   const shots = snapshot.end?.shots ?? [];
   const at = shots.findIndex((shot) => shot.shot_id === snapshot.last?.shot_id);
-  showLast(snapshot.last, at < 0 ? '' : `shot ${at + 1} of end ${snapshot.end.number}`);
+  showLast(snapshot.last, at < 0 ? '' : `shot ${at + 1}`);
 }
 
 function onEvent(kind, data) {
@@ -97,12 +99,14 @@ function onLink(link) {
 
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
 function onConnected(yes) {
+  connected('feed', yes);
   if (yes) refetchSoon();
-  else connected(false);
 }
 
-function connected(yes) {
-  byId('lost').hidden = yes;
+// Two ways to Castwell, the answers and the feed: while either fails, the person is told.
+function connected(way, yes) {
+  lost[way] = !yes;
+  byId('lost').hidden = !Object.values(lost).includes(true);
 }
 
 function remembered() {
@@ -115,6 +119,7 @@ function remember(station) {
 
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
+byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
   attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
 byId('stations').addEventListener('click', ({target}) => {
@@ -123,10 +128,10 @@ byId('stations').addEventListener('click', ({target}) => {
 });
 window.addEventListener('castwell-written', refetchSoon);
 window.addEventListener('online', refetchSoon);
-window.addEventListener('resize', () => {
+new ResizeObserver(() => {
   fitDigits();
   if (snapshot) showDots(snapshot.end);
-});
+}).observe(document.body);
 document.addEventListener('visibilitychange', () => document.hidden || refetchSoon());
 setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.

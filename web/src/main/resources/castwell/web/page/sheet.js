@@ -8,7 +8,9 @@ export function openSheet(heading, ...content) {
   const inside = el('div', {class: 'inside'},
     el('header', {}, el('h2', {id: 'sheet-heading', tabindex: '-1'}, heading), close), ...content);
   sheet.replaceChildren(inside);
-  sheet.onclick = (event) => event.target === sheet && closeSheet();
+  sheet.onclick = ({target}) => {
+    if (target === sheet) closeSheet();
+  };
   if (!sheet.open) sheet.showModal();
   sheet.scrollTop = 0;
   byId('sheet-heading').focus();
@@ -25,7 +27,7 @@ export function closeSheet() {
  */
 export function form(fields, button, onSend) {
   const rows = fields.map((field) => el('label', {}, el('span', {}, field.label), input(field),
-    el('span', {class: 'unit'}, field.unit ?? '')));
+    ...(field.unit ? [el('span', {}, field.unit)] : [])));
   const send = (event) => {
     event.preventDefault();
     onSend(read(fields, event.target));

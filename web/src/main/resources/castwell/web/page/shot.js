@@ -2,8 +2,7 @@
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {el} from './dom.js';
-import {clockTime, speedText, tagText} from './format.js';
-import {verdictText} from './last.js';
+import {speedText, tagText, verdictText, whenText} from './format.js';
 import {form, openSheet} from './sheet.js';
 
 const REASONS = ['short draw', 'plucked loose', 'wrong arrow', 'wrong bow', 'string creep'];
@@ -11,12 +10,11 @@ const RETAGGED = 'retagged on the range page';
 
 /** Opens the sheet of a shot. */
 export function openShot(shot, snapshot) {
-  const verdict = [verdictText(shot), shot.reason].filter(Boolean).join('. ');
-  openSheet(`${speedText(shot)} ft/s, ${clockTime(shot.fired_at)}`,
-    el('p', {}, verdict),
+  openSheet(shot.speed_fps === null ? 'No speed' : `${speedText(shot)} ft/s`,
+    el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),
-    el('h3', {}, `Shot as ${tagText(shot)}`),
+    el('h3', {}, `Shot with ${tagText(shot)}`),
     ...retagToCurrent(shot, snapshot.tags),
     otherTags(shot, snapshot));
 }
