@@ -4,15 +4,20 @@ import {closeSheet} from './sheet.js';
 
 const SHOWN_MS = 9000;
 let hiding = 0;
+let isBusy = false;
 
-/** Does something, then says so with an undo; a refusal is shown in its own words. */
+/** Does something, then says so with an undo; a refusal is shown in its own words. A second tap meanwhile is ignored. */
 export async function attempt(action, told, undo) {
+  if (isBusy) return;
+  isBusy = true;
   try {
     await action();
     closeSheet();
     show(told, undo);
   } catch (refusal) {
     show(refusal.message, null, true);
+  } finally {
+    isBusy = false;
   }
 }
 

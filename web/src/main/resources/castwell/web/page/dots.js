@@ -5,7 +5,7 @@ import {combined, figure, groupText, ticks} from './format.js';
 const HEIGHT = 96;
 const AXIS_Y = 72;
 const MIDDLE_Y = 38;
-const MARGIN = 14;
+const MARGIN = 20;
 const RADIUS = 6;
 const STEP_Y = 13;
 const LEAST_SPAN_FPS = 4;

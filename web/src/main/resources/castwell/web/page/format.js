@@ -44,11 +44,11 @@ export function grainsPerPound(massGr, drawWeightLb) {
   return isKnown(massGr) && drawWeightLb > 0 ? massGr / drawWeightLb : null;
 }
 
-/** A shot's speed as one text: "152.3 ± 0.4", or "no speed". */
-export function speedText(shot) {
+/** A shot's speed as one text: "152.3 ± 0.4", with the unit if one is given; or "no speed". */
+export function speedText(shot, unit = '') {
   const speed = figure(shot.speed_fps, combined(shot.speed_u_own_fps, shot.speed_u_common_fps));
   if (!speed) return 'no speed';
-  return speed.u ? `${speed.value} ± ${speed.u}` : speed.value;
+  return [speed.value, speed.u && `± ${speed.u}`, unit].filter(Boolean).join(' ');
 }
 
 /** Bow and arrow as one text. */

@@ -35,8 +35,9 @@ export function showLast(shot, position) {
 /** Says a new passage aloud, for those who don't look. */
 export function speak(shot) {
   const verdict = shot.counts ? 'counts' : `doesn't count. ${shot.reason ?? ''}`;
-  setText(byId('spoken'), `${speedText(shot).replace('±', 'plus or minus')} feet per second, ${verdict}`);
-  document.title = `${speedText(shot)} ft/s${shot.counts ? '' : " (doesn't count)"} · Castwell range`;
+  const speed = speedText(shot, 'ft/s');
+  setText(byId('spoken'), `${speed.replace('±', 'plus or minus').replace('ft/s', 'feet per second')}, ${verdict}`);
+  document.title = `${speed}${shot.counts ? '' : " (doesn't count)"} · Castwell range`;
 }
 
 /** Makes the digits as large as their box allows. */
@@ -54,10 +55,10 @@ export function fitDigits() {
 function showNothing() {
   setText(byId('speed'), NO_SPEED);
   setText(byId('speed-u'), '');
-  setText(byId('speed-parts'), 'The next arrow through both gates shows here by itself.');
+  setText(byId('speed-parts'), '');
   setText(byId('last-verdict'), 'No shot yet');
   setText(byId('last-when'), '');
-  setText(byId('last-reason'), '');
+  setText(byId('last-reason'), 'The next arrow through both gates shows here by itself.');
   fitDigits();
 }
 

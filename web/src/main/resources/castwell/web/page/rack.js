@@ -62,7 +62,7 @@ export function chooseArrow({tags, arrows}) {
 }
 
 function bowState(tags) {
-  const fields = BOW_STATE.map((field) => ({...field, value: tags[field.name] ?? ''}));
+  const fields = BOW_STATE.map((field) => ({...field, value: tags[field.name] ?? undefined}));
   return form(fields, 'from now on', (state) => attempt(() => api.addBowState(tags.bow, state),
     `${tags.bow} is now ${weightText(state)}.`, null));
 }

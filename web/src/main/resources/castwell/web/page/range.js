@@ -103,10 +103,12 @@ function onConnected(yes) {
   if (yes) refetchSoon();
 }
 
-// Two ways to Castwell, the answers and the feed: while either fails, the person is told.
+// Two ways to Castwell, the answers and the feed: while either fails, the link's state is not known.
 function connected(way, yes) {
   lost[way] = !yes;
-  byId('lost').hidden = !Object.values(lost).includes(true);
+  const isLost = Object.values(lost).includes(true);
+  byId('lost').hidden = !isLost;
+  byId('link').hidden = isLost;
 }
 
 function remembered() {

@@ -35,11 +35,14 @@ export function form(fields, button, onSend) {
   return el('form', {submit: send}, ...rows, el('button', {class: 'main'}, button));
 }
 
-function input({name, kind, needed = false, value = ''}) {
+function input({name, kind, needed = false, value = kind === 'date' ? today() : ''}) {
   const attributes = {name, value, type: kind, required: needed, autocomplete: 'off'};
   if (kind === 'number') Object.assign(attributes, {step: 'any', min: '0', inputmode: 'decimal'});
   return el('input', attributes);
 }
+
+// The Swedish way of writing a date is ISO 8601, in the person's own time zone.
+const today = () => new Date().toLocaleDateString('sv');
 
 function read(fields, from) {
   const filled = {};

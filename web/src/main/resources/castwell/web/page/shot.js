@@ -10,7 +10,7 @@ const RETAGGED = 'retagged on the range page';
 
 /** Opens the sheet of a shot. */
 export function openShot(shot, snapshot) {
-  openSheet(shot.speed_fps === null ? 'No speed' : `${speedText(shot)} ft/s`,
+  openSheet(speedText(shot, 'ft/s'),
     el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),
