@@ -1,0 +1,46 @@
+// Asking Castwell, and telling it. A refusal becomes an Error whose message is one sentence for the person.
+
+const PATIENCE_MS = 8000;
+
+/** The range as it is now, for a station; '' for the first one. */
+export function readRange(station) {
+  return ask(station ? `/api/range?station=${encodeURIComponent(station)}` : '/api/range', {cache: 'no-store'});
+}
+
+export const putTags = (station, bow, arrow) => write('PUT', '/api/tags', {station, bow, arrow});
+
+export const newSession = (station) => write('POST', '/api/sessions', {station});
+
+export const addBow = (bow) => write('POST', '/api/bows', bow);
+
+export const addBowState = (name, state) => write('POST', `/api/bows/${encodeURIComponent(name)}/states`, state);
+
+export const addArrow = (arrow) => write('POST', '/api/arrows', arrow);
+
+/** counts: true, false, or null to leave it to the rules again. */
+export const decide = (shotId, counts, reason) =>
+  write('POST', `/api/shots/${encodeURIComponent(shotId)}/decision`, {counts, reason});
+
+export const retag = (shotId, bow, arrow, why) =>
+  write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
+
+async function write(method, path, body) {
+  const headers = {'Content-Type': 'application/json'};
+  const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
+  window.dispatchEvent(new Event('castwell-written'));
+  return answer;
+}
+
+async function ask(path, options) {
+  let response;
+  try {
+    response = await fetch(path, {...options, signal: AbortSignal.timeout(PATIENCE_MS)});
+  } catch {
+    throw new Error('Castwell does not answer. Is it running, and the phone in its network? Then try again.');
+  }
+  const answer = await response.json().catch(() => ({}));
+  if (response.ok) return answer;
+  const refusal = new Error(answer.detail ?? `Castwell refused this (HTTP ${response.status}).`);
+  refusal.status = response.status;
+  throw refusal;
+}

@@ -1,0 +1,115 @@
+// Pure functions: figures, words and times. No page, no clock, no network.
+
+/** Below this many grains per pound of draw weight a wooden bow is treated hard (common practice). */
+export const LIGHTEST_GPP = 8;
+
+const isKnown = (value) => typeof value === 'number' && Number.isFinite(value);
+
+/**
+ * How many decimals a figure with the standard uncertainty u may show: one significant digit of u when
+ * u is below 1, two from 1 on (JCGM 100:2008, 7.2.6: at most two). u must be above 0.
+ */
+export function decimals(u) {
+  const exponent = Number(u.toExponential(1).split('e')[1]);
+  return exponent >= 1 ? 0 : Math.max(1, -exponent);
+}
+
+/** One uncertainty alone, as text: "0.4"; "not known" when it is null or not above 0. */
+export function uncertainty(u) {
+  return isKnown(u) && u > 0 ? u.toFixed(decimals(u)) : 'not known';
+}
+
+/**
+ * A figure and its uncertainty as text: {value: "152.3", u: "0.4"}. Without an uncertainty the figure
+ * gets the decimals of `otherwise` and u is null; without a figure the answer is null.
+ */
+export function figure(value, u, otherwise = 0) {
+  if (!isKnown(value)) return null;
+  if (!isKnown(u) || u <= 0) return {value: value.toFixed(otherwise), u: null};
+  return {value: value.toFixed(decimals(u)), u: uncertainty(u)};
+}
+
+/** Both parts of an uncertainty in one (JCGM 100:2008, 5.1.2); null when a part is not known. */
+export function combined(own, common) {
+  return isKnown(own) && isKnown(common) ? Math.hypot(own, common) : null;
+}
+
+/** A measured-once figure such as a draw weight, without needless zeros: 52, 27.5. */
+export function plain(value, most = 1) {
+  return isKnown(value) ? String(Number(value.toFixed(most))) : '?';
+}
+
+/** Arrow mass in grains over draw weight in pounds; null when one is not known. */
+export function grainsPerPound(massGr, drawWeightLb) {
+  return isKnown(massGr) && drawWeightLb > 0 ? massGr / drawWeightLb : null;
+}
+
+/** A shot's speed as one text: "152.3 ± 0.4", with the unit if one is given; or "no speed". */
+export function speedText(shot, unit = '') {
+  const speed = figure(shot.speed_fps, combined(shot.speed_u_own_fps, shot.speed_u_common_fps));
+  if (!speed) return 'no speed';
+  return [speed.value, speed.u && `± ${speed.u}`, unit].filter(Boolean).join(' ');
+}
+
+/** Bow and arrow as one text. */
+export function tagText({bow, arrow}) {
+  return `${bow ?? 'no bow'} · ${arrow ?? 'no arrow'}`;
+}
+
+/** Does it count? In words with a shape: never colour alone. */
+export function verdictText({counts}) {
+  return counts ? '● counts' : "✕ doesn't count";
+}
+
+/** When a shot was fired and as what, and whether a person judged it. */
+export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
+  return [...before, clockTime(firedAt), by === 'person' ? 'by hand' : ''].filter(Boolean).join(' · ');
+}
+
+/** A group's mean and spread in words: "5 count, mean 152.3 ft/s, sd 0.9; 1 set aside". */
+export function groupText({n, set_aside, mean_fps, sd_fps}) {
+  const aside = set_aside > 0 ? `${set_aside} set aside` : 'none set aside';
+  if (n === 0 || !isKnown(mean_fps)) return `none counts; ${aside}`;
+  const mean = figure(mean_fps, sd_fps, 1);
+  if (n === 1) return `1 counts, ${mean.value} ft/s; ${aside}`;
+  return `${n} count, mean ${mean.value} ft/s, sd ${mean.u ?? 'not known'}; ${aside}`;
+}
+
+/** What to do to learn a figure that is not known. `what` is a key of a shot. */
+export function remedy(what, shot) {
+  if (!isKnown(shot.speed_fps) && what !== 'grains_per_pound') return 'no speed measured';
+  if (!shot.arrow) return 'choose the arrow';
+  if (!isKnown(shot.arrow_mass_gr)) return 'weigh the arrow';
+  if (what === 'grains_per_pound') return shot.bow ? "weigh the bow's draw" : 'choose the bow';
+  if (what === 'speed_at_bow_fps') return "needs arrow's diameter";
+  return 'needs the speed and its gates';
+}
+
+/** Is passage a newer than passage b? By the moment it was fired; an absent b is older than any. */
+export function isNewer(a, b) {
+  return !b || Date.parse(a.fired_at) >= Date.parse(b.fired_at);
+}
+
+/** "12 s", "3 min", "2 h", "4 days": a duration rounded down; negative ones are 0. */
+export function duration(seconds) {
+  const whole = Math.max(0, Math.floor(seconds));
+  if (whole < 120) return `${whole} s`;
+  if (whole < 7200) return `${Math.floor(whole / 60)} min`;
+  if (whole < 172800) return `${Math.floor(whole / 3600)} h`;
+  return `${Math.floor(whole / 86400)} days`;
+}
+
+/** The person's own clock time of an instant: "14:03:22". */
+export function clockTime(instant) {
+  return new Date(instant).toLocaleTimeString('en-GB');
+}
+
+/** Round axis ticks covering low..high, about `wanted` of them, in ascending order. */
+export function ticks(low, high, wanted) {
+  const rough = (high - low) / wanted;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].map((m) => m * power).find((s) => s >= rough);
+  const first = Math.ceil(low / step);
+  const last = Math.floor(high / step);
+  return Array.from({length: last - first + 1}, (_, i) => Number(((first + i) * step).toPrecision(12)));
+}

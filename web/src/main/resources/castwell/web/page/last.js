@@ -1,0 +1,87 @@
+// The last passage: its speed in digits for five metres, how sure it is, whether it counts, and what follows from it.
+import {byId, el, setText} from './dom.js';
+import {combined, figure, remedy, speedText, uncertainty, verdictText, whenText} from './format.js';
+
+const MM_PER_INCH = 25.4;
+// The widest usual figure sets the size, so that the digits don't change size from shot to shot.
+const WIDEST_USUAL = '888.8';
+const NO_SPEED = '– – –';
+
+const FIGURES = [
+  {label: 'energy', unit: 'ft·lbf', key: 'kinetic_energy_ftlbf', u: 'kinetic_energy_u_ftlbf', otherwise: 0},
+  {label: 'momentum', unit: 'slug·ft/s', key: 'momentum_slug_fps', u: 'momentum_u_slug_fps', otherwise: 2},
+  {label: 'arrow to bow', unit: 'grains per pound', key: 'grains_per_pound', u: null, otherwise: 1},
+  {label: 'speed at the bow', unit: 'ft/s', key: 'speed_at_bow_fps', u: 'speed_at_bow_u_fps', otherwise: 0},
+];
+
+/** Shows a passage; null: nothing was shot yet. `position` says which shot of the end it is, or ''. */
+export function showLast(shot, position) {
+  byId('last').dataset.counts = String(shot ? shot.counts : true);
+  byId('speed').dataset.known = String(Boolean(shot && shot.speed_fps !== null));
+  byId('verdict').disabled = !shot;
+  byId('figures').replaceChildren(...FIGURES.map((kind) => figureRow(kind, shot)));
+  if (!shot) return showNothing();
+  const u = combined(shot.speed_u_own_fps, shot.speed_u_common_fps);
+  const speed = figure(shot.speed_fps, u);
+  setText(byId('speed'), speed?.value ?? NO_SPEED);
+  setText(byId('speed-u'), speed ? `± ${speed.u ?? 'not known'}` : '');
+  setText(byId('speed-parts'), speed ? partsText(shot) : 'no speed could be measured');
+  setText(byId('last-verdict'), verdictText(shot));
+  setText(byId('last-when'), whenText(shot, position));
+  setText(byId('last-reason'), shot.counts ? facts(shot) : shot.reason ?? '');
+  fitDigits();
+}
+
+/** Says a new passage aloud, for those who don't look. */
+export function speak(shot) {
+  const verdict = shot.counts ? 'counts' : `doesn't count. ${shot.reason ?? ''}`;
+  const speed = speedText(shot, 'ft/s');
+  setText(byId('spoken'), `${speed.replace('±', 'plus or minus').replace('ft/s', 'feet per second')}, ${verdict}`);
+  document.title = `${speed}${shot.counts ? '' : " (doesn't count)"} · Castwell range`;
+}
+
+/** Makes the digits as large as their box allows. */
+export function fitDigits() {
+  const box = byId('digits');
+  const speed = byId('speed');
+  const shown = speed.textContent;
+  if (shown.length < WIDEST_USUAL.length || shown === NO_SPEED) speed.textContent = WIDEST_USUAL;
+  speed.style.fontSize = '100px';
+  const byWidth = (100 * box.clientWidth) / speed.getBoundingClientRect().width;
+  speed.textContent = shown;
+  speed.style.fontSize = `${Math.floor(Math.min(byWidth, box.clientHeight * 1.2))}px`;
+}
+
+function showNothing() {
+  setText(byId('speed'), NO_SPEED);
+  setText(byId('speed-u'), '');
+  setText(byId('speed-parts'), '');
+  setText(byId('last-verdict'), 'No shot yet');
+  setText(byId('last-when'), '');
+  setText(byId('last-reason'), 'The next arrow through both gates shows here by itself.');
+  fitDigits();
+}
+
+function partsText(shot) {
+  const own = uncertainty(shot.speed_u_own_fps);
+  return `own ${own}, common to the set-up ${uncertainty(shot.speed_u_common_fps)}`;
+}
+
+function facts(shot) {
+  const own = shot.speed_u_own_fps;
+  const front = figure(shot.front_fps, own);
+  const tail = figure(shot.tail_fps, own);
+  const said = [];
+  if (front && tail) said.push(`front ${front.value}, tail ${tail.value}`);
+  if (shot.length_mm) said.push(`length ${(shot.length_mm / MM_PER_INCH).toFixed(1)} in`);
+  return said.join(', ');
+}
+
+function figureRow({label, unit, key, u, otherwise}, shot) {
+  const row = (...content) => el('div', {}, el('dt', {}, label), el('dd', {}, ...content));
+  if (!shot) return row(el('b', {}, '–'), el('span', {}, unit));
+  const known = figure(shot[key], u && shot[u], otherwise);
+  if (!known) return row(el('b', {class: 'unknown'}, 'not known'), el('span', {}, remedy(key, shot)));
+  const plus = known.u ? `± ${known.u} ` : '';
+  return row(el('b', {}, known.value), el('span', {}, plus + unit));
+}

@@ -1,0 +1,29 @@
+// The live feed: events as they happen, resumed without a hole after a break.
+
+const KINDS = ['shot', 'tags', 'rack', 'refresh', 'link'];
+const REOPEN_MS = 2000;
+
+/**
+ * Follows the feed from the event with number `after` on. `on.event(kind, data)` is called for each event,
+ * `on.connected(yes)` whenever the connection comes or goes.
+ */
+export function follow(after, on) {
+  let lastId = after;
+
+  function open() {
+    const source = new EventSource(`/api/live?after=${encodeURIComponent(lastId)}`);
+    source.addEventListener('open', () => on.connected(true));
+    source.addEventListener('error', () => {
+      on.connected(false);
+      if (source.readyState === EventSource.CLOSED) setTimeout(open, REOPEN_MS);
+    });
+    for (const kind of KINDS) {
+      source.addEventListener(kind, (event) => {
+        if (event.lastEventId) lastId = event.lastEventId;
+        on.event(kind, event.data ? JSON.parse(event.data) : {});
+      });
+    }
+  }
+
+  open();
+}

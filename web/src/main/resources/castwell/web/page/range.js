@@ -1,0 +1,141 @@
+// The range page: what Castwell says is fetched, followed live, and shown.
+import {newSession, readRange} from './api.js';
+import {attempt} from './bar.js';
+import {byId, setText} from './dom.js';
+import {showDots, showEnd} from './end.js';
+import {isNewer} from './format.js';
+import {fitDigits, showLast, speak} from './last.js';
+import {showLink} from './link.js';
+import {follow} from './live.js';
+import {chooseArrow, chooseBow, showTags} from './rack.js';
+import {openShot} from './shot.js';
+
+const STATION_KEY = 'castwell.station';
+const SOON_MS = 150;
+const RETRY_MS = 2000;
+const LOOK_AGAIN_MS = 20000;
+
+let snapshot = null;
+let clockAheadMs = 0;
+let lastAsked = 0;
+let lastShotEvent = 0;
+let waiting = 0;
+let isFollowing = false;
+const lost = {};
+
+async function refetch() {
+  const asked = ++lastAsked;
+  const shotEvent = lastShotEvent;
+  try {
+    const answer = await readRange(remembered());
+    if (asked !== lastAsked) return;
+    // A shot that arrived while this answer was on its way is newer than the answer; the next fetch has it.
+    if (shotEvent !== lastShotEvent && snapshot) answer.last = snapshot.last;
+    accept(answer);
+  } catch (refusal) {
+    if (refusal.status === 404 && remembered()) remember('');
+    connected('answers', false);
+    setTimeout(refetchSoon, RETRY_MS);
+  }
+}
+
+function refetchSoon() {
+  if (waiting) return;
+  waiting = setTimeout(() => {
+    waiting = 0;
+    refetch();
+  }, SOON_MS);
+}
+
+function accept(answer) {
+  snapshot = answer;
+  clockAheadMs = Date.parse(answer.now) - Date.now();
+  if (!isFollowing) follow(answer.event, {event: onEvent, connected: onConnected});
+  isFollowing = true;
+  connected('answers', true);
+  show();
+}
+
+function show() {
+  byId('rehearsal').hidden = !snapshot.rehearsal;
+  setText(byId('version'), `Castwell ${snapshot.version}`);
+  showTheLink();
+  showTags(snapshot);
+  showTheLast();
+  showEnd(snapshot);
+}
+
+function showTheLink() {
+  if (snapshot) showLink(snapshot.stations, snapshot.station, Date.now() + clockAheadMs);
+}
+
+function showTheLast() {
+  const shots = snapshot.end?.shots ?? [];
+  const at = shots.findIndex((shot) => shot.shot_id === snapshot.last?.shot_id);
+  showLast(snapshot.last, at < 0 ? '' : `shot ${at + 1}`);
+}
+
+function onEvent(kind, data) {
+  if (kind === 'link') return onLink(data);
+  if (kind === 'shot' && data.station === snapshot.station) onShot(data);
+  refetchSoon();
+}
+
+function onShot(shot) {
+  const isSame = shot.shot_id === snapshot.last?.shot_id;
+  if (!isSame && !isNewer(shot, snapshot.last)) return;
+  lastShotEvent++;
+  snapshot.last = shot;
+  showTheLast();
+  speak(shot);
+}
+
+function onLink(link) {
+  const others = snapshot.stations.filter((s) => s.station !== link.station);
+  const isKnown = others.length < snapshot.stations.length;
+  snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
+  showTheLink();
+}
+
+// What has no number of its own, such as the link's state, may have changed during a break: fetch it.
+function onConnected(yes) {
+  connected('feed', yes);
+  if (yes) refetchSoon();
+}
+
+// Two ways to Castwell, the answers and the feed: while either fails, the link's state is not known.
+function connected(way, yes) {
+  lost[way] = !yes;
+  const isLost = Object.values(lost).includes(true);
+  byId('lost').hidden = !isLost;
+  byId('link').hidden = isLost;
+}
+
+function remembered() {
+  return localStorage.getItem(STATION_KEY) ?? '';
+}
+
+function remember(station) {
+  localStorage.setItem(STATION_KEY, station);
+}
+
+byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
+byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
+byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
+byId('new-session').addEventListener('click', () => snapshot &&
+  attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
+byId('stations').addEventListener('click', ({target}) => {
+  if (target.value) remember(target.value);
+  refetch();
+});
+window.addEventListener('castwell-written', refetchSoon);
+window.addEventListener('online', refetchSoon);
+new ResizeObserver(() => {
+  fitDigits();
+  if (snapshot) showDots(snapshot.end);
+}).observe(document.body);
+document.addEventListener('visibilitychange', () => document.hidden || refetchSoon());
+setInterval(showTheLink, 1000);
+// A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
+setInterval(refetchSoon, LOOK_AGAIN_MS);
+refetch();

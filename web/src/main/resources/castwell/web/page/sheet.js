@@ -1,0 +1,54 @@
+// The one dialog of the page: a sheet from the foot on a phone, a box in the middle elsewhere.
+import {byId, el} from './dom.js';
+
+/** Opens the sheet with a heading and its content; Escape, "close" and a tap outside close it. */
+export function openSheet(heading, ...content) {
+  const sheet = byId('sheet');
+  const close = el('button', {type: 'button', click: closeSheet}, 'close');
+  const inside = el('div', {class: 'inside'},
+    el('header', {}, el('h2', {id: 'sheet-heading', tabindex: '-1'}, heading), close), ...content);
+  sheet.replaceChildren(inside);
+  sheet.onclick = ({target}) => {
+    if (target === sheet) closeSheet();
+  };
+  if (!sheet.open) sheet.showModal();
+  sheet.scrollTop = 0;
+  byId('sheet-heading').focus();
+}
+
+/** Closes the sheet if it is open; the browser gives the focus back. */
+export function closeSheet() {
+  if (byId('sheet').open) byId('sheet').close();
+}
+
+/**
+ * A form from fields {name, label, unit, kind: 'text'|'number'|'date', needed, value}. `onSend` gets an object of
+ * what was filled in: numbers as numbers, empty fields left out.
+ */
+export function form(fields, button, onSend) {
+  const rows = fields.map((field) => el('label', {}, el('span', {}, field.label), input(field),
+    ...(field.unit ? [el('span', {}, field.unit)] : [])));
+  const send = (event) => {
+    event.preventDefault();
+    onSend(read(fields, event.target));
+  };
+  return el('form', {submit: send}, ...rows, el('button', {class: 'main'}, button));
+}
+
+function input({name, kind, needed = false, value = kind === 'date' ? today() : ''}) {
+  const attributes = {name, value, type: kind, required: needed, autocomplete: 'off'};
+  if (kind === 'number') Object.assign(attributes, {step: 'any', min: '0', inputmode: 'decimal'});
+  return el('input', attributes);
+}
+
+// The Swedish way of writing a date is ISO 8601, in the person's own time zone.
+const today = () => new Date().toLocaleDateString('sv');
+
+function read(fields, from) {
+  const filled = {};
+  for (const {name, kind} of fields) {
+    const text = from.elements[name].value.trim();
+    if (text !== '') filled[name] = kind === 'number' ? Number(text) : text;
+  }
+  return filled;
+}
