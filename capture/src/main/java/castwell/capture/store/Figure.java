@@ -30,4 +30,27 @@ public record Figure(
     OptionalDouble lengthUM,
     boolean clean,
     String verdict,
-    String reason) {}
+    String reason) {
+
+  public Figure ofPassage(long id) {
+    return new Figure(
+        id,
+        calibrationId,
+        rulesVersion,
+        hz,
+        hzRelativeU,
+        airDensity,
+        speedMps,
+        speedUOwnMps,
+        speedUCommonMps,
+        frontMps,
+        frontUMps,
+        tailMps,
+        tailUMps,
+        lengthM,
+        lengthUM,
+        clean,
+        verdict,
+        reason);
+  }
+}

@@ -1,0 +1,75 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.speed.TickRate;
+import castwell.analysis.tickrate.BeatSegment;
+import castwell.analysis.tickrate.TickRates;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One board's counter against the host's clock, over boots, links and hours: each stretch of half an
+ * hour at most is measured by itself, so that a crystal that warms up is followed.
+ */
+final class BoardClock {
+  private static final double STRETCH_SECONDS = 1800;
+
+  /** Bounds memory where a link comes and goes all day. */
+  private static final int MOST_STRETCHES = 64;
+
+  private static final double WIRE_BYTES_PER_SECOND = 115_200 / 10.0;
+
+  private final Map<Stretch, BeatSegment> segments = new LinkedHashMap<>();
+  private Optional<LastBeat> last = Optional.empty();
+
+  private record Stretch(int boot, long listening, long number) {}
+
+  private record LastBeat(int boot, long listening, long ticks48, double seconds) {}
+
+  /**
+   * @param listening the stretch of listening whose microseconds these are
+   * @param queued bytes ahead of the beat on the wire
+   * @param bytes of the beat's own line
+   */
+  void beat(int boot, long listening, long ticks48, int queued, int bytes, long micros) {
+    double seconds = micros * 1e-6 - (queued + bytes) / WIRE_BYTES_PER_SECOND;
+    Stretch stretch = new Stretch(boot, listening, (long) Math.floor(seconds / STRETCH_SECONDS));
+    segments.computeIfAbsent(stretch, s -> new BeatSegment()).add(ticks48, seconds);
+    keepNewest(MOST_STRETCHES);
+    last = Optional.of(new LastBeat(boot, listening, ticks48, seconds));
+  }
+
+  TickRate rate(TickRate nominal, double hostClockRelativeU) {
+    var measured =
+        segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList();
+    return TickRates.combine(nominal, measured, hostClockRelativeU);
+  }
+
+  /** When the counter stood there, in microseconds of that stretch of listening. */
+  OptionalDouble microsAt(int boot, long listening, long ticks48, double nominalHz) {
+    OptionalDouble fitted = OptionalDouble.empty();
+    for (var entry : segments.entrySet()) {
+      if (entry.getKey().boot() == boot && entry.getKey().listening() == listening) {
+        OptionalDouble seconds = entry.getValue().hostSecondsAt(ticks48);
+        fitted = seconds.isPresent() ? seconds : fitted;
+      }
+    }
+    if (fitted.isPresent()) {
+      return OptionalDouble.of(fitted.getAsDouble() * 1e6);
+    }
+    return last.stream()
+        .filter(beat -> beat.boot == boot && beat.listening == listening)
+        .mapToDouble(beat -> (beat.seconds + (ticks48 - beat.ticks48) / nominalHz) * 1e6)
+        .findFirst();
+  }
+
+  /** Drops the stretches that ended before the newest so many. */
+  void keepNewest(int stretches) {
+    var keys = segments.keySet().iterator();
+    for (int surplus = segments.size() - stretches; surplus > 0; surplus--) {
+      keys.next();
+      keys.remove();
+    }
+  }
+}

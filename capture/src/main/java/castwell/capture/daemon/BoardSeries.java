@@ -1,0 +1,38 @@
+package castwell.capture.daemon;
+
+import castwell.capture.store.Board;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import castwell.capture.wire.Sentence.EdgeSeen;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which board an edge is of when its name is taken: boot counters get reset, and two boards can
+ * bear one name. No edge may vanish as a repeat of another.
+ */
+final class BoardSeries {
+  private BoardSeries() {}
+
+  /** The series that holds this very edge, or one that holds nothing of its boot, or a new one. */
+  static Board of(Store store, Board taken, EdgeSeen edge) {
+    return store.write(
+        t -> {
+          List<Board> all = t.boards().named(taken.device());
+          Optional<Board> same = all.stream().filter(board -> holds(t, board, edge)).findFirst();
+          return same.or(
+                  () ->
+                      all.stream()
+                          .filter(b -> t.raw().highestEdge(b.id(), edge.boot()) == 0)
+                          .findFirst())
+              .orElseGet(() -> t.boards().begin(taken.device()));
+        });
+  }
+
+  private static boolean holds(Transaction t, Board board, EdgeSeen edge) {
+    return t.raw()
+        .edge(board.id(), edge.boot(), edge.number())
+        .map(stored -> Lane.isSame(stored, edge))
+        .orElse(false);
+  }
+}

@@ -1,0 +1,132 @@
+package castwell.capture.daemon;
+
+import castwell.capture.device.Port;
+import castwell.capture.device.PortReader;
+import castwell.capture.device.Signal;
+import castwell.capture.store.Store;
+import castwell.capture.wire.Faults;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+
+/**
+ * The daemon's heart: one reader thread a station waits for bytes, one thread does everything else
+ * with them, so that the store has one writer and every passage one order.
+ */
+public final class Capture implements AutoCloseable {
+  private static final int WAITING_SIGNALS = 1024;
+  private static final long LONGEST_WAIT_MICROS = 1_000_000;
+
+  private final LongSupplier micros;
+  private final BlockingQueue<Signal> signals = new ArrayBlockingQueue<>(WAITING_SIGNALS);
+  private final Map<String, Pipeline> stations = new LinkedHashMap<>();
+  private final List<PortReader> readers = new ArrayList<>();
+  private final List<Thread> threads = new ArrayList<>();
+  private volatile boolean open = true;
+
+  /**
+   * @param ports where each station's board is
+   * @param micros the host's monotonic clock
+   */
+  public Capture(
+      Map<String, Port> ports,
+      Store store,
+      CaptureSettings settings,
+      Desk desk,
+      Announcer announcer,
+      Clock clock,
+      LongSupplier micros) {
+    this.micros = micros;
+    Reprocessing reprocessing = new Reprocessing(settings);
+    Recorder recorder = new Recorder(store, settings, reprocessing);
+    HostClock hostClock = HostClock.live(clock, micros);
+    ports.forEach(
+        (station, port) -> {
+          Lane lane =
+              new Lane(
+                  station, port.name(), store, settings, hostClock, announcer::linkChanged);
+          stations.put(station, new Pipeline(lane, recorder, desk, announcer, store));
+          readers.add(new PortReader(station, port, this::post, micros));
+        });
+  }
+
+  /**
+   * @param died called with what ended the capture thread, should anything
+   */
+  public void start(Consumer<Throwable> died) {
+    Thread loop = new Thread(this::run, "capture");
+    loop.setUncaughtExceptionHandler((thread, e) -> died.accept(e));
+    threads.add(loop);
+    for (PortReader reader : readers) {
+      Thread thread = new Thread(reader, "port-" + threads.size());
+      thread.setUncaughtExceptionHandler((t, e) -> died.accept(e));
+      threads.add(thread);
+    }
+    threads.forEach(Thread::start);
+  }
+
+  public List<LinkState> links() {
+    return stations.values().stream().map(Pipeline::link).toList();
+  }
+
+  public Map<String, Faults> faults() {
+    Map<String, Faults> faults = new LinkedHashMap<>();
+    stations.forEach((station, pipeline) -> faults.put(station, pipeline.faults()));
+    return faults;
+  }
+
+  private void run() {
+    while (open || !signals.isEmpty()) {
+      Signal signal = next();
+      if (signal != null) {
+        stations.get(signal.station()).hear(signal);
+      }
+      long now = micros.getAsLong();
+      stations.values().forEach(station -> station.advance(now));
+    }
+    long now = micros.getAsLong();
+    stations.values().forEach(station -> station.end(now));
+  }
+
+  /** The next signal, or null when something is due before one comes. */
+  private Signal next() {
+    long due =
+        stations.values().stream().mapToLong(Pipeline::nextLook).min().orElse(Long.MAX_VALUE);
+    long wait = Math.max(0, Math.min(due - micros.getAsLong(), LONGEST_WAIT_MICROS));
+    try {
+      return signals.poll(wait, TimeUnit.MICROSECONDS);
+    } catch (InterruptedException e) {
+      open = false;
+      return null;
+    }
+  }
+
+  private void post(Signal signal) {
+    try {
+      signals.put(signal);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Closes the ports, takes in what had come, and returns when all of it is on the disk. */
+  @Override
+  public void close() {
+    readers.forEach(PortReader::close);
+    open = false;
+    for (Thread thread : threads) {
+      try {
+        thread.join(TimeUnit.SECONDS.toMillis(10));
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+}

@@ -1,0 +1,25 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.shot.Passage;
+import castwell.capture.store.Board;
+import castwell.capture.store.RawFacts.Timing;
+import java.time.Instant;
+
+/**
+ * A passage as it leaves a lane, on its way to the store.
+ *
+ * @param firstTicks full ticks of its first edge, 0 when none arrived
+ * @param fired when its first edge was stamped
+ * @param clock the board's, for the tick rate
+ */
+record ClosedPassage(
+    String station,
+    Board board,
+    int boot,
+    long listening,
+    Timing timing,
+    Passage passage,
+    long firstTicks,
+    Instant fired,
+    BoardClock clock,
+    double airDensity) {}

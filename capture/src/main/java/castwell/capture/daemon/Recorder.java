@@ -1,0 +1,177 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.shot.Passage;
+import castwell.analysis.speed.TickRate;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Figure;
+import castwell.capture.store.Passages;
+import castwell.capture.store.RawFacts.Timing;
+import castwell.capture.store.Sessions;
+import castwell.capture.store.Store;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+
+/** Hops three and four: speed and verdict, then one transaction a passage. */
+final class Recorder {
+  /** Earlier shots follow a tick rate that moved by more than this share of itself. */
+  private static final double NOTEWORTHY = 2e-6;
+
+  private static final int STRETCHES_BEFORE_A_SESSION = 2;
+
+  private final Store store;
+  private final CaptureSettings settings;
+  private final Reprocessing reprocessing;
+  private final Map<Key, Current> current = new HashMap<>();
+
+  private record Key(String station, long boardId) {}
+
+  /** The session a board shoots in, and the tick rate that its shots were derived with. */
+  private record Current(long session, TickRate rate, Timing timing, Instant fired) {}
+
+  Recorder(Store store, CaptureSettings settings, Reprocessing reprocessing) {
+    this.store = store;
+    this.settings = settings;
+    this.reprocessing = reprocessing;
+  }
+
+  /**
+   * Puts a passage on the disk: new, or amended where its edges are known already.
+   *
+   * @param facts other raw facts to write in the same transaction
+   */
+  void record(ClosedPassage closed, Consumer<Transaction> facts) {
+    store.writing(
+        t -> {
+          facts.accept(t);
+          t.raw().edges(closed.board().id(), closed.boot(), closed.passage().edges());
+          TickRate rate =
+              reprocessing.rate(
+                  t, closed.station(), closed.fired(), closed.timing(), closed.clock());
+          var conditions = new Reprocessing.Conditions(rate, closed.airDensity());
+          Passage passage = closed.passage();
+          List<Passages.Row> known =
+              t.passages()
+                  .overlapping(
+                      closed.board().id(), closed.boot(), passage.firstEdge(), passage.lastEdge());
+          Passages.Row row =
+              known.isEmpty() ? insert(t, closed, conditions) : amend(t, closed, known, conditions);
+          t.feed().shot(closed.station(), row.id());
+          follow(t, closed, row, rate);
+        });
+  }
+
+  private Passages.Row insert(
+      Transaction t, ClosedPassage closed, Reprocessing.Conditions conditions) {
+    String station = closed.station();
+    Instant fired = closed.fired();
+    Tags.Pair tags = t.tags().at(station, fired);
+    Calibrations.Entry calibration = t.calibrations().inForce(station, fired).orElseThrow();
+    Figure figure =
+        reprocessing.figure(
+            0,
+            closed.passage(),
+            calibration,
+            closed.timing(),
+            conditions,
+            Reprocessing.length(t, tags));
+    Sessions.Place place = t.sessions().place(station, fired, figure.clean(), date(fired));
+    Passages.Row row =
+        new Passages.Row(
+            0,
+            shotId(closed),
+            closed.board().id(),
+            closed.boot(),
+            closed.passage().firstEdge(),
+            closed.passage().lastEdge(),
+            closed.firstTicks(),
+            closed.passage().boardRestarted(),
+            closed.listening(),
+            station,
+            fired,
+            place.sessionId(),
+            place.endNumber(),
+            calibration.id());
+    long id = t.passages().insert(row);
+    t.tags().tagShot(id, tags, fired, "capture", "");
+    t.figures().put(figure.ofPassage(id));
+    return t.passages().byId(id).orElseThrow();
+  }
+
+  private Passages.Row amend(
+      Transaction t,
+      ClosedPassage closed,
+      List<Passages.Row> known,
+      Reprocessing.Conditions conditions) {
+    Passages.Row row = known.get(0);
+    t.passages().amend(row.id(), closed.passage(), closed.firstTicks());
+    for (Passages.Row part : known.subList(1, known.size())) {
+      t.passages().join(part.id(), row.id());
+    }
+    reprocessing.derive(t, row, closed.passage(), closed.timing(), conditions);
+    return row;
+  }
+
+  /** Keeps the session's earlier shots at the rate that is known now. */
+  private void follow(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
+    Key key = new Key(closed.station(), closed.board().id());
+    Current before = current.get(key);
+    if (before == null) {
+      reprocessing.loadBeats(t, row.sessionId(), closed.board().id(), closed.clock());
+    } else if (before.session() != row.sessionId()) {
+      closed.clock().keepNewest(STRETCHES_BEFORE_A_SESSION);
+    }
+    boolean sameSession = before != null && before.session() == row.sessionId();
+    TickRate applied = sameSession ? before.rate() : rate;
+    current.put(key, new Current(row.sessionId(), applied, closed.timing(), closed.fired()));
+    if (sameSession) {
+      catchUp(t, key, rate);
+    }
+  }
+
+  /** The board beat on: what is known better now holds for the session's earlier shots too. */
+  boolean refresh(String station, long boardId, BoardClock clock) {
+    Key key = new Key(station, boardId);
+    Current now = current.get(key);
+    return now != null
+        && store.write(
+            t -> {
+              TickRate rate = reprocessing.rate(t, station, now.fired(), now.timing(), clock);
+              boolean moved = catchUp(t, key, rate);
+              if (moved) {
+                t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
+              }
+              return moved;
+            });
+  }
+
+  private boolean catchUp(Transaction t, Key key, TickRate rate) {
+    Current now = current.get(key);
+    boolean moved =
+        Math.abs(rate.hz() / now.rate().hz() - 1) > NOTEWORTHY
+            || rate.relativeU() < now.rate().relativeU() / 2;
+    if (moved) {
+      t.passages().ofSession(now.session()).stream()
+          .filter(row -> row.boardId() == key.boardId())
+          .forEach(row -> reprocessing.again(t, row, rate));
+      current.put(key, new Current(now.session(), rate, now.timing(), now.fired()));
+    }
+    return moved;
+  }
+
+  private String date(Instant instant) {
+    return LocalDate.ofInstant(instant, settings.zone()).toString();
+  }
+
+  private static String shotId(ClosedPassage closed) {
+    return "%s.%d.%d"
+        .formatted(closed.board().key(), closed.boot(), closed.passage().firstEdge());
+  }
+}

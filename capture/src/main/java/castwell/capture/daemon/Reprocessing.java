@@ -1,0 +1,202 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.shot.Passage;
+import castwell.analysis.speed.Measurement;
+import castwell.analysis.speed.SpeedMeter;
+import castwell.analysis.speed.StampLatency;
+import castwell.analysis.speed.TickRate;
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.verdict.Evidence;
+import castwell.analysis.verdict.Judge;
+import castwell.analysis.verdict.Reason;
+import castwell.analysis.verdict.Verdict;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.Figure;
+import castwell.capture.store.Passages;
+import castwell.capture.store.RawFacts.StoredBeat;
+import castwell.capture.store.RawFacts.Timing;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Raw facts to figures. Measuring a live passage is reprocessing one. */
+public final class Reprocessing {
+  private static final double LEAD_SECONDS = 1800;
+  private static final Timing UNTOLD = new Timing(2_000_000, 0, 0);
+
+  private final CaptureSettings settings;
+
+  public Reprocessing(CaptureSettings settings) {
+    this.settings = settings;
+  }
+
+  /** A tick rate and the air, as measured when the passage was. */
+  record Conditions(TickRate rate, double airDensity) {}
+
+  /**
+   * What a passage's ticks say.
+   *
+   * @param passageId 0 while it has none yet
+   */
+  Figure figure(
+      long passageId,
+      Passage passage,
+      Calibrations.Entry calibration,
+      Timing timing,
+      Conditions conditions,
+      OptionalDouble taggedLengthM) {
+    Measurement measurement =
+        SpeedMeter.measure(
+            passage, calibration.calibration(), conditions.rate(), latency(timing));
+    Verdict verdict =
+        Judge.judge(
+            new Evidence(
+                passage, measurement, conditions.rate(), settings.limits(), taggedLengthM));
+    return figure(passageId, calibration.id(), conditions, measurement, verdict);
+  }
+
+  /** Derives and stores a passage's figure under the calibration in force for it. */
+  void derive(
+      Transaction t, Passages.Row row, Passage passage, Timing timing, Conditions conditions) {
+    Calibrations.Entry calibration =
+        t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
+    OptionalDouble length = length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
+    t.figures().put(figure(row.id(), passage, calibration, timing, conditions, length));
+    if (row.calibrationId() != calibration.id()) {
+      t.passages().calibrate(row.id(), calibration.id());
+    }
+  }
+
+  /** Derives a stored passage anew under the conditions it was derived with before. */
+  void again(Transaction t, Passages.Row row) {
+    Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
+    TickRate rate = new TickRate(before.hz(), before.hzRelativeU());
+    again(t, row, new Conditions(rate, before.airDensity()));
+  }
+
+  /** The same at another tick rate. */
+  void again(Transaction t, Passages.Row row, TickRate rate) {
+    Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
+    again(t, row, new Conditions(rate, before.airDensity()));
+  }
+
+  private void again(Transaction t, Passages.Row row, Conditions conditions) {
+    derive(t, row, t.passages().together(row), timing(t, row), conditions);
+  }
+
+  /**
+   * Derives every shot of a station from an instant on, after its gates were measured anew.
+   *
+   * @return how many
+   */
+  int calibrated(Transaction t, String station, Instant from) {
+    List<Passages.Row> rows = t.passages().ofStationFrom(station, from);
+    rows.stream()
+        .collect(Collectors.groupingBy(row -> List.of(row.sessionId(), row.boardId())))
+        .values()
+        .forEach(set -> deriveSet(t, set));
+    return rows.size();
+  }
+
+  /** Shots of one session and board, which share a tick rate. */
+  private void deriveSet(Transaction t, List<Passages.Row> rows) {
+    Passages.Row first = rows.get(0);
+    BoardClock clock = new BoardClock();
+    loadBeats(t, first.sessionId(), first.boardId(), clock);
+    for (Passages.Row row : rows) {
+      again(t, row, rate(t, row.station(), row.firedMs(), timing(t, row), clock));
+    }
+  }
+
+  /** The board's rate as its beats and the oscillator's kind tell it. */
+  TickRate rate(
+      Transaction t, String station, Instant at, Timing timing, BoardClock clock) {
+    var calibration = t.calibrations().inForce(station, at).orElseThrow().calibration();
+    TickRate nominal = TickRate.nominal(timing.hz(), calibration.oscillator());
+    return clock.rate(nominal, settings.hostClockRelativeU());
+  }
+
+  /** The stored beats of a session's boots, from half an hour before its first shot on. */
+  void loadBeats(Transaction t, long session, long board, BoardClock clock) {
+    var boots =
+        t.passages().ofSession(session).stream()
+            .filter(row -> row.boardId() == board)
+            .collect(
+                Collectors.groupingBy(
+                    Passages.Row::boot, Collectors.minBy((a, b) -> Long.compare(a.firstTicks(), b.firstTicks()))));
+    boots.forEach(
+        (boot, first) -> {
+          double lead = LEAD_SECONDS * timing(t, first.orElseThrow()).hz();
+          long from = Math.max(0, first.orElseThrow().firstTicks() - Math.round(lead));
+          for (StoredBeat beat : t.raw().beats(board, boot, from)) {
+            clock.beat(
+                boot,
+                beat.listeningId(),
+                beat.ticks48(),
+                beat.queued(),
+                beat.bytes(),
+                beat.receivedUs());
+          }
+        });
+  }
+
+  private static Timing timing(Transaction t, Passages.Row row) {
+    return t.raw().timing(row.boardId(), row.boot()).orElse(UNTOLD);
+  }
+
+  private static StampLatency latency(Timing timing) {
+    return new StampLatency(timing.latencyANs() * 1e-9, timing.latencyBNs() * 1e-9);
+  }
+
+  /** The length of the arrow that the tags name. */
+  static OptionalDouble length(Transaction t, Tags.Pair tags) {
+    return tags.arrowId().isEmpty()
+        ? OptionalDouble.empty()
+        : t.rack()
+            .arrowById(tags.arrowId().getAsLong())
+            .map(Rack.Arrow::lengthM)
+            .orElse(OptionalDouble.empty());
+  }
+
+  private static Figure figure(
+      long passageId, long calibrationId, Conditions conditions, Measurement m, Verdict verdict) {
+    boolean clean = verdict.counts();
+    return new Figure(
+        passageId,
+        calibrationId,
+        Judge.RULES_VERSION,
+        conditions.rate().hz(),
+        conditions.rate().relativeU(),
+        conditions.airDensity(),
+        value(m.speed()),
+        part(m.speed(), Kind.OWN),
+        part(m.speed(), Kind.COMMON),
+        value(m.front()),
+        uncertainty(m.front()),
+        value(m.tail()),
+        uncertainty(m.tail()),
+        value(m.length()),
+        uncertainty(m.length()),
+        clean,
+        clean ? "clean" : verdict.reasons().get(0).code(),
+        verdict.reasons().stream().map(Reason::sentence).collect(Collectors.joining(" ")));
+  }
+
+  private static OptionalDouble value(Optional<Quantity> quantity) {
+    return quantity.stream().mapToDouble(Quantity::value).findFirst();
+  }
+
+  private static OptionalDouble uncertainty(Optional<Quantity> quantity) {
+    return quantity.stream().mapToDouble(Quantity::standardUncertainty).findFirst();
+  }
+
+  private static OptionalDouble part(Optional<Quantity> quantity, Kind kind) {
+    return quantity.stream().mapToDouble(q -> q.standardUncertainty(kind)).findFirst();
+  }
+}
