@@ -1,10 +1,6 @@
 package castwell.capture.device;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
-
-import castwell.capture.wire.Crc16;
 import java.util.Arrays;
-import java.util.Locale;
 
 /**
  * One received line.
@@ -16,12 +12,7 @@ public record RecordedLine(long micros, byte[] bytes) {
 
   /** Whether it ends in the check sum of a whole sentence. */
   boolean isWhole() {
-    int star = bytes.length - 5;
-    if (star < 1 || bytes[0] != '$' || bytes[star] != '*') {
-      return false;
-    }
-    String crc = String.format(Locale.ROOT, "%04X", Crc16.of(bytes, 1, star));
-    return Arrays.equals(crc.getBytes(US_ASCII), 0, 4, bytes, star + 1, bytes.length);
+    return WholeSentence.is(bytes);
   }
 
   @Override

@@ -1,0 +1,115 @@
+package castwell.capture.device;
+
+import java.util.Arrays;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+
+/**
+ * Reads one station's port for as long as the program runs, on a thread of its own: opens it, hands
+ * on what comes, and opens it again when it vanishes. A failure that stays the same is told once.
+ */
+public final class PortReader implements Runnable, AutoCloseable {
+  private static final long SHORTEST_DELAY_MILLIS = 250;
+  private static final long LONGEST_DELAY_MILLIS = 5000;
+
+  /** How to wait between two tries. */
+  interface Pause {
+    void millis(long millis) throws InterruptedException;
+  }
+
+  private final String station;
+  private final Port port;
+  private final LongSupplier micros;
+  private final Consumer<Signal> post;
+  private final Pause pause;
+  private volatile boolean closed;
+  private volatile Runnable wake = () -> {};
+  private long delayMillis = SHORTEST_DELAY_MILLIS;
+  private String lastFailure = "";
+
+  /**
+   * @param micros the host's monotonic clock
+   * @param post called by the reading thread; it should not wait for long
+   */
+  public PortReader(String station, Port port, LongSupplier micros, Consumer<Signal> post) {
+    this(station, port, micros, post, Thread::sleep);
+  }
+
+  PortReader(String station, Port port, LongSupplier micros, Consumer<Signal> post, Pause pause) {
+    this.station = station;
+    this.port = port;
+    this.micros = micros;
+    this.post = post;
+    this.pause = pause;
+  }
+
+  @Override
+  public void run() {
+    Thread thread = Thread.currentThread();
+    wake = thread::interrupt;
+    try {
+      while (!closed) {
+        openAndRead(thread);
+        if (!closed) {
+          pause.millis(delayMillis);
+          delayMillis = Math.min(2 * delayMillis, LONGEST_DELAY_MILLIS);
+        }
+      }
+    } catch (InterruptedException e) {
+      // Only close() interrupts.
+    }
+  }
+
+  private void openAndRead(Thread thread) {
+    try (Link link = port.open()) {
+      wake = endOf(thread, link);
+      if (closed) {
+        return;
+      }
+      lastFailure = "";
+      post.accept(new Signal.Opened(station, micros.getAsLong(), port.name(), link));
+      readUntilGone(link);
+      if (!closed) {
+        tellClosed(
+            "The port " + port.name() + " is gone; it is opened again as soon as it is back.");
+      }
+    } catch (PortUnavailable e) {
+      if (!closed && !e.getMessage().equals(lastFailure)) {
+        lastFailure = e.getMessage();
+        tellClosed(lastFailure);
+      }
+    }
+  }
+
+  private static Runnable endOf(Thread thread, Link link) {
+    return () -> {
+      thread.interrupt();
+      link.close();
+    };
+  }
+
+  private void readUntilGone(Link link) {
+    byte[] buffer = new byte[4096];
+    int count = link.read(buffer);
+    long arrivalMicros = micros.getAsLong();
+    while (count >= 0 && !closed) {
+      if (count > 0) {
+        delayMillis = SHORTEST_DELAY_MILLIS;
+        post.accept(new Signal.Received(station, arrivalMicros, Arrays.copyOf(buffer, count)));
+      }
+      count = link.read(buffer);
+      arrivalMicros = micros.getAsLong();
+    }
+  }
+
+  private void tellClosed(String sentence) {
+    post.accept(new Signal.Closed(station, micros.getAsLong(), sentence));
+  }
+
+  /** Ends the reading, at once and for good, and closes the link. */
+  @Override
+  public void close() {
+    closed = true;
+    wake.run();
+  }
+}

@@ -1,0 +1,68 @@
+package castwell.capture.device;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** How a person says where a board is. */
+public sealed interface PortSpec {
+
+  /** A path of the system; a link is followed anew at each opening. */
+  record ByPath(String path) implements PortSpec {
+    @Override
+    public String toString() {
+      return path;
+    }
+  }
+
+  /** Whatever path the device with this USB identity has now. */
+  record ByUsb(int vendorId, int productId, Optional<String> serialNumber) implements PortSpec {
+    @Override
+    public String toString() {
+      return "usb:%04x:%04x".formatted(vendorId, productId)
+          + serialNumber.map(serial -> ":" + serial).orElse("");
+    }
+  }
+
+  /** The first port with a board that answers. */
+  record Anywhere() implements PortSpec {
+    @Override
+    public String toString() {
+      return "auto";
+    }
+  }
+
+  /**
+   * Reads {@code auto}, {@code usb:VVVV:PPPP}, {@code usb:VVVV:PPPP:SERIAL} (hex digits) or a path.
+   *
+   * @throws IllegalArgumentException with one sentence when it is none of these
+   */
+  static PortSpec parse(String text) {
+    if (text.equals("auto")) {
+      return new Anywhere();
+    }
+    if (text.startsWith("usb:")) {
+      Pattern usb = Pattern.compile("usb:([0-9A-Fa-f]{4}):([0-9A-Fa-f]{4})(?::(.+))?");
+      Matcher match = usb.matcher(text);
+      if (!match.matches()) {
+        throw refusal(text);
+      }
+      return new ByUsb(
+          Integer.parseInt(match.group(1), 16),
+          Integer.parseInt(match.group(2), 16),
+          Optional.ofNullable(match.group(3)));
+    }
+    if (text.isBlank() || text.chars().anyMatch(Character::isISOControl)) {
+      throw refusal(text);
+    }
+    return new ByPath(text);
+  }
+
+  private static IllegalArgumentException refusal(String text) {
+    return new IllegalArgumentException(
+        "\""
+            + text.replaceAll("\\p{Cntrl}", "?")
+            + "\" names no port; give auto, a path such as /dev/ttyACM0, or a USB identity such as"
+            + " usb:2341:0043 or usb:2341:0043:SERIAL.");
+  }
+}

@@ -1,0 +1,27 @@
+package castwell.capture.device;
+
+/** The port of a USB device, wherever it is plugged in. */
+record UsbPort(PortSpec.ByUsb spec, SerialPorts ports) implements Port {
+
+  @Override
+  public String name() {
+    return spec.toString();
+  }
+
+  @Override
+  public Link open() throws PortUnavailable {
+    PortUnavailable why =
+        new PortUnavailable(
+            "No device with the USB identity " + name() + " is there now; plug the board in.");
+    for (PluggedIn candidate : ports.pluggedIn()) {
+      if (candidate.is(spec)) {
+        try {
+          return ports.claim(candidate.path());
+        } catch (PortUnavailable e) {
+          why = e;
+        }
+      }
+    }
+    throw why;
+  }
+}
