@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One board's counter against the host's clock, over boots, links and hours: each stretch of half an
- * hour at most is measured by itself, so that a crystal that warms up is followed.
+ * One board's counter against the host's clock, over boots, links and hours: each stretch of half
+ * an hour at most is measured by itself, so that a crystal that warms up is followed.
  */
 final class BoardClock {
   private static final double STRETCH_SECONDS = 1800;

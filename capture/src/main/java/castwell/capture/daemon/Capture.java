@@ -22,7 +22,7 @@ import java.util.function.LongSupplier;
  */
 public final class Capture implements AutoCloseable {
   private static final int WAITING_SIGNALS = 1024;
-  private static final long LONGEST_WAIT_MICROS = 1_000_000;
+  private static final long LONGEST_WAIT_MICROS = 250_000;
 
   private final LongSupplier micros;
   private final BlockingQueue<Signal> signals = new ArrayBlockingQueue<>(WAITING_SIGNALS);
@@ -50,10 +50,9 @@ public final class Capture implements AutoCloseable {
     ports.forEach(
         (station, port) -> {
           Lane lane =
-              new Lane(
-                  station, port.name(), store, settings, hostClock, announcer::linkChanged);
+              new Lane(station, port.name(), store, settings, hostClock, announcer::linkChanged);
           stations.put(station, new Pipeline(lane, recorder, desk, announcer, store));
-          readers.add(new PortReader(station, port, this::post, micros));
+          readers.add(new PortReader(station, port, micros, this::post));
         });
   }
 

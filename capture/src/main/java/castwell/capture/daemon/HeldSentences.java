@@ -67,7 +67,9 @@ final class HeldSentences {
   /** Heartbeats first, since they unwrap the edges. */
   List<Held> takeAll() {
     List<Held> taken = new ArrayList<>(held);
-    taken.sort((a, b) -> Boolean.compare(b.sentence() instanceof Heartbeat, a.sentence() instanceof Heartbeat));
+    taken.sort(
+        (a, b) ->
+            Boolean.compare(b.sentence() instanceof Heartbeat, a.sentence() instanceof Heartbeat));
     held.clear();
     return taken;
   }

@@ -15,8 +15,7 @@ public interface HostClock {
    * computer, doesn't shift what comes after.
    */
   static HostClock live(Clock clock, LongSupplier micros) {
-    return reading ->
-        clock.instant().minus(micros.getAsLong() - reading, ChronoUnit.MICROS);
+    return reading -> clock.instant().minus(micros.getAsLong() - reading, ChronoUnit.MICROS);
   }
 
   /** A recording: its microseconds count from its start. */

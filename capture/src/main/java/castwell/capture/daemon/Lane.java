@@ -253,8 +253,7 @@ final class Lane {
     if (known.isEmpty()) {
       int missing =
           c.assembler()
-              .edge(
-                  edge.number(), edge.gate(), edge.kind(), edge.ticks(), edge.late(), micros);
+              .edge(edge.number(), edge.gate(), edge.kind(), edge.ticks(), edge.late(), micros);
       faults.count(Fault.EDGE_GAP, missing);
     } else if (isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
@@ -278,8 +277,7 @@ final class Lane {
     facts.beat(c.board().id(), listening(), beat, sinceOpened);
     boardClock.beat(
         c.boot(), listening(), beat.ticks48(), beat.queued(), beat.bytes(), sinceOpened);
-    faults.count(
-        Fault.EDGE_GAP, c.assembler().beat(beat.edges(), beat.ticks48(), micros));
+    faults.count(Fault.EDGE_GAP, c.assembler().beat(beat.edges(), beat.ticks48(), micros));
   }
 
   private Board board(String device) {

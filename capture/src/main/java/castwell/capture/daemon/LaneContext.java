@@ -17,8 +17,7 @@ import java.util.Optional;
  *
  * @param storedHighest the highest edge number that the store held when this began
  */
-record LaneContext(
-    Board board, int boot, Timing timing, Assembler assembler, int storedHighest) {
+record LaneContext(Board board, int boot, Timing timing, Assembler assembler, int storedHighest) {
   private static final int REMEMBERED_PASSAGES = 32;
 
   static LaneContext open(

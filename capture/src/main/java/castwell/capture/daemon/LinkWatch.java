@@ -49,8 +49,7 @@ final class LinkWatch {
 
   void closed(String sentence, long micros) {
     offlineAt = Long.MAX_VALUE;
-    State next =
-        state.state() == State.SEARCHING ? State.SEARCHING : State.UNPLUGGED;
+    State next = state.state() == State.SEARCHING ? State.SEARCHING : State.UNPLUGGED;
     change(state.with(next, sentence, clock.at(micros)));
   }
 

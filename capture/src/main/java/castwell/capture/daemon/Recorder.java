@@ -171,7 +171,6 @@ final class Recorder {
   }
 
   private static String shotId(ClosedPassage closed) {
-    return "%s.%d.%d"
-        .formatted(closed.board().key(), closed.boot(), closed.passage().firstEdge());
+    return "%s.%d.%d".formatted(closed.board().key(), closed.boot(), closed.passage().firstEdge());
   }
 }

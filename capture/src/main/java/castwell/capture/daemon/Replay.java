@@ -33,8 +33,7 @@ public final class Replay {
   /**
    * @return what went wrong on the wire, by kind
    */
-  public Faults replay(String station, Recording recording, Pace pace)
-      throws InterruptedException {
+  public Faults replay(String station, Recording recording, Pace pace) throws InterruptedException {
     RecordingHeader header = recording.header();
     HostClock clock = HostClock.recorded(header.started());
     Announcer nobody = new Announcer();

@@ -14,9 +14,9 @@ import castwell.analysis.verdict.Verdict;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
+import castwell.capture.store.Rack;
 import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
-import castwell.capture.store.Rack;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import java.time.Instant;
@@ -52,8 +52,7 @@ public final class Reprocessing {
       Conditions conditions,
       OptionalDouble taggedLengthM) {
     Measurement measurement =
-        SpeedMeter.measure(
-            passage, calibration.calibration(), conditions.rate(), latency(timing));
+        SpeedMeter.measure(passage, calibration.calibration(), conditions.rate(), latency(timing));
     Verdict verdict =
         Judge.judge(
             new Evidence(
@@ -115,8 +114,7 @@ public final class Reprocessing {
   }
 
   /** The board's rate as its beats and the oscillator's kind tell it. */
-  TickRate rate(
-      Transaction t, String station, Instant at, Timing timing, BoardClock clock) {
+  TickRate rate(Transaction t, String station, Instant at, Timing timing, BoardClock clock) {
     var calibration = t.calibrations().inForce(station, at).orElseThrow().calibration();
     TickRate nominal = TickRate.nominal(timing.hz(), calibration.oscillator());
     return clock.rate(nominal, settings.hostClockRelativeU());
@@ -129,7 +127,8 @@ public final class Reprocessing {
             .filter(row -> row.boardId() == board)
             .collect(
                 Collectors.groupingBy(
-                    Passages.Row::boot, Collectors.minBy((a, b) -> Long.compare(a.firstTicks(), b.firstTicks()))));
+                    Passages.Row::boot,
+                    Collectors.minBy((a, b) -> Long.compare(a.firstTicks(), b.firstTicks()))));
     boots.forEach(
         (boot, first) -> {
           double lead = LEAD_SECONDS * timing(t, first.orElseThrow()).hz();

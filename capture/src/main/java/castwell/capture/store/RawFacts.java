@@ -10,6 +10,7 @@ import castwell.capture.wire.Sentence.Levels;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -216,6 +217,35 @@ public final class RawFacts {
         .bind(1, boot)
         .map(ConstructorMapper.of(Timing.class))
         .findOne();
+  }
+
+  /** An edge with its full name and the shot it is part of. */
+  public record ExportedEdge(
+      String device,
+      int series,
+      int boot,
+      int number,
+      String gate,
+      String kind,
+      long ticks,
+      int late,
+      Optional<String> shotId) {}
+
+  /** Every edge there is, by board, boot and number. */
+  public void each(Consumer<ExportedEdge> consumer) {
+    try (var edges =
+        handle
+            .createQuery(
+                """
+                SELECT device, series, edge.boot, number, gate, kind, ticks, late, shot_id
+                FROM edge JOIN board ON board.id = edge.board_id
+                LEFT JOIN passage ON passage.board_id = edge.board_id AND passage.boot = edge.boot
+                  AND first_edge <= number AND last_edge >= number AND part_of IS NULL
+                ORDER BY device, series, edge.boot, number""")
+            .map(ConstructorMapper.of(ExportedEdge.class))
+            .stream()) {
+      edges.forEach(consumer);
+    }
   }
 
   /** How a board stamps: nominal rate and how late each gate's stamps are by construction. */

@@ -1,0 +1,82 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.unit.Units;
+import castwell.capture.daemon.Refused.Why;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** What a bow or an arrow can be; anything else is a slip of the pen. */
+final class Checks {
+  private static final int LONGEST_NAME = 60;
+  private static final int LONGEST_TEXT = 500;
+
+  private Checks() {}
+
+  static String name(String what, String name) {
+    String trimmed = name.strip();
+    if (trimmed.isEmpty()
+        || trimmed.length() > LONGEST_NAME
+        || trimmed.chars().anyMatch(Character::isISOControl)) {
+      throw new Refused(
+          Why.INVALID,
+          "%s needs a name of 1 to %d characters, on one line.".formatted(what, LONGEST_NAME));
+    }
+    return trimmed;
+  }
+
+  static String text(String what, String text) {
+    if (text.length() > LONGEST_TEXT) {
+      throw new Refused(
+          Why.INVALID,
+          "%s may have %d characters at most, not %d."
+              .formatted(what, LONGEST_TEXT, text.length()));
+    }
+    return text.strip();
+  }
+
+  static double drawWeightN(double newtons) {
+    within("A draw weight", newtons / Units.NEWTONS_PER_POUND, 1, 250, "lb");
+    return newtons;
+  }
+
+  static double drawLengthM(double metres) {
+    within("A draw length", metres / Units.METRES_PER_INCH, 8, 40, "in");
+    return metres;
+  }
+
+  static double arrowMassKg(double kilograms) {
+    within("An arrow's mass", kilograms / Units.KILOGRAMS_PER_GRAIN, 50, 5000, "gr");
+    return kilograms;
+  }
+
+  static OptionalDouble arrowLengthM(OptionalDouble metres) {
+    metres.ifPresent(m -> within("An arrow's length", m / Units.METRES_PER_INCH, 10, 45, "in"));
+    return metres;
+  }
+
+  static OptionalDouble arrowDiameterM(OptionalDouble metres) {
+    metres.ifPresent(m -> within("An arrow's diameter", m / Units.METRES_PER_INCH, 0.1, 1, "in"));
+    return metres;
+  }
+
+  private static void within(String what, double value, double least, double most, String unit) {
+    if (!(value >= least && value <= most)) {
+      throw new Refused(
+          Why.INVALID,
+          String.format(
+              Locale.ROOT,
+              "%s lies between %s and %s %s, not at %s: mend it and send it again.",
+              what,
+              plain(least),
+              plain(most),
+              unit,
+              plain(value)));
+    }
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e9
+        ? String.valueOf((long) value)
+        : String.format(Locale.ROOT, "%.4g", value);
+  }
+}

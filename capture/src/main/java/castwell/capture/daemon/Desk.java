@@ -1,0 +1,277 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.speed.Calibration;
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Store;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import castwell.capture.wire.Sentence.Key;
+import castwell.capture.wire.Sentence.Press;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+
+/**
+ * What a person says about the range: bows, arrows, tags, decisions, gates. Each is committed, with
+ * the figures that follow from it, before anyone is told.
+ */
+public final class Desk {
+  private static final int TAG_KEY = 1;
+
+  private final Store store;
+  private final Reprocessing reprocessing;
+  private final Announcer announcer;
+  private final Clock clock;
+  private final ZoneId zone;
+
+  public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
+    this.store = store;
+    this.reprocessing = new Reprocessing(settings);
+    this.announcer = announcer;
+    this.clock = clock;
+    this.zone = settings.zone();
+  }
+
+  /** A new bow and its first state. */
+  public void addBow(
+      String name, Instant since, double drawWeightN, double drawLengthM, String done) {
+    String checked = Checks.name("A bow", name);
+    write(
+        t -> {
+          if (t.rack().bow(checked).isPresent()) {
+            throw new Refused(
+                Why.CONFLICT,
+                "There is a bow named %s already: choose another name.".formatted(checked));
+          }
+          addState(
+              t, t.rack().addBow(checked, clock.instant()), since, drawWeightN, drawLengthM, done);
+        });
+  }
+
+  /** Something was done to a bow: from then on it is in another state. */
+  public void addState(
+      String bow, Instant since, double drawWeightN, double drawLengthM, String done) {
+    write(t -> addState(t, bow(t, bow).id(), since, drawWeightN, drawLengthM, done));
+  }
+
+  private void addState(
+      Transaction t,
+      long bowId,
+      Instant since,
+      double drawWeightN,
+      double drawLengthM,
+      String done) {
+    t.rack()
+        .addState(
+            bowId,
+            since,
+            Checks.drawWeightN(drawWeightN),
+            Checks.drawLengthM(drawLengthM),
+            Checks.text("What was done to a bow", done),
+            clock.instant());
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  public void addArrow(
+      String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    String checked = Checks.name("An arrow", name);
+    write(
+        t -> {
+          if (t.rack().arrow(checked).isPresent()) {
+            throw new Refused(
+                Why.CONFLICT,
+                "There is an arrow named %s already: choose another name.".formatted(checked));
+          }
+          enter(t, t.rack().addArrow(checked, clock.instant()), massKg, lengthM, diameterM);
+        });
+  }
+
+  /** An arrow measured anew: what is entered now holds for all of its shots. */
+  public void enterArrow(
+      String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    write(
+        t -> {
+          long id = arrow(t, name).id();
+          enter(t, id, massKg, lengthM, diameterM);
+          t.passages().ofArrow(id).forEach(row -> reprocessing.again(t, row));
+          t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
+        });
+  }
+
+  private void enter(
+      Transaction t,
+      long arrowId,
+      double massKg,
+      OptionalDouble lengthM,
+      OptionalDouble diameterM) {
+    t.rack()
+        .enterArrow(
+            arrowId,
+            Checks.arrowMassKg(massKg),
+            Checks.arrowLengthM(lengthM),
+            Checks.arrowDiameterM(diameterM),
+            clock.instant());
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  /** Who shoots what from an instant on; saying again what holds already changes nothing. */
+  public void tag(
+      String station, Instant from, Optional<String> bow, Optional<String> arrow, String by) {
+    write(t -> change(t, station, from, pair(t, bow, arrow), by));
+  }
+
+  public void tag(String station, Optional<String> bow, Optional<String> arrow, String by) {
+    tag(station, clock.instant(), bow, arrow, by);
+  }
+
+  private static void change(
+      Transaction t, String station, Instant from, Tags.Pair tags, String by) {
+    if (!t.tags().at(station, from).equals(tags)) {
+      t.tags().change(station, from, tags, by);
+      t.feed().add(Feed.Kind.TAGS, station, OptionalLong.empty());
+    }
+  }
+
+  /** The board's key: short takes the next arrow, long the next bow. */
+  void key(String station, Key key, Instant at) {
+    if (key.key() == TAG_KEY) {
+      write(
+          t -> {
+            Tags.Pair now = t.tags().at(station, at);
+            Tags.Pair next =
+                key.press() == Press.SHORT
+                    ? new Tags.Pair(
+                        now.bowId(),
+                        next(
+                            t.rack().arrows().stream().map(Rack.Arrow::id).toList(), now.arrowId()))
+                    : new Tags.Pair(
+                        next(
+                            t.rack().bowNames().stream().map(Rack.Named::id).toList(), now.bowId()),
+                        now.arrowId());
+            change(t, station, at, next, "key");
+          });
+    }
+  }
+
+  private static OptionalLong next(List<Long> ids, OptionalLong now) {
+    if (ids.isEmpty()) {
+      return OptionalLong.empty();
+    }
+    int at = now.isPresent() ? ids.indexOf(now.getAsLong()) : -1;
+    return OptionalLong.of(ids.get((at + 1) % ids.size()));
+  }
+
+  public void retag(
+      String shotId, Optional<String> bow, Optional<String> arrow, String by, String why) {
+    String reason = Checks.text("A reason", why);
+    write(
+        t -> {
+          Passages.Row row = shot(t, shotId);
+          t.tags().tagShot(row.id(), pair(t, bow, arrow), clock.instant(), by, reason);
+          reprocessing.again(t, row);
+          t.feed().shot(row.station(), row.id());
+        });
+  }
+
+  public void decide(String shotId, Decided decided, String reason, String by) {
+    String words = Checks.text("A reason", reason);
+    if (decided != Decided.AS_JUDGED && words.isEmpty()) {
+      throw new Refused(
+          Why.INVALID, "Setting a shot aside or bringing it back needs a reason: say why.");
+    }
+    write(
+        t -> {
+          Passages.Row row = shot(t, shotId);
+          t.decisions().decide(row.id(), decided, words, clock.instant(), by);
+          t.feed().shot(row.station(), row.id());
+        });
+  }
+
+  public void beginSession(String station, String by) {
+    write(
+        t -> {
+          Instant now = clock.instant();
+          t.sessions().begin(station, now, LocalDate.ofInstant(now, zone).toString(), by);
+          t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
+        });
+  }
+
+  /**
+   * The gates were measured: every shot of the station from that instant on is derived anew.
+   *
+   * @return how many shots it covers
+   */
+  public int calibrate(String station, Instant from, Calibration calibration, String by) {
+    int covered =
+        store.write(
+            t -> {
+              t.calibrations().enter(station, from, calibration, clock.instant(), by);
+              t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
+              return reprocessing.calibrated(t, station, from);
+            });
+    announcer.fedMore();
+    return covered;
+  }
+
+  /**
+   * What the configuration or a recording says of the gates, entered where it says something new.
+   */
+  public void calibrateUnlessSaid(
+      String station, Instant from, Calibration calibration, String by) {
+    Optional<Calibrations.Entry> said = store.read(t -> t.calibrations().lastBy(station, by));
+    if (said.map(entry -> !entry.calibration().equals(calibration)).orElse(true)) {
+      calibrate(station, from, calibration, by);
+    }
+  }
+
+  private void write(Consumer<Transaction> work) {
+    store.writing(work);
+    announcer.fedMore();
+  }
+
+  private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {
+    return new Tags.Pair(
+        bow.map(name -> OptionalLong.of(bow(t, name).id())).orElse(OptionalLong.empty()),
+        arrow.map(name -> OptionalLong.of(arrow(t, name).id())).orElse(OptionalLong.empty()));
+  }
+
+  private static Rack.Named bow(Transaction t, String name) {
+    return t.rack()
+        .bow(name)
+        .orElseThrow(
+            () ->
+                new Refused(
+                    Why.NOT_FOUND,
+                    "There is no bow named %s: add it to the rack, or mend the name."
+                        .formatted(name)));
+  }
+
+  private static Rack.Named arrow(Transaction t, String name) {
+    return t.rack()
+        .arrow(name)
+        .orElseThrow(
+            () ->
+                new Refused(
+                    Why.NOT_FOUND,
+                    "There is no arrow named %s: add it to the rack, or mend the name."
+                        .formatted(name)));
+  }
+
+  private static Passages.Row shot(Transaction t, String shotId) {
+    return t.passages()
+        .byShotId(shotId)
+        .orElseThrow(
+            () -> new Refused(Why.NOT_FOUND, "There is no shot with the id %s.".formatted(shotId)));
+  }
+}

@@ -1,0 +1,203 @@
+package castwell.capture.export;
+
+import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
+
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.export.Column.Type;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Shot;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** A shot as a row in trade units: in exports, on the live feed and in the API alike. */
+public final class ShotColumns {
+  private final List<Column<Shot>> columns;
+
+  /**
+   * @param zone in which a bow state's date is told
+   */
+  public ShotColumns(ZoneId zone) {
+    columns =
+        List.of(
+            text("shot_id", "names the shot for ever", s -> Optional.of(s.shotId())),
+            new Column<>(
+                "fired_at",
+                Type.DATE_TIME,
+                "",
+                "when its first edge was stamped, UTC",
+                s -> Optional.of(s.fired().toString())),
+            text("device", "the board's name", s -> Optional.of(s.device())),
+            whole("boot", "the board's count of its starts", s -> Optional.of(s.boot())),
+            whole(
+                "first_edge",
+                "number of the passage's first edge since that start",
+                s -> Optional.of(s.firstEdge())),
+            text("session", "the outing", s -> Optional.of(s.session())),
+            whole("end", "the arrows shot before fetching them", s -> Optional.of(s.end())),
+            text("bow", "the tagged bow", s -> s.bow().map(BowState::bow)),
+            text(
+                "bow_state",
+                "since when the bow is as it is",
+                s -> s.bow().map(bow -> stateName(bow.since(), zone))),
+            text("arrow", "the tagged arrow", s -> s.arrow().map(arrow -> arrow.name())),
+            number(
+                "arrow_mass_gr",
+                "grain",
+                "mass of the arrow",
+                s -> s.arrow().map(arrow -> arrow.massKg() / KILOGRAMS_PER_GRAIN)),
+            number(
+                "draw_weight_lb",
+                "pound-force",
+                "draw weight at the draw length",
+                s -> s.bow().map(bow -> bow.drawWeightN() / NEWTONS_PER_POUND)),
+            number(
+                "draw_length_in",
+                "inch",
+                "draw length of the draw weight",
+                s -> s.bow().map(bow -> bow.drawLengthM() / METRES_PER_INCH)),
+            new Column<>(
+                "counts",
+                Type.BOOLEAN,
+                "",
+                "whether it counts: by rule unless a person decided",
+                s -> Optional.of(s.counts())),
+            text(
+                "verdict",
+                "the rules' word: clean, or the most telling reason",
+                s -> Optional.of(s.figure().verdict())),
+            text(
+                "reason",
+                "why it doesn't count, or who brought it back",
+                s -> Optional.of(s.reason()).filter(reason -> !reason.isEmpty())),
+            number(
+                "speed_fps",
+                "foot per second",
+                "speed between the gates, from front and tail together",
+                s -> value(ShotFigures.speed(s), METRES_PER_FOOT)),
+            number(
+                "speed_u_own_fps",
+                "foot per second",
+                "standard uncertainty of the speed: the shot's own part",
+                s -> ShotFigures.part(ShotFigures.speed(s), Kind.OWN, METRES_PER_FOOT)),
+            number(
+                "speed_u_common_fps",
+                "foot per second",
+                "standard uncertainty of the speed: the part common to the set-up",
+                s -> ShotFigures.part(ShotFigures.speed(s), Kind.COMMON, METRES_PER_FOOT)),
+            number(
+                "front_fps",
+                "foot per second",
+                "speed from the front edges alone",
+                s -> value(s.figure().frontMps(), METRES_PER_FOOT)),
+            number(
+                "tail_fps",
+                "foot per second",
+                "speed from the tail edges alone",
+                s -> value(s.figure().tailMps(), METRES_PER_FOOT)),
+            number(
+                "length_mm",
+                "millimetre",
+                "length of what went through",
+                s -> value(s.figure().lengthM(), 1e-3)),
+            number(
+                "kinetic_energy_ftlbf",
+                "foot pound-force",
+                "kinetic energy between the gates",
+                s -> value(ShotFigures.kineticEnergy(s), JOULES_PER_FOOT_POUND)),
+            number(
+                "momentum_slug_fps",
+                "slug foot per second",
+                "momentum between the gates",
+                s -> value(ShotFigures.momentum(s), NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND)),
+            number(
+                "grains_per_pound",
+                "grain per pound-force",
+                "arrow mass over draw weight",
+                ShotFigures::grainsPerPound),
+            text("station", "where the gates stand", s -> Optional.of(s.station())),
+            number(
+                "kinetic_energy_u_ftlbf",
+                "foot pound-force",
+                "standard uncertainty of the kinetic energy, mass taken as exact",
+                s -> uncertainty(ShotFigures.kineticEnergy(s), JOULES_PER_FOOT_POUND)),
+            number(
+                "momentum_u_slug_fps",
+                "slug foot per second",
+                "standard uncertainty of the momentum, mass taken as exact",
+                s -> uncertainty(ShotFigures.momentum(s), NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND)),
+            number(
+                "speed_at_bow_fps",
+                "foot per second",
+                "speed at the bow, by the drag law; needs the arrow's diameter",
+                s -> value(ShotFigures.speedAtBow(s), METRES_PER_FOOT)),
+            number(
+                "speed_at_bow_u_fps",
+                "foot per second",
+                "standard uncertainty of the speed at the bow",
+                s -> uncertainty(ShotFigures.speedAtBow(s), METRES_PER_FOOT)),
+            text(
+                "judged_by",
+                "rule, or person",
+                s -> Optional.of(s.judgedByPerson() ? "person" : "rule")));
+  }
+
+  public List<Column<Shot>> columns() {
+    return columns;
+  }
+
+  /** A shot as names and values, a null where something isn't known. */
+  public Map<String, Object> row(Shot shot) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    for (Column<Shot> column : columns) {
+      row.put(column.name(), column.value().apply(shot).orElse(null));
+    }
+    return row;
+  }
+
+  /** A bow state is named by the day it began, or by the minute within one. */
+  public static String stateName(Instant since, ZoneId zone) {
+    var local = since.atZone(zone).toLocalDateTime();
+    return local.toLocalTime().toSecondOfDay() == 0
+        ? local.toLocalDate().toString()
+        : local.withNano(0).toString();
+  }
+
+  private static Column<Shot> text(
+      String name, String description, Function<Shot, Optional<?>> value) {
+    return new Column<>(name, Type.STRING, "", description, value);
+  }
+
+  private static Column<Shot> whole(
+      String name, String description, Function<Shot, Optional<?>> value) {
+    return new Column<>(name, Type.INTEGER, "", description, value);
+  }
+
+  private static Column<Shot> number(
+      String name, String unit, String description, Function<Shot, Optional<?>> value) {
+    return new Column<>(name, Type.NUMBER, unit, description, value);
+  }
+
+  private static Optional<Double> value(Optional<Quantity> quantity, double unit) {
+    return quantity.map(q -> q.value() / unit);
+  }
+
+  private static Optional<Double> value(OptionalDouble si, double unit) {
+    return si.isPresent() ? Optional.of(si.getAsDouble() / unit) : Optional.empty();
+  }
+
+  private static Optional<Double> uncertainty(Optional<Quantity> quantity, double unit) {
+    return quantity.map(q -> q.standardUncertainty() / unit);
+  }
+}

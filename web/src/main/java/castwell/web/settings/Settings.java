@@ -1,0 +1,124 @@
+package castwell.web.settings;
+
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Oscillator;
+import castwell.analysis.verdict.Limits;
+import castwell.capture.assembly.AssemblyTiming;
+import castwell.capture.daemon.AirSettings;
+import castwell.capture.daemon.CaptureSettings;
+import castwell.capture.device.PortSpec;
+import java.time.Duration;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * What the settings file says.
+ *
+ * @param listen where the page is served
+ * @param capture settings that hold for every station
+ * @param stations at least one
+ */
+public record Settings(HttpAddress listen, CaptureSettings capture, List<Station> stations) {
+
+  /** One pair of gates and its board. */
+  public record Station(String name, PortSpec port, Calibration gates) {}
+
+  /** Reads a parsed file. */
+  static Settings of(SettingsTable file) {
+    SettingsTable http = file.table("http");
+    SettingsTable passage = file.table("passage");
+    SettingsTable air = file.table("air");
+    HttpAddress listen = http.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
+    SettingsTable gatesTable = file.table("gates");
+    Calibration gates = gates(gatesTable, DEFAULT_GATES);
+    CaptureSettings capture =
+        new CaptureSettings(
+            timing(passage),
+            limits(passage),
+            gates,
+            new AirSettings(
+                air.number("altitude_m", 0, -430, 9000),
+                air.number("celsius", 15, -40, 60),
+                air.number("humidity_percent", 50, 0, 100) / 100),
+            file.table("clock").number("host_ppm", 50, 0, 1000) * 1e-6 / Math.sqrt(3),
+            ZoneId.systemDefault());
+    List<Station> stations = stations(file, gates);
+    file.refuseUnknown();
+    return new Settings(listen, capture, stations);
+  }
+
+  static final Calibration DEFAULT_GATES =
+      new Calibration(0.6096, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
+
+  private static AssemblyTiming timing(SettingsTable passage) {
+    AssemblyTiming defaults = AssemblyTiming.defaults();
+    return new AssemblyTiming(
+        Duration.ofNanos(
+            Math.round(passage.number("quiet_ms", defaults.quiet().toMillis(), 2, 100) * 1e6)),
+        defaults.holeWait());
+  }
+
+  private static Limits limits(SettingsTable passage) {
+    Limits d = Limits.defaults();
+    return new Limits(
+        passage.number("slowest_mps", d.slowestMps(), 1, 200),
+        passage.number("fastest_mps", d.fastestMps(), 1, 400),
+        passage.number("shortest_mm", d.shortestM() * 1e3, 1, 5000) * 1e-3,
+        passage.number("longest_mm", d.longestM() * 1e3, 1, 5000) * 1e-3,
+        passage.number("length_tolerance_mm", d.lengthToleranceM() * 1e3, 0, 1000) * 1e-3,
+        d.flutterM(),
+        d.flutterEdges(),
+        d.agreementSigmas());
+  }
+
+  private static Calibration gates(SettingsTable table, Calibration otherwise) {
+    return new Calibration(
+        table.number("spacing_mm", otherwise.spacingM() * 1e3, 50, 10_000) * 1e-3,
+        table.number("spacing_u_mm", otherwise.spacingUM() * 1e3, 0, 100) * 1e-3,
+        table.number("trigger_scatter_mm", otherwise.triggerScatterM() * 1e3, 0, 50) * 1e-3,
+        table.number("from_bow_m", otherwise.gatesFromBowM(), 0, 100),
+        table.value(
+            "oscillator",
+            otherwise.oscillator().name().toLowerCase(Locale.ROOT),
+            Settings::oscillator));
+  }
+
+  public static Oscillator oscillator(String word) {
+    return switch (word) {
+      case "crystal" -> Oscillator.CRYSTAL;
+      case "resonator" -> Oscillator.RESONATOR;
+      default ->
+          throw new IllegalArgumentException(
+              "an oscillator is \"crystal\" or \"resonator\", not \"" + word + "\"");
+    };
+  }
+
+  private static List<Station> stations(SettingsTable file, Calibration gates) {
+    List<Station> stations = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    for (SettingsTable table : file.tables("station")) {
+      String name = table.value("name", "range", Settings::stationName);
+      if (!names.add(name)) {
+        throw table.bad("name", "two stations are named \"" + name + "\"; rename one");
+      }
+      stations.add(
+          new Station(name, table.value("port", "auto", PortSpec::parse), gates(table, gates)));
+    }
+    return stations.isEmpty()
+        ? List.of(new Station("range", PortSpec.parse("auto"), gates))
+        : List.copyOf(stations);
+  }
+
+  /** A station's name is part of addresses and topics. */
+  public static String stationName(String name) {
+    if (!name.matches("[A-Za-z0-9._-]{1,32}")) {
+      throw new IllegalArgumentException(
+          "a station's name is 1 to 32 of A-Z a-z 0-9 . _ -, not \"" + name + "\"");
+    }
+    return name;
+  }
+}

@@ -1,0 +1,62 @@
+package castwell.web.settings;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The one settings file, in the data folder. */
+public final class SettingsFile {
+  private static final String NAME = "castwell.toml";
+
+  private SettingsFile() {}
+
+  /**
+   * Reads the settings; at the first start the file is written first, with every default explained.
+   *
+   * @throws BadSettings when something in it can't be
+   */
+  public static Settings read(Path folder) {
+    Path file = folder.resolve(NAME);
+    try {
+      if (Files.notExists(file)) {
+        Files.createDirectories(folder);
+        Files.writeString(file, defaults());
+      }
+      return parse(file.toString(), Files.readString(file));
+    } catch (CharacterCodingException e) {
+      throw new BadSettings(file + " isn't UTF-8 text: save it as such.");
+    } catch (IOException e) {
+      throw new BadSettings(
+          "The settings %s can't be read or written (%s): give yourself the right to, or name another folder with --data."
+              .formatted(file, e.getClass().getSimpleName()));
+    }
+  }
+
+  static Settings parse(String name, String text) {
+    try {
+      JsonNode root = new TomlMapper().readTree(text);
+      return Settings.of(new SettingsTable(name, "", root));
+    } catch (JsonProcessingException e) {
+      int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+      String why = e.getOriginalMessage().lines().findFirst().orElse("it can't be read");
+      throw new BadSettings(
+          "%s, line %d: %s: mend that line, or move the file away to get the defaults back."
+              .formatted(name, line, why));
+    }
+  }
+
+  static String defaults() {
+    try (InputStream in = SettingsFile.class.getResourceAsStream("defaults.toml")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

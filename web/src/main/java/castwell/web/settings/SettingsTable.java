@@ -1,0 +1,99 @@
+package castwell.web.settings;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * One table of the settings file. What is read from it is known; {@link #refuseUnknown} refuses the
+ * rest.
+ */
+final class SettingsTable {
+  private final String file;
+  private final String name;
+  private final JsonNode node;
+  private final Map<String, List<SettingsTable>> known = new TreeMap<>();
+
+  /**
+   * @param name as in the file, empty for the file itself
+   */
+  SettingsTable(String file, String name, JsonNode node) {
+    this.file = file;
+    this.name = name;
+    this.node = node;
+  }
+
+  SettingsTable table(String key) {
+    JsonNode child = node.path(key);
+    if (!child.isMissingNode() && !child.isObject()) {
+      throw bad(key, "this is a table: write [" + key + "] on a line of its own");
+    }
+    SettingsTable table = new SettingsTable(file, key, child);
+    known.put(key, List.of(table));
+    return table;
+  }
+
+  List<SettingsTable> tables(String key) {
+    JsonNode child = node.path(key);
+    if (!child.isMissingNode() && !child.isArray()) {
+      throw bad(key, "there may be several: write [[" + key + "]] on a line of its own");
+    }
+    List<SettingsTable> tables = new ArrayList<>();
+    child.forEach(element -> tables.add(new SettingsTable(file, key, element)));
+    known.put(key, tables);
+    return tables;
+  }
+
+  double number(String key, double otherwise, double least, double most) {
+    known.put(key, List.of());
+    JsonNode value = node.path(key);
+    if (value.isMissingNode()) {
+      return otherwise;
+    }
+    double number = value.isNumber() ? value.doubleValue() : Double.NaN;
+    if (!(number >= least && number <= most)) {
+      throw bad(key, "a number from %s to %s belongs here, not %s".formatted(least, most, value));
+    }
+    return number;
+  }
+
+  <T> T value(String key, String otherwise, Function<String, T> parse) {
+    known.put(key, List.of());
+    JsonNode value = node.path(key);
+    if (!value.isMissingNode() && !value.isTextual()) {
+      throw bad(key, "text in quotes belongs here, not " + value);
+    }
+    try {
+      return parse.apply(value.isMissingNode() ? otherwise : value.textValue());
+    } catch (IllegalArgumentException e) {
+      throw bad(key, e.getMessage());
+    }
+  }
+
+  BadSettings bad(String key, String what) {
+    return new BadSettings("%s, %s: %s.".formatted(file, where(key), what));
+  }
+
+  private String where(String key) {
+    return name.isEmpty() ? key : "[" + name + "] " + key;
+  }
+
+  /** An unknown key is a typing error: it would silently do nothing. */
+  void refuseUnknown() {
+    node.fieldNames()
+        .forEachRemaining(
+            key -> {
+              if (!known.containsKey(key)) {
+                throw bad(
+                    key,
+                    "there is no such key; the nearest is \""
+                        + Nearest.of(key, known.keySet())
+                        + "\"");
+              }
+            });
+    known.values().forEach(tables -> tables.forEach(SettingsTable::refuseUnknown));
+  }
+}
