@@ -2,7 +2,6 @@ package castwell.capture.device;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
-import com.sun.jna.Library;
 import com.sun.jna.Native;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,35 +24,6 @@ public final class PtyPeer implements AutoCloseable {
   private static final int O_NONBLOCK = 04000;
   private static final short POLLIN = 1;
   private static final short POLLOUT = 4;
-
-  /** The calls of the C library that Java lacks. */
-  interface CLibrary extends Library {
-    CLibrary C = Native.load("c", CLibrary.class);
-
-    int posix_openpt(int flags);
-
-    int grantpt(int fd);
-
-    int unlockpt(int fd);
-
-    int ptsname_r(int fd, byte[] name, long size);
-
-    int open(String path, int flags);
-
-    int tcgetattr(int fd, byte[] termios);
-
-    void cfmakeraw(byte[] termios);
-
-    int tcsetattr(int fd, int when, byte[] termios);
-
-    int poll(byte[] pollfd, long count, int timeoutMillis);
-
-    long read(int fd, byte[] bytes, long size);
-
-    long write(int fd, byte[] bytes, long size);
-
-    int close(int fd);
-  }
 
   private final Path path;
   private final Function<String, String> answer;

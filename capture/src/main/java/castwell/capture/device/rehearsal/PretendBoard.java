@@ -23,7 +23,7 @@ final class PretendBoard {
   private final RehearsalSettings settings;
   private final double startMicros;
   private final Random random;
-  private final double ticksPerMicro;
+  private final PretendCounter counter;
   private final PretendWire wire;
   private final PretendSensors sensors;
   private final PriorityQueue<Happening> planned =
@@ -41,8 +41,7 @@ final class PretendBoard {
     this.settings = settings;
     this.startMicros = startMicros;
     this.random = new Random(settings.seed() ^ 0x5EED);
-    // A ceramic resonator: off by some tenths of a percent, always by the same.
-    this.ticksPerMicro = HZ / 1e6 * (1 + 0.003 * (2 * random.nextDouble() - 1));
+    this.counter = PretendCounter.ofResonator(startMicros, HZ, random);
     this.wire = new PretendWire(random);
     this.sensors = new PretendSensors(random);
     this.nextIdentityMicros = startMicros;
@@ -51,10 +50,6 @@ final class PretendBoard {
       levels.put(gate, EdgeKind.CLEAR);
       floods.put(gate, new GateFlood());
     }
-  }
-
-  double ticksPerMicro() {
-    return ticksPerMicro;
   }
 
   void plan(Collection<Happening> happenings) {
@@ -112,7 +107,7 @@ final class PretendBoard {
   private void stamp(Beam beam) {
     levels.put(beam.gate(), beam.kind() == EdgeKind.CLEAR ? EdgeKind.CLEAR : EdgeKind.BLOCKED);
     int late = random.nextInt(50) == 0 ? 1 + random.nextInt(MOST_LATE_TICKS) : 0;
-    long ticks = ticks(beam.micros()) + (late == 0 ? 0 : random.nextInt(late + 1));
+    long ticks = counter.ticks(beam.micros()) + (late == 0 ? 0 : random.nextInt(late + 1));
     if (floods.get(beam.gate()).leavesOut(beam.micros(), ticks)) {
       dropped++;
       return;
@@ -120,7 +115,13 @@ final class PretendBoard {
     edges++;
     merged += beam.kind() == EdgeKind.MERGED ? 1 : 0;
     String fields =
-        fields(settings.boot(), edges, beam.gate(), beam.kind().letter(), low32(ticks), late);
+        PretendWire.fields(
+            settings.boot(),
+            edges,
+            beam.gate(),
+            beam.kind().letter(),
+            PretendCounter.low32(ticks),
+            late);
     memory.add(edges, fields);
     wire.send(beam.micros(), 'E', fields, beam.fate());
   }
@@ -136,8 +137,8 @@ final class PretendBoard {
                       'L',
                       settings.boot(),
                       gate,
-                      low32(loss.firstTicks()),
-                      low32(loss.lastTicks()),
+                      PretendCounter.low32(loss.firstTicks()),
+                      PretendCounter.low32(loss.lastTicks()),
                       loss.count()));
     }
   }
@@ -147,7 +148,7 @@ final class PretendBoard {
         micros,
         'H',
         settings.boot(),
-        ticks(micros),
+        counter.ticks(micros),
         wire.queuedBytes(micros),
         edges,
         merged,
@@ -190,22 +191,6 @@ final class PretendBoard {
   }
 
   private void say(double micros, char type, Object... fields) {
-    wire.send(micros, type, fields(fields), Fate.SENT);
-  }
-
-  private static String fields(Object... fields) {
-    StringBuilder text = new StringBuilder();
-    for (Object field : fields) {
-      text.append(text.isEmpty() ? "" : ",").append(field);
-    }
-    return text.toString();
-  }
-
-  private long ticks(double micros) {
-    return (long) ((micros - startMicros) * ticksPerMicro);
-  }
-
-  private static long low32(long ticks) {
-    return ticks & 0xFFFF_FFFFL;
+    wire.send(micros, type, PretendWire.fields(fields), Fate.SENT);
   }
 }

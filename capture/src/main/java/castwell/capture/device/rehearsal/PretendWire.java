@@ -5,9 +5,11 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import castwell.capture.wire.Crc16;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.Collectors;
 
 /** The way from board to host: numbers the lines, and lets them out at 115200 baud. */
 final class PretendWire {
@@ -22,6 +24,10 @@ final class PretendWire {
 
   PretendWire(Random random) {
     line = random.nextInt(1 << 16);
+  }
+
+  static String fields(Object... fields) {
+    return Arrays.stream(fields).map(String::valueOf).collect(Collectors.joining(","));
   }
 
   /** How many bytes wait. */
