@@ -1,10 +1,15 @@
 package castwell.web;
 
-/** The program's entry: everything is wired here. */
+import castwell.web.cli.Castwell;
+
+/** Where the program starts. */
 public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    System.out.println("castwell");
+    int code = Castwell.run(args);
+    if (code != 0) {
+      System.exit(code);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package castwell.capture.store;
 
 import java.time.Instant;
+import java.util.List;
 import org.jdbi.v3.core.Handle;
 
 /** What people decided about shots. */
@@ -30,5 +31,20 @@ public final class Decisions {
         .bind(3, at)
         .bind(4, by)
         .execute();
+  }
+
+  /** A shot's decisions, the first first. */
+  public List<Shot.Decision> history(long passageId) {
+    return handle
+        .createQuery("SELECT * FROM decision WHERE passage_id = ? ORDER BY id")
+        .bind(0, passageId)
+        .map(
+            (row, context) ->
+                new Shot.Decision(
+                    Decided.valueOf(row.getString("decided")),
+                    row.getString("reason"),
+                    Instant.ofEpochMilli(row.getLong("at_ms")),
+                    row.getString("decided_by")))
+        .list();
   }
 }

@@ -1,9 +1,12 @@
 package castwell.capture.store;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.result.ResultIterable;
 
 /** Derived figures: one for each passage and calibration, rebuilt at will. */
 public final class Figures {
@@ -63,5 +66,41 @@ public final class Figures {
         .bind(0, passageId)
         .map(MAPPER)
         .list();
+  }
+
+  /** A figure with the shot and the calibration it is of. */
+  public record ExportedFigure(
+      String shotId, Instant entered, double spacingM, boolean inForce, Figure figure) {}
+
+  /** Every figure there is, by shot and calibration. */
+  public void each(Consumer<ExportedFigure> consumer) {
+    try (var figures = exported("").stream()) {
+      figures.forEach(consumer);
+    }
+  }
+
+  /** A shot's figures, by calibration. */
+  public List<ExportedFigure> exported(long passageId) {
+    return exported("AND passage_id = " + passageId).list();
+  }
+
+  private ResultIterable<ExportedFigure> exported(String condition) {
+    return handle
+        .createQuery(
+            """
+            SELECT shot_id, calibration.entered_ms, spacing_m,
+              figure.calibration_id = passage.calibration_id AS in_force, figure.*
+            FROM figure JOIN passage ON passage.id = passage_id
+            JOIN calibration ON calibration.id = figure.calibration_id
+            WHERE part_of IS NULL %s ORDER BY fired_ms, passage_id, figure.calibration_id"""
+                .formatted(condition))
+        .map(
+            (row, context) ->
+                new ExportedFigure(
+                    row.getString("shot_id"),
+                    Instant.ofEpochMilli(row.getLong("entered_ms")),
+                    row.getDouble("spacing_m"),
+                    row.getBoolean("in_force"),
+                    MAPPER.map(row, context)));
   }
 }

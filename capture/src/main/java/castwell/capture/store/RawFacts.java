@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+import org.jdbi.v3.core.result.ResultIterable;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** What boards said, as they said it. Writing what is already there changes nothing. */
@@ -233,19 +234,27 @@ public final class RawFacts {
 
   /** Every edge there is, by board, boot and number. */
   public void each(Consumer<ExportedEdge> consumer) {
-    try (var edges =
-        handle
-            .createQuery(
-                """
-                SELECT device, series, edge.boot, number, gate, kind, ticks, late, shot_id
-                FROM edge JOIN board ON board.id = edge.board_id
-                LEFT JOIN passage ON passage.board_id = edge.board_id AND passage.boot = edge.boot
-                  AND first_edge <= number AND last_edge >= number AND part_of IS NULL
-                ORDER BY device, series, edge.boot, number""")
-            .map(ConstructorMapper.of(ExportedEdge.class))
-            .stream()) {
+    try (var edges = exported("").stream()) {
       edges.forEach(consumer);
     }
+  }
+
+  /** The edges of one passage. */
+  public List<ExportedEdge> exported(long passageId) {
+    return exported("WHERE passage.id = " + passageId).list();
+  }
+
+  private ResultIterable<ExportedEdge> exported(String condition) {
+    return handle
+        .createQuery(
+            """
+            SELECT device, series, edge.boot, number, gate, kind, ticks, late, shot_id
+            FROM edge JOIN board ON board.id = edge.board_id
+            LEFT JOIN passage ON passage.board_id = edge.board_id AND passage.boot = edge.boot
+              AND first_edge <= number AND last_edge >= number AND part_of IS NULL
+            %s ORDER BY device, series, edge.boot, number"""
+                .formatted(condition))
+        .map(ConstructorMapper.of(ExportedEdge.class));
   }
 
   /** How a board stamps: nominal rate and how late each gate's stamps are by construction. */

@@ -78,6 +78,24 @@ public final class Shots {
         .list();
   }
 
+  /** How many passages a session has, and how many of them count. */
+  public record Tally(int passages, int counting) {}
+
+  public Tally tally(long sessionId) {
+    return handle
+        .createQuery(
+            """
+            SELECT count(*) AS passages,
+              coalesce(sum(CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1 ELSE clean END), 0) AS counting
+            FROM passage
+            JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+            LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
+            WHERE session_id = ? AND part_of IS NULL""")
+        .bind(0, sessionId)
+        .map((row, context) -> new Tally(row.getInt("passages"), row.getInt("counting")))
+        .one();
+  }
+
   /** All there are, the first first, one by one. */
   public void each(Consumer<Shot> consumer) {
     try (var shots = query("ORDER BY fired_ms, passage.id").map(Shots::shot).stream()) {

@@ -1,6 +1,7 @@
 package castwell.capture.store;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
@@ -75,5 +76,29 @@ public final class Tags {
         .bind(0, passageId)
         .mapTo(Pair.class)
         .findOne();
+  }
+
+  /** One tagging of a shot, names instead of row numbers. */
+  public record Tagging(
+      Optional<String> bow, Optional<String> arrow, Instant at, String taggedBy, String why) {}
+
+  /** A shot's taggings, the first first. */
+  public List<Tagging> history(long passageId) {
+    return handle
+        .createQuery(
+            """
+            SELECT bow.name AS bow, arrow.name AS arrow, at_ms, tagged_by, why FROM shot_tag
+            LEFT JOIN bow ON bow.id = bow_id LEFT JOIN arrow ON arrow.id = arrow_id
+            WHERE passage_id = ? ORDER BY shot_tag.id""")
+        .bind(0, passageId)
+        .map(
+            (row, context) ->
+                new Tagging(
+                    Columns.optionalText(row, "bow"),
+                    Columns.optionalText(row, "arrow"),
+                    Instant.ofEpochMilli(row.getLong("at_ms")),
+                    row.getString("tagged_by"),
+                    row.getString("why")))
+        .list();
   }
 }

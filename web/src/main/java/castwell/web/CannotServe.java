@@ -1,0 +1,10 @@
+package castwell.web;
+
+/** Why the page can't be served, as one sentence. */
+public final class CannotServe extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  public CannotServe(String sentence, Throwable cause) {
+    super(sentence, cause);
+  }
+}

@@ -1,0 +1,96 @@
+package castwell.web;
+
+import castwell.analysis.speed.Calibration;
+import castwell.capture.daemon.Desk;
+import castwell.capture.device.Port;
+import castwell.capture.device.PortSpec;
+import castwell.capture.device.rehearsal.RehearsalArrow;
+import castwell.capture.device.rehearsal.RehearsalBow;
+import castwell.capture.device.rehearsal.RehearsalPort;
+import castwell.capture.device.rehearsal.RehearsalRack;
+import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.device.rehearsal.RehearsalTags;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Store;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import castwell.web.settings.Settings;
+import castwell.web.settings.Settings.Station;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.function.LongSupplier;
+import java.util.stream.Stream;
+
+/** A pretended range for the daemon: its rack, its gates, and who shoots what there. */
+public final class Rehearsal {
+  private static final String STATION = "rehearsal";
+
+  private Rehearsal() {}
+
+  public static Station station(Settings settings) {
+    Calibration gates =
+        new Calibration(
+            RehearsalSettings.GATE_SPACING_M,
+            RehearsalSettings.GATE_SPACING_UNCERTAINTY_M,
+            settings.capture().gates().triggerScatterM(),
+            RehearsalSettings.GATES_FROM_BOW_M,
+            settings.capture().gates().oscillator());
+    return new Station(STATION, new PortSpec.ByPath(STATION), gates);
+  }
+
+  /** At the first start the invented bows and arrows are put on the rack, and two are tagged. */
+  public static void fillRack(Store store, Desk desk) {
+    if (!store.read(t -> t.rack().bowNames()).isEmpty()) {
+      return;
+    }
+    Instant now = Instant.now();
+    for (RehearsalBow bow : RehearsalRack.bows()) {
+      desk.addBow(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
+    }
+    for (RehearsalArrow arrow : RehearsalRack.arrows()) {
+      desk.addArrow(
+          arrow.name(),
+          arrow.massKg(),
+          OptionalDouble.of(arrow.lengthM()),
+          OptionalDouble.of(arrow.diameterM()));
+    }
+    desk.tag(
+        STATION,
+        Optional.of(RehearsalRack.bows().get(0).name()),
+        Optional.of(RehearsalRack.arrows().get(0).name()),
+        "rehearsal");
+  }
+
+  /** A pretended board, started once more than the last time this folder saw it. */
+  public static Port port(
+      Store store, Station station, long seed, double secondsBetweenArrows, LongSupplier micros) {
+    RehearsalSettings usual = RehearsalSettings.of(seed, 0);
+    int boot = store.read(t -> t.raw().highestBoot(usual.device())) + 1;
+    RehearsalSettings settings =
+        new RehearsalSettings(
+            seed,
+            usual.device(),
+            boot & 0xFFFF,
+            secondsBetweenArrows,
+            usual.secondsToFetch(),
+            usual.speedSpread(),
+            usual.mishapShare());
+    return new RehearsalPort(settings, micros, () -> store.read(t -> tagged(t, station.name())));
+  }
+
+  private static Optional<RehearsalTags> tagged(Transaction t, String station) {
+    Tags.Pair tags = t.tags().at(station, Instant.now());
+    Optional<String> bow = name(t.rack().bowNames().stream(), tags.bowId());
+    Optional<String> arrow =
+        name(t.rack().arrows().stream().map(a -> new Rack.Named(a.id(), a.name())), tags.arrowId());
+    return bow.flatMap(b -> arrow.map(a -> new RehearsalTags(b, a)));
+  }
+
+  private static Optional<String> name(Stream<Rack.Named> all, OptionalLong id) {
+    return all.filter(named -> id.isPresent() && named.id() == id.getAsLong())
+        .map(Rack.Named::name)
+        .findFirst();
+  }
+}

@@ -1,0 +1,92 @@
+package castwell.web.cli;
+
+import castwell.capture.daemon.Refused;
+import castwell.capture.device.BadRecording;
+import castwell.capture.device.PortUnavailable;
+import castwell.capture.store.StoreRefused;
+import castwell.web.CannotServe;
+import castwell.web.Version;
+import castwell.web.settings.BadSettings;
+import java.util.List;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParameterException;
+
+/** The command line: bad input gets one sentence and exit code 2. */
+@Command(
+    name = "castwell",
+    description = "Reads a light-screen chronograph's gates and says how a bow shoots.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Castwell.Versions.class,
+    subcommands = {
+      RunCommand.class,
+      RehearseCommand.class,
+      ReplayCommand.class,
+      RecordCommand.class,
+      ExportCommand.class
+    })
+public final class Castwell {
+  private static final int BAD_INPUT = 2;
+  private static final int OWN_FAULT = 70; // EX_SOFTWARE of sysexits.h
+
+  private static final List<Class<? extends Exception>> PLAIN =
+      List.of(
+          BadRecording.class,
+          BadSettings.class,
+          CannotServe.class,
+          PortUnavailable.class,
+          Refused.class,
+          SaidPlainly.class,
+          StoreRefused.class);
+
+  static final class Versions implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"castwell " + Version.TEXT};
+    }
+  }
+
+  private Castwell() {}
+
+  public static int run(String... args) {
+    CommandLine line = new CommandLine(new Castwell());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(Castwell::misused);
+    line.setExecutionExceptionHandler(Castwell::failed);
+    return line.execute(args);
+  }
+
+  private static int misused(ParameterException e, String[] args) {
+    String command = e.getCommandLine().getCommandSpec().qualifiedName();
+    say(e, e.getMessage() + " See \"" + command + " --help\".");
+    return BAD_INPUT;
+  }
+
+  private static int failed(Exception e, CommandLine line, CommandLine.ParseResult parsed)
+      throws Exception {
+    if (e instanceof ParameterException misuse) {
+      return misused(misuse, new String[0]);
+    }
+    if (PLAIN.contains(e.getClass())) {
+      say(line, e.getMessage());
+      return BAD_INPUT;
+    }
+    if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
+      say(line, "A file could not be read or written: " + e.getMessage() + ".");
+      return BAD_INPUT;
+    }
+    LoggerFactory.getLogger(Castwell.class).error("a fault of Castwell's own", e);
+    return OWN_FAULT;
+  }
+
+  private static void say(ParameterException e, String sentence) {
+    say(e.getCommandLine(), sentence);
+  }
+
+  private static void say(CommandLine line, String sentence) {
+    line.getErr().println("castwell: " + sentence);
+    line.getErr().flush();
+  }
+}

@@ -1,0 +1,30 @@
+package castwell.web.cli;
+
+import java.nio.file.Path;
+import java.util.Map;
+import picocli.CommandLine.Option;
+
+/** Where everything is kept. */
+final class DataFolder {
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      description = "The data folder: database and settings. Default: ${DEFAULT-DATA-DIR}.")
+  private Path folder;
+
+  Path orDefault(String name) {
+    return folder != null ? folder : home(System.getenv()).resolve(name);
+  }
+
+  Path orDefault() {
+    return orDefault("castwell");
+  }
+
+  /** By the XDG Base Directory Specification. */
+  static Path home(Map<String, String> environment) {
+    String data = environment.getOrDefault("XDG_DATA_HOME", "");
+    return data.isEmpty()
+        ? Path.of(System.getProperty("user.home"), ".local", "share")
+        : Path.of(data);
+  }
+}

@@ -1,0 +1,21 @@
+package castwell.web.cli;
+
+import castwell.web.settings.HttpAddress;
+import picocli.CommandLine.Option;
+
+/** Where the page is served, instead of where the settings say. */
+final class HttpOption {
+  @Option(
+      names = "--http",
+      paramLabel = "[HOST:]PORT",
+      description = "Where to serve the page. Without a HOST this computer alone can open it.")
+  private String address;
+
+  HttpAddress or(HttpAddress otherwise) {
+    try {
+      return address == null ? otherwise : HttpAddress.parse(address);
+    } catch (IllegalArgumentException e) {
+      throw new SaidPlainly(e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package castwell.web.cli;
+
+import castwell.capture.device.Link;
+import castwell.capture.device.Port;
+import castwell.capture.device.PortSpec;
+import castwell.capture.device.PortUnavailable;
+import java.util.Optional;
+
+/** Ports as named on the command line. */
+final class Ports {
+  private Ports() {}
+
+  static long micros() {
+    return System.nanoTime() / 1_000;
+  }
+
+  static PortSpec parse(String text) {
+    try {
+      return PortSpec.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new SaidPlainly(e.getMessage());
+    }
+  }
+
+  /**
+   * A port that is there now: whoever names one on the command line wants to hear at once when it
+   * isn't. Its link is handed on, since a board may start anew each time it is opened.
+   */
+  static Port opened(Port port) throws PortUnavailable {
+    Link first = port.open();
+    return new Port() {
+      private Optional<Link> waiting = Optional.of(first);
+
+      @Override
+      public String name() {
+        return port.name();
+      }
+
+      @Override
+      public Link open() throws PortUnavailable {
+        Link link = waiting.isPresent() ? waiting.get() : port.open();
+        waiting = Optional.empty();
+        return link;
+      }
+    };
+  }
+}

@@ -1,0 +1,37 @@
+package castwell.web.cli;
+
+import java.io.PrintStream;
+
+/** A bar on the terminal, where there is one. */
+final class Progress implements AutoCloseable {
+  private static final int WIDTH = 40;
+
+  private final String name;
+  private final long whole;
+  private final PrintStream terminal = System.err;
+  private final boolean shown = System.console() != null;
+  private int drawn = -1;
+
+  Progress(String name, long whole) {
+    this.name = name;
+    this.whole = Math.max(1, whole);
+  }
+
+  void reached(long part) {
+    int percent = (int) (100 * part / whole);
+    if (shown && percent != drawn) {
+      drawn = percent;
+      int full = WIDTH * percent / 100;
+      terminal.printf(
+          "\r%s [%s%s] %3d %%", name, "#".repeat(full), " ".repeat(WIDTH - full), percent);
+    }
+  }
+
+  @Override
+  public void close() {
+    if (shown) {
+      reached(whole);
+      terminal.println();
+    }
+  }
+}

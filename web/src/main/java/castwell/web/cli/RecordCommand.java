@@ -1,0 +1,92 @@
+package castwell.web.cli;
+
+import castwell.capture.device.Link;
+import castwell.capture.device.PortSpec;
+import castwell.capture.device.PortUnavailable;
+import castwell.capture.device.RecordingHeader;
+import castwell.capture.device.RecordingWriter;
+import castwell.capture.device.SerialPorts;
+import castwell.web.settings.Settings;
+import castwell.web.settings.SettingsFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+    name = "record",
+    description = "Write what a port says as a recording, until Ctrl-C or the cable is pulled.")
+final class RecordCommand implements Callable<Integer> {
+  @Mixin private DataFolder data;
+
+  @Option(names = "--port", paramLabel = "PATH|auto", description = "Default: ${DEFAULT-VALUE}.")
+  private String port = "auto";
+
+  @Parameters(paramLabel = "FILE", description = "The recording to write; it must not exist yet.")
+  private Path file;
+
+  @Override
+  public Integer call() throws IOException, PortUnavailable {
+    Path folder = data.orDefault();
+    Settings settings = SettingsFile.read(folder);
+    SerialPorts.unpackInto(folder.resolve("native"));
+    PortSpec spec = Ports.parse(port);
+    try (Link link = new SerialPorts(Ports::micros).port(spec).open()) {
+      Instant started = Instant.now();
+      try (RecordingWriter writer =
+          RecordingWriter.create(file, header(settings, started), Ports.micros())) {
+        record(link, writer);
+      }
+    } catch (FileAlreadyExistsException e) {
+      throw new SaidPlainly(file + " exists already: name another file to record to.");
+    }
+    return 0;
+  }
+
+  /** The board is asked who it is, so that the recording says whose edges these are. */
+  private static void record(Link link, RecordingWriter writer) throws IOException {
+    AtomicBoolean ended = new AtomicBoolean();
+    Thread recorder = Thread.currentThread();
+    Thread hook = new Thread(() -> endOnSignal(link, ended, recorder));
+    Runtime.getRuntime().addShutdownHook(hook);
+    link.write("?\n".getBytes(StandardCharsets.US_ASCII));
+    byte[] buffer = new byte[4096];
+    for (int n = link.read(buffer); n >= 0 && !ended.get(); n = link.read(buffer)) {
+      if (n > 0) {
+        writer.received(Ports.micros(), Arrays.copyOf(buffer, n));
+      }
+    }
+  }
+
+  private static void endOnSignal(Link link, AtomicBoolean ended, Thread recorder) {
+    ended.set(true);
+    link.close();
+    try {
+      recorder.join(2_000);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private RecordingHeader header(Settings settings, Instant started) {
+    var gates = settings.capture().gates();
+    String name = file.getFileName().toString().replaceFirst("\\.rec$", "");
+    return new RecordingHeader(
+        name,
+        started,
+        OptionalDouble.of(gates.spacingM()),
+        OptionalDouble.of(gates.spacingUM()),
+        OptionalDouble.of(gates.gatesFromBowM()),
+        Map.of());
+  }
+}

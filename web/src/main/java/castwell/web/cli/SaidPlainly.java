@@ -1,0 +1,10 @@
+package castwell.web.cli;
+
+/** Bad input at the command line, as one sentence. */
+final class SaidPlainly extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  SaidPlainly(String sentence) {
+    super(sentence);
+  }
+}

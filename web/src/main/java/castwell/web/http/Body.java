@@ -1,0 +1,118 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A request's JSON object, read field by field; whatever is wrong with it is said in a sentence.
+ */
+final class Body {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .build();
+
+  private final JsonNode node;
+
+  private Body(JsonNode node) {
+    this.node = node;
+  }
+
+  /**
+   * @param fields those that may be in it
+   */
+  static Body of(Context ctx, String... fields) {
+    JsonNode node = parse(ctx.bodyAsBytes());
+    if (!node.isObject()) {
+      throw invalid("The request's body isn't a JSON object: send {\"field\": value, ...}.");
+    }
+    Set<String> known = Set.of(fields);
+    node.fieldNames()
+        .forEachRemaining(
+            name -> {
+              if (!known.contains(name)) {
+                throw invalid(
+                    "There is no field \"%s\" here: the fields are %s."
+                        .formatted(shortened(name), String.join(", ", fields)));
+              }
+            });
+    return new Body(node);
+  }
+
+  private static JsonNode parse(byte[] bytes) {
+    try {
+      return MAPPER.readTree(bytes);
+    } catch (JsonProcessingException e) {
+      int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
+      throw invalid("The request's body isn't JSON (line %d): mend it.".formatted(line));
+    } catch (IOException e) {
+      throw invalid("The request's body could not be read: send it again.");
+    }
+  }
+
+  String text(String field) {
+    return optionalText(field)
+        .orElseThrow(() -> invalid("The field \"%s\" is missing.".formatted(field)));
+  }
+
+  Optional<String> optionalText(String field) {
+    JsonNode value = node.path(field);
+    if (value.isMissingNode() || value.isNull()) {
+      return Optional.empty();
+    }
+    if (!value.isTextual()) {
+      throw invalid("The field \"%s\" holds text in quotes.".formatted(field));
+    }
+    return Optional.of(value.textValue());
+  }
+
+  double number(String field) {
+    OptionalDouble value = optionalNumber(field);
+    if (value.isEmpty()) {
+      throw invalid("The field \"%s\" is missing.".formatted(field));
+    }
+    return value.getAsDouble();
+  }
+
+  OptionalDouble optionalNumber(String field) {
+    JsonNode value = node.path(field);
+    if (value.isMissingNode() || value.isNull()) {
+      return OptionalDouble.empty();
+    }
+    if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
+      throw invalid("The field \"%s\" holds a finite number.".formatted(field));
+    }
+    return OptionalDouble.of(value.doubleValue());
+  }
+
+  /** Empty for null; a missing field is refused. */
+  Optional<Boolean> truth(String field) {
+    JsonNode value = node.path(field);
+    if (value.isNull()) {
+      return Optional.empty();
+    }
+    if (!value.isBoolean()) {
+      throw invalid("The field \"%s\" is true, false or null.".formatted(field));
+    }
+    return Optional.of(value.booleanValue());
+  }
+
+  static Refused invalid(String sentence) {
+    return new Refused(Why.INVALID, sentence);
+  }
+
+  private static String shortened(String name) {
+    return name.length() <= 40 ? name : name.substring(0, 40) + "...";
+  }
+}

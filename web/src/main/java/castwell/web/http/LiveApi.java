@@ -1,0 +1,48 @@
+package castwell.web.http;
+
+import castwell.capture.store.Store;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import jakarta.servlet.AsyncContext;
+import java.io.IOException;
+
+/**
+ * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>.
+ */
+final class LiveApi {
+  private final Store store;
+  private final LiveFeed feed;
+
+  LiveApi(Store store, LiveFeed feed) {
+    this.store = store;
+    this.feed = feed;
+  }
+
+  void route(JavalinConfig config) {
+    config.routes.get("/api/live", this::follow);
+  }
+
+  private void follow(Context ctx) throws IOException {
+    long place = place(ctx);
+    ctx.res().setContentType("text/event-stream");
+    ctx.res().setCharacterEncoding("UTF-8");
+    ctx.res().setHeader("Cache-Control", "no-store");
+    ctx.res().setHeader("X-Accel-Buffering", "no");
+    AsyncContext connection = ctx.req().startAsync(ctx.req(), ctx.res());
+    connection.setTimeout(0);
+    ctx.res().flushBuffer();
+    feed.join(connection, ctx.res().getOutputStream(), place);
+  }
+
+  private long place(Context ctx) {
+    String resumed = ctx.header("Last-Event-ID");
+    String asked = resumed != null ? resumed : ctx.queryParam("after");
+    if (asked == null) {
+      return store.read(t -> t.feed().last());
+    }
+    if (!asked.matches("\\d{1,18}")) {
+      throw Body.invalid("An event's id is a whole number: ask after the last one you know.");
+    }
+    return Long.parseLong(asked);
+  }
+}

@@ -1,0 +1,172 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Announcer;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import jakarta.servlet.AsyncContext;
+import jakarta.servlet.ServletOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
+
+/**
+ * Server-sent events (WHATWG HTML, 9.2): what was committed, in order, from each reader's own place
+ * on. One thread reads the stored feed; a reader that is behind is served from the store, so a slow
+ * one costs no memory and misses nothing.
+ */
+final class LiveFeed implements Announcer.Listener, AutoCloseable {
+  private static final int CHUNK = 128;
+  private static final long KEEP_ALIVE_SECONDS = 15;
+  private static final long STUCK_NANOS = TimeUnit.SECONDS.toNanos(60);
+  private static final byte[] KEEP_ALIVE = ": still here\n\n".getBytes(StandardCharsets.UTF_8);
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  private final Store store;
+  private final Views views;
+  private final Clock clock;
+  private final LongSupplier nanos;
+  private final List<LiveReader> readers = new CopyOnWriteArrayList<>();
+  private final LinkedBlockingQueue<Optional<LinkState>> calls = new LinkedBlockingQueue<>();
+  private final Thread thread = new Thread(this::run, "live-feed");
+  private volatile boolean open = true;
+
+  LiveFeed(Store store, Views views, Clock clock, LongSupplier nanos) {
+    this.nanos = nanos;
+    this.store = store;
+    this.views = views;
+    this.clock = clock;
+  }
+
+  void start() {
+    thread.start();
+  }
+
+  @Override
+  public void fedMore() {
+    if (calls.size() < CHUNK) { // one call is enough for all that was fed
+      calls.add(Optional.empty());
+    }
+  }
+
+  @Override
+  public void linkChanged(LinkState state) {
+    calls.add(Optional.of(state));
+  }
+
+  /**
+   * Serves a connection from an item of the feed on.
+   *
+   * @param place the last item it knows
+   */
+  void join(AsyncContext connection, ServletOutputStream out, long place) {
+    LiveReader reader = new LiveReader(connection, out, place, this::fedMore, nanos);
+    out.setWriteListener(reader);
+    readers.add(reader);
+    fedMore();
+  }
+
+  private void run() {
+    while (open) {
+      try {
+        Optional<LinkState> call = calls.poll(KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
+        if (call == null) {
+          tellAll(KEEP_ALIVE);
+        } else if (call.isPresent()) {
+          tellAll(event("", "link", views.link(call.get())));
+        } else {
+          serve();
+        }
+        dropTheGone();
+      } catch (InterruptedException e) {
+        open = false;
+      }
+    }
+    readers.forEach(LiveReader::close);
+  }
+
+  private void tellAll(byte[] event) {
+    readers.stream().filter(LiveReader::hasRoom).forEach(reader -> reader.offer(event));
+  }
+
+  /** Readers at the same place share what is read for them. */
+  private void serve() {
+    boolean more = true;
+    while (more && open) {
+      more = false;
+      Map<Long, List<LiveReader>> places =
+          readers.stream()
+              .filter(reader -> !reader.isGone() && reader.hasRoom())
+              .collect(Collectors.groupingBy(LiveReader::place));
+      for (var place : places.entrySet()) {
+        more |= serve(place.getKey(), place.getValue());
+      }
+    }
+  }
+
+  private boolean serve(long place, List<LiveReader> together) {
+    return store.read(
+        t -> {
+          List<Feed.Item> items = t.feed().after(place, CHUNK);
+          for (Feed.Item item : items) {
+            byte[] event = event(t, item);
+            for (LiveReader reader : together) {
+              reader.offer(event);
+              reader.moveTo(item.id());
+            }
+          }
+          return items.size() == CHUNK;
+        });
+  }
+
+  private byte[] event(Transaction t, Feed.Item item) {
+    String id = String.valueOf(item.id());
+    Map<String, Object> about = Map.of("station", item.station());
+    return switch (item.kind()) {
+      case SHOT ->
+          t.shots()
+              .byPassage(item.passageId().orElseThrow())
+              .map(shot -> event(id, item.kind().word(), views.shot(shot)))
+              // It has become part of another passage since.
+              .orElseGet(() -> event(id, Feed.Kind.REFRESH.word(), about));
+      case TAGS -> event(id, item.kind().word(), views.tags(t, item.station(), clock.instant()));
+      case RACK, REFRESH -> event(id, item.kind().word(), about);
+    };
+  }
+
+  private static byte[] event(String id, String name, Object data) {
+    try {
+      String place = id.isEmpty() ? "" : "id: " + id + "\n";
+      String text = place + "event: " + name + "\ndata: " + JSON.writeValueAsString(data) + "\n\n";
+      return text.getBytes(StandardCharsets.UTF_8);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private void dropTheGone() {
+    readers.stream().filter(reader -> reader.stuckNanos() > STUCK_NANOS).forEach(LiveReader::close);
+    readers.removeIf(LiveReader::isGone);
+  }
+
+  @Override
+  public void close() {
+    open = false;
+    thread.interrupt();
+    try {
+      thread.join(2_000);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

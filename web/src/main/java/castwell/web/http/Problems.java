@@ -1,0 +1,61 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Refused;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.slf4j.LoggerFactory;
+
+/** What went wrong, as a JSON problem (RFC 9457). */
+final class Problems {
+  private Problems() {}
+
+  static void route(JavalinConfig config) {
+    config.routes.exception(Refused.class, (e, ctx) -> answer(ctx, status(e), e.getMessage()));
+    config.routes.exception(
+        HttpResponseException.class,
+        (e, ctx) -> answer(ctx, HttpStatus.forStatus(e.getStatus()), sentence(e, ctx)));
+    config.routes.exception(
+        Exception.class,
+        (e, ctx) -> {
+          LoggerFactory.getLogger(Problems.class).error("{} {}", ctx.method(), ctx.path(), e);
+          answer(
+              ctx,
+              HttpStatus.INTERNAL_SERVER_ERROR,
+              "A fault of Castwell's own; nothing stored was lost. Its log says more.");
+        });
+  }
+
+  static void answer(Context ctx, HttpStatus status, String detail) {
+    Map<String, Object> problem = new LinkedHashMap<>();
+    problem.put("type", "about:blank");
+    problem.put("title", status.getMessage());
+    problem.put("status", status.getCode());
+    problem.put("detail", detail);
+    ctx.status(status);
+    ctx.json(problem);
+    ctx.contentType("application/problem+json");
+  }
+
+  private static HttpStatus status(Refused refused) {
+    return switch (refused.why()) {
+      case NOT_FOUND -> HttpStatus.NOT_FOUND;
+      case INVALID -> HttpStatus.BAD_REQUEST;
+      case CONFLICT -> HttpStatus.CONFLICT;
+    };
+  }
+
+  private static String sentence(HttpResponseException e, Context ctx) {
+    return switch (HttpStatus.forStatus(e.getStatus())) {
+      case NOT_FOUND -> "There is nothing at %s.".formatted(ctx.path());
+      case METHOD_NOT_ALLOWED -> "%s can't be done at %s.".formatted(ctx.method(), ctx.path());
+      case CONTENT_TOO_LARGE ->
+          "The request's body is larger than %d bytes: send less."
+              .formatted(WebServer.LARGEST_BODY);
+      default -> e.getMessage();
+    };
+  }
+}

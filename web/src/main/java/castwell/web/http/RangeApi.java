@@ -1,0 +1,99 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Capture;
+import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.store.Store;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the range page shows, who shoots what, and sessions. */
+final class RangeApi {
+  private final Store store;
+  private final Desk desk;
+  private final Capture capture;
+  private final Views views;
+  private final RangeView range;
+  private final Clock clock;
+
+  RangeApi(Store store, Desk desk, Capture capture, Views views, RangeView range, Clock clock) {
+    this.store = store;
+    this.desk = desk;
+    this.capture = capture;
+    this.views = views;
+    this.range = range;
+    this.clock = clock;
+  }
+
+  void route(JavalinConfig config) {
+    config.routes.get("/api/range", this::range);
+    config.routes.get("/api/stations", this::stations);
+    config.routes.put("/api/tags", this::tag);
+    config.routes.get("/api/sessions", this::sessions);
+    config.routes.post("/api/sessions", this::beginSession);
+  }
+
+  private void range(Context ctx) {
+    List<LinkState> links = capture.links();
+    String asked = ctx.queryParam("station");
+    String station = asked == null ? links.get(0).station() : known(asked);
+    ctx.json(store.read(t -> range.of(t, station, links, clock.instant())));
+  }
+
+  /** Each station's link, and how often each fault was counted since the start. */
+  private void stations(Context ctx) {
+    var faults = capture.faults();
+    ctx.json(
+        capture.links().stream()
+            .map(
+                link -> {
+                  Map<String, Object> view = views.link(link);
+                  view.put("faults", faults.get(link.station()).all());
+                  return view;
+                })
+            .toList());
+  }
+
+  private void tag(Context ctx) {
+    Body body = Body.of(ctx, "station", "bow", "arrow");
+    String station = known(body.text("station"));
+    desk.tag(station, body.optionalText("bow"), body.optionalText("arrow"), "page");
+    ctx.json(store.read(t -> views.tags(t, station, clock.instant())));
+  }
+
+  private void sessions(Context ctx) {
+    ctx.json(
+        store.read(
+            t ->
+                t.sessions().all().stream()
+                    .map(
+                        session -> {
+                          Map<String, Object> view = new LinkedHashMap<>();
+                          view.put("station", session.station());
+                          view.put("name", session.name());
+                          view.put("started_at", session.startedMs().toString());
+                          return view;
+                        })
+                    .toList()));
+  }
+
+  private void beginSession(Context ctx) {
+    String station = known(Body.of(ctx, "station").text("station"));
+    desk.beginSession(station, "page");
+    ctx.status(201);
+    ctx.json(Map.of("station", station));
+  }
+
+  private String known(String station) {
+    if (capture.links().stream().noneMatch(link -> link.station().equals(station))) {
+      throw new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station));
+    }
+    return station;
+  }
+}

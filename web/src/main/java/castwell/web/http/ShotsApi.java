@@ -1,0 +1,99 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.export.EdgeColumns;
+import castwell.capture.export.FigureColumns;
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Shot;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import castwell.web.table.TableWriter;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** One shot: its figures under every calibration, its history, and what a person decides of it. */
+final class ShotsApi {
+  private final Store store;
+  private final Desk desk;
+  private final Views views;
+
+  ShotsApi(Store store, Desk desk, Views views) {
+    this.store = store;
+    this.desk = desk;
+    this.views = views;
+  }
+
+  void route(JavalinConfig config) {
+    config.routes.get("/api/sessions/{name}/shots", this::ofSession);
+    config.routes.get("/api/shots/{shot_id}", this::shot);
+    config.routes.post("/api/shots/{shot_id}/decision", this::decide);
+    config.routes.post("/api/shots/{shot_id}/tags", this::retag);
+  }
+
+  private void ofSession(Context ctx) {
+    String name = ctx.pathParam("name");
+    ctx.json(store.read(t -> t.shots().ofSession(name).stream().map(views::shot).toList()));
+  }
+
+  private void shot(Context ctx) {
+    String id = ctx.pathParam("shot_id");
+    ctx.json(
+        store.read(
+            t -> {
+              Shot shot = find(t, id);
+              Map<String, Object> view = new LinkedHashMap<>();
+              view.put("shot", views.shot(shot));
+              view.put(
+                  "figures",
+                  t.figures().exported(shot.passageId()).stream()
+                      .map(figure -> TableWriter.row(FigureColumns.COLUMNS, figure))
+                      .toList());
+              view.put(
+                  "edges",
+                  t.raw().exported(shot.passageId()).stream()
+                      .map(edge -> TableWriter.row(EdgeColumns.COLUMNS, edge))
+                      .toList());
+              view.put(
+                  "tags", t.tags().history(shot.passageId()).stream().map(Views::tagging).toList());
+              view.put(
+                  "decisions",
+                  t.decisions().history(shot.passageId()).stream().map(Views::decision).toList());
+              return view;
+            }));
+  }
+
+  private void decide(Context ctx) {
+    Body body = Body.of(ctx, "counts", "reason");
+    Decided decided =
+        body.truth("counts")
+            .map(counts -> counts ? Decided.BROUGHT_BACK : Decided.SET_ASIDE)
+            .orElse(Decided.AS_JUDGED);
+    String id = ctx.pathParam("shot_id");
+    desk.decide(id, decided, body.optionalText("reason").orElse(""), "page");
+    answer(ctx, id);
+  }
+
+  private void retag(Context ctx) {
+    Body body = Body.of(ctx, "bow", "arrow", "why");
+    String id = ctx.pathParam("shot_id");
+    Optional<String> why = body.optionalText("why");
+    desk.retag(id, body.optionalText("bow"), body.optionalText("arrow"), "page", why.orElse(""));
+    answer(ctx, id);
+  }
+
+  private void answer(Context ctx, String id) {
+    ctx.json(store.read(t -> views.shot(find(t, id))));
+  }
+
+  private static Shot find(Transaction t, String id) {
+    return t.shots()
+        .byShotId(id)
+        .orElseThrow(
+            () -> new Refused(Why.NOT_FOUND, "There is no shot with the id %s.".formatted(id)));
+  }
+}

@@ -1,0 +1,138 @@
+package castwell.web.http;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+
+import castwell.analysis.unit.Units;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.export.ShotColumns;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Shot;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import castwell.capture.wire.Sentence.Levels;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Stored things as JSON objects in trade units; null is "not known". */
+final class Views {
+  private final ZoneId zone;
+  private final ShotColumns columns;
+
+  Views(ZoneId zone) {
+    this.zone = zone;
+    this.columns = new ShotColumns(zone);
+  }
+
+  Map<String, Object> shot(Shot shot) {
+    return columns.row(shot);
+  }
+
+  Map<String, Object> link(LinkState link) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("station", link.station());
+    view.put("port", link.port());
+    view.put("state", link.state().name().toLowerCase(Locale.ROOT));
+    view.put("sentence", link.sentence());
+    view.put("device", link.device().orElse(null));
+    view.put("gate_a", link.levels().map(levels -> word(levels.blockedA())).orElse(null));
+    view.put("gate_b", link.levels().map((Levels levels) -> word(levels.blockedB())).orElse(null));
+    view.put("since", link.since().toString());
+    return view;
+  }
+
+  private static String word(boolean blocked) {
+    return blocked ? "blocked" : "clear";
+  }
+
+  /** Who shoots what at a station at an instant. */
+  Map<String, Object> tags(Transaction t, String station, Instant at) {
+    Tags.Pair tags = t.tags().at(station, at);
+    Optional<BowState> bow =
+        tags.bowId().isPresent() ? t.rack().state(tags.bowId().getAsLong(), at) : Optional.empty();
+    Optional<Arrow> arrow =
+        tags.arrowId().isPresent()
+            ? t.rack().arrowById(tags.arrowId().getAsLong())
+            : Optional.empty();
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("station", station);
+    view.put("bow", bow.map(BowState::bow).orElse(null));
+    view.put("bow_state", bow.map(state -> stateName(state)).orElse(null));
+    view.put("draw_weight_lb", bow.map(b -> b.drawWeightN() / NEWTONS_PER_POUND).orElse(null));
+    view.put("draw_length_in", bow.map(b -> b.drawLengthM() / METRES_PER_INCH).orElse(null));
+    view.put("arrow", arrow.map(Arrow::name).orElse(null));
+    view.put("arrow_mass_gr", arrow.map(a -> a.massKg() / KILOGRAMS_PER_GRAIN).orElse(null));
+    view.put(
+        "grains_per_pound",
+        arrow
+            .flatMap(a -> bow.map(b -> Units.grainsPerPound(a.massKg(), b.drawWeightN())))
+            .orElse(null));
+    return view;
+  }
+
+  static Map<String, Object> tagging(Tags.Tagging tagging) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("bow", tagging.bow().orElse(null));
+    view.put("arrow", tagging.arrow().orElse(null));
+    view.put("at", tagging.at().toString());
+    view.put("by", tagging.taggedBy());
+    view.put("why", tagging.why());
+    return view;
+  }
+
+  static Map<String, Object> decision(Shot.Decision decision) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("decided", decision.decided().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    view.put("reason", decision.reason());
+    view.put("at", decision.at().toString());
+    view.put("by", decision.by());
+    return view;
+  }
+
+  List<Map<String, Object>> bows(Transaction t, Instant at) {
+    return t.rack().bowNames().stream()
+        .flatMap((Rack.Named bow) -> t.rack().state(bow.id(), at).stream())
+        .map(this::bow)
+        .toList();
+  }
+
+  Map<String, Object> bow(BowState state) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("name", state.bow());
+    view.put("state_on", stateName(state));
+    view.put("draw_weight_lb", state.drawWeightN() / NEWTONS_PER_POUND);
+    view.put("draw_length_in", state.drawLengthM() / METRES_PER_INCH);
+    view.put("done", state.done().isEmpty() ? null : state.done());
+    return view;
+  }
+
+  List<Map<String, Object>> arrows(Transaction t) {
+    return t.rack().arrows().stream().map(Views::arrow).toList();
+  }
+
+  private static Map<String, Object> arrow(Arrow arrow) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("name", arrow.name());
+    view.put("mass_gr", arrow.massKg() / KILOGRAMS_PER_GRAIN);
+    view.put("length_in", inches(arrow.lengthM()));
+    view.put("diameter_in", inches(arrow.diameterM()));
+    return view;
+  }
+
+  private static Double inches(OptionalDouble metres) {
+    return metres.isPresent() ? (Double) (metres.getAsDouble() / METRES_PER_INCH) : null;
+  }
+
+  private String stateName(BowState state) {
+    return ShotColumns.stateName(state.since(), zone);
+  }
+}

@@ -1,0 +1,100 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Announcer;
+import castwell.capture.daemon.Capture;
+import castwell.capture.daemon.CaptureSettings;
+import castwell.capture.daemon.Desk;
+import castwell.capture.store.Store;
+import castwell.web.CannotServe;
+import castwell.web.settings.HttpAddress;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.staticfiles.Location;
+import java.time.Clock;
+
+/** The page and its API. */
+public final class WebServer implements AutoCloseable {
+  static final int LARGEST_BODY = 64 * 1024;
+
+  private final LiveFeed feed;
+  private final Javalin javalin;
+
+  public WebServer(
+      Store store,
+      Desk desk,
+      Capture capture,
+      Announcer announcer,
+      CaptureSettings settings,
+      Clock clock,
+      boolean rehearsal) {
+    Views views = new Views(settings.zone());
+    feed = new LiveFeed(store, views, clock, System::nanoTime);
+    announcer.add(feed);
+    RangeView range = new RangeView(views, rehearsal);
+    javalin =
+        Javalin.create(
+            config -> {
+              plain(config);
+              Problems.route(config);
+              config.routes.before("/api/*", WebServer::onlyJson);
+              new RangeApi(store, desk, capture, views, range, clock).route(config);
+              new RackApi(store, desk, views, clock, settings.zone()).route(config);
+              new ShotsApi(store, desk, views).route(config);
+              new GatesApi(store, desk, clock, settings.zone()).route(config);
+              new LiveApi(store, feed).route(config);
+            });
+  }
+
+  private static void plain(JavalinConfig config) {
+    config.startup.showJavalinBanner = false;
+    config.http.maxRequestSize = LARGEST_BODY;
+    config.staticFiles.add("/castwell/web/page", Location.CLASSPATH);
+  }
+
+  /** A form on another site can't send this type, so it can't change anything here. */
+  private static void onlyJson(Context ctx) {
+    boolean changes =
+        switch (ctx.method().name()) {
+          case "POST", "PUT", "PATCH", "DELETE" -> true;
+          default -> false;
+        };
+    String type = ctx.contentType();
+    if (changes && (type == null || !type.startsWith("application/json"))) {
+      Problems.answer(
+          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, "Send JSON, with Content-Type application/json.");
+      ctx.skipRemainingHandlers();
+    }
+  }
+
+  /**
+   * @return where it is served, the port that was free where 0 was asked for
+   */
+  public HttpAddress start(HttpAddress address) {
+    try {
+      javalin.start(address.host(), address.port());
+    } catch (RuntimeException e) {
+      throw new CannotServe(
+          "The page can't be served at %s (%s): end what uses it, or name another with --http."
+              .formatted(address, reason(e)),
+          e);
+    }
+    feed.start();
+    return new HttpAddress(address.host(), javalin.port());
+  }
+
+  private static String reason(Throwable e) {
+    Throwable root = e;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    return root.getMessage();
+  }
+
+  @Override
+  public void close() {
+    feed.close();
+    javalin.stop();
+  }
+}

@@ -1,0 +1,16 @@
+package castwell.web.table;
+
+import castwell.capture.export.Column;
+import castwell.capture.store.Transaction;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Columns, and how to go through the rows. */
+public record Table<R>(List<Column<R>> columns, Rows<R> rows) {
+
+  /** Hands every row to the consumer. */
+  @FunctionalInterface
+  public interface Rows<R> {
+    void each(Transaction transaction, Consumer<R> row);
+  }
+}

@@ -1,0 +1,130 @@
+package castwell.web.table;
+
+import castwell.capture.export.Column;
+import castwell.capture.store.Transaction;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** A table as CSV (RFC 4180) or JSON, row by row. */
+public final class TableWriter {
+  /** Enough to rebuild what follows from a figure, and none of a double's noise. */
+  private static final MathContext DIGITS = new MathContext(12);
+
+  private static final CSVFormat CSV = CSVFormat.RFC4180;
+
+  /** In what a table is written. */
+  public enum Format {
+    csv,
+    json
+  }
+
+  private TableWriter() {}
+
+  /** Writes everything and leaves the writer open. */
+  public static <R> void write(
+      Table<R> table, Transaction transaction, Format format, Writer writer) {
+    try {
+      switch (format) {
+        case csv -> csv(table, transaction, writer);
+        case json -> json(table, transaction, writer);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** One row as names and values, a null where something isn't known. */
+  public static <R> Map<String, Object> row(List<Column<R>> columns, R row) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    for (Column<R> column : columns) {
+      values.put(column.name(), column.value().apply(row).orElse(null));
+    }
+    return values;
+  }
+
+  private static <R> void csv(Table<R> table, Transaction transaction, Writer writer)
+      throws IOException {
+    CSVPrinter printer = new CSVPrinter(writer, CSV);
+    for (Column<R> column : table.columns()) {
+      printer.print(column.name());
+    }
+    printer.println();
+    table
+        .rows()
+        .each(
+            transaction,
+            row -> {
+              try {
+                for (Column<R> column : table.columns()) {
+                  printer.print(text(column.value().apply(row)));
+                }
+                printer.println();
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    printer.flush();
+  }
+
+  private static <R> void json(Table<R> table, Transaction transaction, Writer writer)
+      throws IOException {
+    JsonGenerator json =
+        JsonMapper.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build()
+            .createGenerator(writer);
+    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    json.writeStartArray();
+    table
+        .rows()
+        .each(
+            transaction,
+            row -> {
+              try {
+                json.writeRaw('\n');
+                json.writeStartObject();
+                for (Column<R> column : table.columns()) {
+                  json.writePOJOField(
+                      column.name(), rounded(column.value().apply(row)).orElse(null));
+                }
+                json.writeEndObject();
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    json.writeEndArray();
+    json.writeRaw('\n');
+    json.close();
+  }
+
+  private static String text(Optional<?> value) {
+    Object written = rounded(value).orElse(null);
+    return written instanceof BigDecimal number
+        ? number.toPlainString()
+        : Objects.toString(written, null);
+  }
+
+  /** The value as written: a decimal number without an exponent. */
+  private static Optional<?> rounded(Optional<?> value) {
+    return value.map(v -> v instanceof Double number ? plain(number) : v);
+  }
+
+  /** A scale of 0 at least, so that no 1E+2 comes out. */
+  private static BigDecimal plain(double number) {
+    BigDecimal rounded = new BigDecimal(number).round(DIGITS).stripTrailingZeros();
+    return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+  }
+}
