@@ -3,8 +3,8 @@ package castwell.web.http;
 import castwell.capture.store.Store;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import jakarta.servlet.AsyncContext;
 import java.io.IOException;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>.
@@ -22,16 +22,24 @@ final class LiveApi {
     config.routes.get("/api/live", this::follow);
   }
 
-  private void follow(Context ctx) throws IOException {
+  private void follow(Context ctx) {
     long place = place(ctx);
     ctx.res().setContentType("text/event-stream");
     ctx.res().setCharacterEncoding("UTF-8");
     ctx.res().setHeader("Cache-Control", "no-store");
     ctx.res().setHeader("X-Accel-Buffering", "no");
-    AsyncContext connection = ctx.req().startAsync(ctx.req(), ctx.res());
-    connection.setTimeout(0);
-    ctx.res().flushBuffer();
-    feed.join(connection, ctx.res().getOutputStream(), place);
+    ctx.future(() -> serve(ctx, place));
+  }
+
+  /** Javalin has made the request asynchronous by now, and ends it when the future is done. */
+  private CompletableFuture<?> serve(Context ctx, long place) {
+    try {
+      ctx.req().getAsyncContext().setTimeout(0);
+      ctx.res().flushBuffer();
+      return feed.join(ctx.res().getOutputStream(), place);
+    } catch (IOException e) {
+      return CompletableFuture.completedFuture(null); // gone before it began
+    }
   }
 
   private long place(Context ctx) {

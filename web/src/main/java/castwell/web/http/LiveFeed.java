@@ -7,13 +7,13 @@ import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import jakarta.servlet.AsyncContext;
 import jakarta.servlet.ServletOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -68,12 +68,14 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
    * Serves a connection from an item of the feed on.
    *
    * @param place the last item it knows
+   * @return done when the reader is gone
    */
-  void join(AsyncContext connection, ServletOutputStream out, long place) {
-    LiveReader reader = new LiveReader(connection, out, place, this::fedMore, nanos);
+  CompletableFuture<?> join(ServletOutputStream out, long place) {
+    LiveReader reader = new LiveReader(out, place, this::fedMore, nanos);
     out.setWriteListener(reader);
     readers.add(reader);
     fedMore();
+    return reader.gone();
   }
 
   private void run() {

@@ -1,11 +1,11 @@
 package castwell.web.http;
 
-import jakarta.servlet.AsyncContext;
 import jakarta.servlet.ServletOutputStream;
 import jakarta.servlet.WriteListener;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.LongSupplier;
 
 /**
@@ -15,14 +15,13 @@ import java.util.function.LongSupplier;
 final class LiveReader implements WriteListener {
   private static final int MOST_WAITING = 256;
 
-  private final AsyncContext connection;
   private final ServletOutputStream out;
   private final Runnable drained;
   private final LongSupplier nanos;
   private final Queue<byte[]> waiting = new ArrayDeque<>();
   private boolean unflushed;
   private boolean started;
-  private volatile boolean gone;
+  private final CompletableFuture<Void> gone = new CompletableFuture<>();
   private volatile long lastProgressNanos;
 
   /** The last feed item put into the queue; kept by the feed's thread. */
@@ -33,13 +32,7 @@ final class LiveReader implements WriteListener {
    * @param drained called when there is room again
    * @param nanos a monotonic clock
    */
-  LiveReader(
-      AsyncContext connection,
-      ServletOutputStream out,
-      long place,
-      Runnable drained,
-      LongSupplier nanos) {
-    this.connection = connection;
+  LiveReader(ServletOutputStream out, long place, Runnable drained, LongSupplier nanos) {
     this.out = out;
     this.place = place;
     this.drained = drained;
@@ -60,6 +53,10 @@ final class LiveReader implements WriteListener {
   }
 
   boolean isGone() {
+    return gone.isDone();
+  }
+
+  CompletableFuture<Void> gone() {
     return gone;
   }
 
@@ -92,7 +89,7 @@ final class LiveReader implements WriteListener {
   private void drain() {
     try {
       boolean hadRoom = waiting.size() < MOST_WAITING;
-      while (!gone && out.isReady()) {
+      while (!isGone() && out.isReady()) {
         byte[] next = waiting.poll();
         if (next != null) {
           out.write(next);
@@ -114,13 +111,6 @@ final class LiveReader implements WriteListener {
   }
 
   void close() {
-    if (!gone) {
-      gone = true;
-      try {
-        connection.complete();
-      } catch (IllegalStateException e) {
-        // The container ended it first.
-      }
-    }
+    gone.complete(null);
   }
 }
