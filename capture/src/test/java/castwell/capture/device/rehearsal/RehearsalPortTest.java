@@ -29,10 +29,14 @@ class RehearsalPortTest {
         new PortReader("lane 1", port(), () -> System.nanoTime() / 1000, signals::add);
     Thread thread = new Thread(reader);
     thread.start();
-    // The first beat comes 200 ms after the identity.
-    Wait.until("identity and beat", Duration.ofSeconds(10), () -> text(signals).contains("$H,"));
-    assertThat(text(signals)).startsWith("$I,").endsWith("\r\n");
+    Wait.until("the link", Duration.ofSeconds(10), () -> !signals.isEmpty());
     assertThat(signals.get(0)).isInstanceOf(Signal.Opened.class);
+    ((Signal.Opened) signals.get(0)).link().write("?\n".getBytes(US_ASCII));
+    Wait.until(
+        "identity and beat",
+        Duration.ofSeconds(10),
+        () -> text(signals).contains("$I,") && text(signals).contains("$H,"));
+    assertThat(text(signals)).startsWith("$").endsWith("\r\n");
     reader.close();
     thread.join(10_000);
     assertThat(thread.isAlive()).isFalse();
