@@ -35,9 +35,14 @@ final class BeatLog {
     }
   }
 
-  /** The first count of edges heard of, if any. */
   boolean isEmpty() {
     return spans.isEmpty();
+  }
+
+  /** Whether beats tell that nothing was stamped for longer than that after an edge. */
+  boolean isQuietAfter(int edge, long ticks) {
+    Span span = spans.get(edge);
+    return span != null && span.last - span.first > ticks;
   }
 
   /** The last tick at which the edge is known not to have been stamped yet. */

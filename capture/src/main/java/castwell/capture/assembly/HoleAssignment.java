@@ -44,12 +44,14 @@ final class HoleAssignment {
     return candidates;
   }
 
-  /** Consecutive numbers; the edges between two runs have arrived. */
-  private static List<List<Integer>> runs(List<Integer> holes) {
+  /** Consecutive numbers; between two runs edges arrived or the gates were quiet. */
+  private List<List<Integer>> runs(List<Integer> holes) {
     List<List<Integer>> runs = new ArrayList<>();
     for (int hole : holes) {
       List<Integer> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
-      if (last.isEmpty() || last.get(last.size() - 1) != hole - 1) {
+      if (last.isEmpty()
+          || last.get(last.size() - 1) != hole - 1
+          || beats.isQuietAfter(hole - 1, quietTicks)) {
         runs.add(new ArrayList<>());
       }
       runs.get(runs.size() - 1).add(hole);
