@@ -55,7 +55,14 @@ final class Lane {
     this.store = store;
     this.hostClock = hostClock;
     this.watch = new LinkWatch(station, port, hostClock, listener);
-    this.track = new BoardTrack(station, store, settings, hostClock, faults, listening(port, 0));
+    this.track =
+        new BoardTrack(
+            station,
+            store,
+            settings,
+            hostClock,
+            faults,
+            new Listening(store, station, port, hostClock.now(), 0));
   }
 
   String station() {

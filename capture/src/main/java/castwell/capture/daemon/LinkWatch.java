@@ -26,7 +26,7 @@ final class LinkWatch {
             "Looking for a board at " + port + ".",
             Optional.empty(),
             Optional.empty(),
-            clock.at(0));
+            clock.now());
   }
 
   LinkState state() {

@@ -1,11 +1,11 @@
 package castwell.web.cli;
 
 import castwell.capture.device.Port;
-import castwell.web.Daemon;
-import castwell.web.Rehearsal;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
+import castwell.web.wiring.Rehearsal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
