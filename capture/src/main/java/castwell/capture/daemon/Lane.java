@@ -204,6 +204,7 @@ final class Lane {
     } else if (sentence instanceof Loss loss) {
       faults.count(Fault.DROPPED_BY_BOARD, loss.count());
       facts.loss(follow(loss.boot(), micros), loss);
+      track.context().orElseThrow().assembler().dropped(loss.firstTicks(), loss.lastTicks());
     } else if (sentence instanceof Missing missing) {
       facts.missing(follow(missing.boot(), micros), missing);
       track.context().orElseThrow().assembler().missing(missing.first(), missing.last());

@@ -17,7 +17,7 @@ import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 public final class Passages {
   private static final String COLUMNS =
       """
-      passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, listening_id,
+      passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, edges_dropped, listening_id,
       station, fired_ms, session_id, end_number, calibration_id""";
 
   private final Handle handle;
@@ -38,6 +38,7 @@ public final class Passages {
       int lastEdge,
       long firstTicks,
       boolean boardRestarted,
+      boolean edgesDropped,
       long listeningId,
       String station,
       Instant firedMs,
@@ -76,9 +77,9 @@ public final class Passages {
         .createUpdate(
             """
             INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
-              listening_id, station, fired_ms, session_id, end_number, calibration_id)
+              edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
             VALUES (:shotId, :boardId, :boot, :firstEdge, :lastEdge, :firstTicks, :boardRestarted,
-              :listeningId, :station, :firedMs, :sessionId, :endNumber, :calibrationId)""")
+              :edgesDropped, :listeningId, :station, :firedMs, :sessionId, :endNumber, :calibrationId)""")
         .bindMethods(row)
         .executeAndReturnGeneratedKeys()
         .mapTo(long.class)
@@ -89,12 +90,13 @@ public final class Passages {
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(
         """
-        UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?
-        WHERE id = ?""",
+        UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?,
+          edges_dropped = ? WHERE id = ?""",
         passage.firstEdge(),
         passage.lastEdge(),
         firstTicks,
         passage.boardRestarted(),
+        passage.edgesDropped(),
         id);
   }
 
@@ -179,6 +181,6 @@ public final class Passages {
             .filter(number -> !arrived.contains(number))
             .boxed()
             .toList();
-    return new Passage(edges, lost, row.boardRestarted());
+    return new Passage(edges, lost, row.boardRestarted(), row.edgesDropped());
   }
 }
