@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** How edges were put together, and where each passage belongs. */
@@ -19,6 +20,8 @@ public final class Passages {
       """
       passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, edges_dropped, listening_id,
       station, fired_ms, session_id, end_number, calibration_id""";
+
+  private static final RowMapper<Row> ROW = ConstructorMapper.of(Row.class);
 
   private final Handle handle;
 
@@ -48,7 +51,6 @@ public final class Passages {
 
   Passages(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(Row.class));
   }
 
   /** The passages of one boot that share an edge number with a range, ascending. */
@@ -64,7 +66,7 @@ public final class Passages {
         .bind(1, boot)
         .bind(2, last)
         .bind(3, first)
-        .mapTo(Row.class)
+        .map(ROW)
         .list();
   }
 
@@ -145,7 +147,7 @@ public final class Passages {
     for (int i = 0; i < values.length; i++) {
       query.bind(i, values[i]);
     }
-    return query.mapTo(Row.class).list();
+    return query.map(ROW).list();
   }
 
   /** The last ones of a boot, put together again, ascending; for amending after a restart. */
@@ -162,7 +164,7 @@ public final class Passages {
                 .bind(0, board)
                 .bind(1, boot)
                 .bind(2, howMany)
-                .mapTo(Row.class)
+                .map(ROW)
                 .list());
     Collections.reverse(rows);
     return rows;
