@@ -12,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 
 /** The command line: bad input gets one sentence and exit code 2. */
@@ -48,7 +49,13 @@ public final class Castwell {
     }
   }
 
+  @Mixin private DataFolder data;
+
   private Castwell() {}
+
+  DataFolder data() {
+    return data;
+  }
 
   public static int run(String... args) {
     CommandLine line = new CommandLine(new Castwell());

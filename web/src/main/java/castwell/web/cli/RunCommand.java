@@ -20,10 +20,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 @Command(name = "run", description = "Capture shots and serve the page, until it is told to end.")
 final class RunCommand implements Callable<Integer> {
-  @Mixin private DataFolder data;
+  @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
 
   @Option(
@@ -35,7 +36,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException, PortUnavailable {
-    Path folder = data.orDefault();
+    Path folder = castwell.data().orDefault();
     try (Daemon daemon = Daemon.open(folder)) {
       SerialPorts.unpackInto(folder.resolve("native"));
       Settings settings = SettingsFile.read(folder);
