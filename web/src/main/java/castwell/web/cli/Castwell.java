@@ -14,12 +14,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 
 /** The command line: bad input gets one sentence and exit code 2. */
 @Command(
     name = "castwell",
     description = "Reads a light-screen chronograph's gates and says how a bow shoots.",
     mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
     versionProvider = Castwell.Versions.class,
     subcommands = {
       RunCommand.class,
@@ -67,7 +69,8 @@ public final class Castwell {
 
   private static int misused(ParameterException e, String[] args) {
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    say(e, e.getMessage() + " See \"" + command + " --help\".");
+    String stop = e.getMessage().endsWith(".") ? "" : ".";
+    say(e, e.getMessage() + stop + " See \"" + command + " --help\".");
     return BAD_INPUT;
   }
 
