@@ -35,11 +35,6 @@ final class BeatLog {
     }
   }
 
-  /** The first count of edges heard of, if any. */
-  boolean isEmpty() {
-    return spans.isEmpty();
-  }
-
   /** The last tick at which the edge is known not to have been stamped yet. */
   OptionalLong notYetAt(int edge) {
     return ticks(spans.lowerEntry(edge), false);
@@ -79,5 +74,12 @@ final class BeatLog {
       return unwrapped < 0 ? unwrapped + WRAP : unwrapped;
     }
     return ticks32;
+  }
+
+  /** The full count of a 32-bit stamp taken not long before or after the last beat. */
+  long nearest(long ticks32) {
+    long latest = spans.isEmpty() ? 0 : spans.lastEntry().getValue().last;
+    long unwrapped = latest + (int) (ticks32 - latest);
+    return unwrapped < 0 ? unwrapped + WRAP : unwrapped;
   }
 }

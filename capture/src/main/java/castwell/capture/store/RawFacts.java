@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.result.ResultIterable;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -19,6 +20,17 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /** What boards said, as they said it. Writing what is already there changes nothing. */
 public final class RawFacts {
   private static final long MASK32 = 0xFFFF_FFFFL;
+
+  private static final RowMapper<StoredBeat> BEAT = ConstructorMapper.of(StoredBeat.class);
+
+  private static final RowMapper<StoredEdge> EDGE =
+      (row, context) ->
+          new StoredEdge(
+              row.getInt("number"),
+              Gate.valueOf(row.getString("gate")),
+              EdgeKind.ofLetter(row.getString("kind").charAt(0)),
+              row.getLong("ticks"),
+              row.getInt("late"));
 
   private final Handle handle;
 
@@ -51,16 +63,6 @@ public final class RawFacts {
 
   RawFacts(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(StoredBeat.class));
-    handle.registerRowMapper(
-        StoredEdge.class,
-        (row, context) ->
-            new StoredEdge(
-                row.getInt("number"),
-                Gate.valueOf(row.getString("gate")),
-                EdgeKind.ofLetter(row.getString("kind").charAt(0)),
-                row.getLong("ticks"),
-                row.getInt("late")));
   }
 
   public void identity(long board, long listening, Identity identity, long micros) {
@@ -114,7 +116,7 @@ public final class RawFacts {
         .bind(1, boot)
         .bind(2, first)
         .bind(3, last)
-        .mapTo(StoredEdge.class)
+        .map(EDGE)
         .list();
   }
 
@@ -177,7 +179,7 @@ public final class RawFacts {
         .bind(0, board)
         .bind(1, boot)
         .bind(2, fromTicks48)
-        .mapTo(StoredBeat.class)
+        .map(BEAT)
         .list();
   }
 

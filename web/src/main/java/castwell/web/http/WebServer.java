@@ -5,7 +5,6 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.store.Store;
-import castwell.web.CannotServe;
 import castwell.web.settings.HttpAddress;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -13,6 +12,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
 import java.time.Clock;
+import java.util.function.LongSupplier;
 
 /** The page and its API. */
 public final class WebServer implements AutoCloseable {
@@ -28,9 +28,10 @@ public final class WebServer implements AutoCloseable {
       Announcer announcer,
       CaptureSettings settings,
       Clock clock,
+      LongSupplier nanos,
       boolean rehearsal) {
     Views views = new Views(settings.zone());
-    feed = new LiveFeed(store, views, clock, System::nanoTime);
+    feed = new LiveFeed(store, views, clock, nanos);
     announcer.add(feed);
     RangeView range = new RangeView(views, rehearsal);
     javalin =

@@ -1,4 +1,4 @@
-package castwell.web;
+package castwell.web.wiring;
 
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
@@ -6,6 +6,7 @@ import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.device.Port;
 import castwell.capture.store.Store;
+import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings.Station;
@@ -39,6 +40,10 @@ public final class Daemon implements AutoCloseable {
     return new Desk(store, settings, announcer, clock);
   }
 
+  private static long micros() {
+    return System.nanoTime() / 1_000;
+  }
+
   /** Captures and serves until the process is told to end. */
   public void run(
       CaptureSettings settings,
@@ -53,10 +58,10 @@ public final class Daemon implements AutoCloseable {
     }
     CompletableFuture<Void> ended = new CompletableFuture<>();
     try (Capture capture =
-            new Capture(
-                ports, store, settings, desk, announcer, clock, () -> System.nanoTime() / 1_000);
+            new Capture(ports, store, settings, desk, announcer, clock, Daemon::micros);
         WebServer server =
-            new WebServer(store, desk, capture, announcer, settings, clock, rehearsal)) {
+            new WebServer(
+                store, desk, capture, announcer, settings, clock, System::nanoTime, rehearsal)) {
       Thread ending = Thread.currentThread();
       Thread hook = new Thread(() -> endAndWait(ended, ending), "end");
       Runtime.getRuntime().addShutdownHook(hook);

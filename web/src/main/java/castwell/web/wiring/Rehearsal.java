@@ -1,4 +1,4 @@
-package castwell.web;
+package castwell.web.wiring;
 
 import castwell.analysis.speed.Calibration;
 import castwell.capture.daemon.Desk;
