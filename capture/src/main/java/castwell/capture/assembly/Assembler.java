@@ -27,7 +27,6 @@ public final class Assembler {
   private static final long NEVER = Long.MAX_VALUE;
 
   private final Grouping grouping;
-  private final long quietTicks;
   private final long holeWaitMicros;
   private final BeatLog beats;
   private final TreeMap<Integer, Edge> edges = new TreeMap<>();
@@ -47,7 +46,6 @@ public final class Assembler {
    */
   public Assembler(AssemblyTiming timing, double hz) {
     this.grouping = new Grouping(timing, hz);
-    this.quietTicks = grouping.ticks(timing.quiet());
     this.holeWaitMicros = TimeUnit.NANOSECONDS.toMicros(timing.holeWait().toNanos());
     this.beats = new BeatLog(Math.round(hz));
     this.dropped = new DroppedSpans(quietTicks);
@@ -178,8 +176,7 @@ public final class Assembler {
     }
     int from = startOfLook();
     var groups = grouping.split(edges.tailMap(from, true).values());
-    var candidates =
-        new HoleAssignment(grouping, beats, quietTicks).assign(groups, holes.from(from));
+    var candidates = new HoleAssignment(grouping, beats).assign(groups, holes.from(from));
     List<Passage> closed = new ArrayList<>();
     unsettledFrom = Integer.MAX_VALUE;
     for (int i = 0; i < candidates.size(); i++) {

@@ -45,6 +45,12 @@ final class BeatLog {
     return ticks(spans.ceilingEntry(edge), true);
   }
 
+  /** For how many ticks the beats tell that nothing was stamped just before the edge. */
+  long silentBefore(int edge) {
+    Span span = spans.get(edge - 1);
+    return span == null ? 0 : span.last - span.first;
+  }
+
   private static OptionalLong ticks(Map.Entry<Integer, Span> entry, boolean first) {
     return entry == null
         ? OptionalLong.empty()

@@ -209,13 +209,16 @@ public final class RawFacts {
         .execute();
   }
 
-  /** What the board said of itself when it was last heard in that boot. */
+  /**
+   * What the board said of itself when it was last heard in that boot; where that line was lost, in
+   * the boot nearest to it.
+   */
   public Optional<Timing> timing(long board, int boot) {
     return handle
         .createQuery(
             """
             SELECT hz, latency_a_ns, latency_b_ns FROM identity
-            WHERE board_id = ? AND boot = ? ORDER BY listening_id DESC LIMIT 1""")
+            WHERE board_id = ? ORDER BY abs(boot - ?), boot, listening_id DESC LIMIT 1""")
         .bind(0, board)
         .bind(1, boot)
         .map(ConstructorMapper.of(Timing.class))
