@@ -13,12 +13,14 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 
 /** The command line: bad input gets one sentence and exit code 2. */
 @Command(
     name = "castwell",
     description = "Reads a light-screen chronograph's gates and says how a bow shoots.",
     mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
     versionProvider = Castwell.Versions.class,
     subcommands = {
       RunCommand.class,
@@ -60,7 +62,8 @@ public final class Castwell {
 
   private static int misused(ParameterException e, String[] args) {
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    say(e, e.getMessage() + " See \"" + command + " --help\".");
+    String what = e.getMessage().strip().replaceFirst("\\.$", "");
+    say(e, what + ". See \"" + command + " --help\".");
     return BAD_INPUT;
   }
 
@@ -74,7 +77,10 @@ public final class Castwell {
       return BAD_INPUT;
     }
     if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
-      say(line, "A file could not be read or written: " + e.getMessage() + ".");
+      say(
+          line,
+          "A file could not be read or written (%s): check its path, and your right to it."
+              .formatted(e.getMessage()));
       return BAD_INPUT;
     }
     LoggerFactory.getLogger(Castwell.class).error("a fault of Castwell's own", e);

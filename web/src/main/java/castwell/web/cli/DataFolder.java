@@ -9,7 +9,8 @@ final class DataFolder {
   @Option(
       names = "--data",
       paramLabel = "DIR",
-      description = "The data folder: database and settings. Default: ${DEFAULT-DATA-DIR}.")
+      description =
+          "The data folder: database and settings. Default: castwell (castwell-rehearsal for a rehearsal) in $XDG_DATA_HOME, or in .local/share of your home folder.")
   private Path folder;
 
   Path orDefault(String name) {

@@ -64,11 +64,21 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
 
   private static Limits limits(SettingsTable passage) {
     Limits d = Limits.defaults();
+    double slowest = passage.number("slowest_mps", d.slowestMps(), 1, 200);
+    double fastest = passage.number("fastest_mps", d.fastestMps(), 1, 400);
+    double shortest = passage.number("shortest_mm", d.shortestM() * 1e3, 1, 5000);
+    double longest = passage.number("longest_mm", d.longestM() * 1e3, 1, 5000);
+    if (slowest >= fastest) {
+      throw passage.bad("slowest_mps", "it must be below fastest_mps, which is " + fastest);
+    }
+    if (shortest >= longest) {
+      throw passage.bad("shortest_mm", "it must be below longest_mm, which is " + longest);
+    }
     return new Limits(
-        passage.number("slowest_mps", d.slowestMps(), 1, 200),
-        passage.number("fastest_mps", d.fastestMps(), 1, 400),
-        passage.number("shortest_mm", d.shortestM() * 1e3, 1, 5000) * 1e-3,
-        passage.number("longest_mm", d.longestM() * 1e3, 1, 5000) * 1e-3,
+        slowest,
+        fastest,
+        shortest * 1e-3,
+        longest * 1e-3,
         passage.number("length_tolerance_mm", d.lengthToleranceM() * 1e3, 0, 1000) * 1e-3,
         d.flutterM(),
         d.flutterEdges(),

@@ -74,7 +74,8 @@ final class SettingsTable {
   }
 
   BadSettings bad(String key, String what) {
-    return new BadSettings("%s, %s: %s.".formatted(file, where(key), what));
+    String sentence = what.endsWith(".") ? what : what + ".";
+    return new BadSettings("%s, %s: %s".formatted(file, where(key), sentence));
   }
 
   private String where(String key) {
