@@ -71,9 +71,9 @@ final class GatesApi {
   private static Calibration changed(Calibration now, Body body) {
     try {
       return new Calibration(
-          body.optionalNumber("spacing_mm").orElse(now.spacingM() * 1e3) * 1e-3,
-          body.optionalNumber("spacing_u_mm").orElse(now.spacingUM() * 1e3) * 1e-3,
-          body.optionalNumber("trigger_scatter_mm").orElse(now.triggerScatterM() * 1e3) * 1e-3,
+          body.optionalNumber("spacing_mm").orElse(now.spacingM() * 1e3) / 1e3,
+          body.optionalNumber("spacing_u_mm").orElse(now.spacingUM() * 1e3) / 1e3,
+          body.optionalNumber("trigger_scatter_mm").orElse(now.triggerScatterM() * 1e3) / 1e3,
           body.optionalNumber("gates_from_bow_m").orElse(now.gatesFromBowM()),
           body.optionalText("oscillator").map(Settings::oscillator).orElse(now.oscillator()));
     } catch (IllegalArgumentException e) {

@@ -77,9 +77,9 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
     return new Limits(
         slowest,
         fastest,
-        shortest * 1e-3,
-        longest * 1e-3,
-        passage.number("length_tolerance_mm", d.lengthToleranceM() * 1e3, 0, 1000) * 1e-3,
+        shortest / 1e3,
+        longest / 1e3,
+        passage.number("length_tolerance_mm", d.lengthToleranceM() * 1e3, 0, 1000) / 1e3,
         d.flutterM(),
         d.flutterEdges(),
         d.agreementSigmas());
@@ -87,9 +87,9 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
 
   private static Calibration gates(SettingsTable table, Calibration otherwise) {
     return new Calibration(
-        table.number("spacing_mm", otherwise.spacingM() * 1e3, 50, 10_000) * 1e-3,
-        table.number("spacing_u_mm", otherwise.spacingUM() * 1e3, 0, 100) * 1e-3,
-        table.number("trigger_scatter_mm", otherwise.triggerScatterM() * 1e3, 0, 50) * 1e-3,
+        table.number("spacing_mm", otherwise.spacingM() * 1e3, 50, 10_000) / 1e3,
+        table.number("spacing_u_mm", otherwise.spacingUM() * 1e3, 0, 100) / 1e3,
+        table.number("trigger_scatter_mm", otherwise.triggerScatterM() * 1e3, 0, 50) / 1e3,
         table.number("from_bow_m", otherwise.gatesFromBowM(), 0, 100),
         table.value(
             "oscillator",
