@@ -48,7 +48,7 @@ public final class Assembler {
     this.grouping = new Grouping(timing, hz);
     this.holeWaitMicros = TimeUnit.NANOSECONDS.toMicros(timing.holeWait().toNanos());
     this.beats = new BeatLog(Math.round(hz));
-    this.dropped = new DroppedSpans(quietTicks);
+    this.dropped = new DroppedSpans(grouping.ticks(timing.quiet()));
   }
 
   /** The host saw this boot begin, so its edges count from 1 and every missing one is missed. */
