@@ -11,8 +11,10 @@ import java.util.Optional;
  * @param edges in ascending edge number; empty when every one of them was lost
  * @param lostEdges ascending numbers of edges within this passage that never arrived
  * @param boardRestarted whether the board started anew before the passage was complete
+ * @param edgesDropped whether the board itself had to drop edges, which have no numbers, meanwhile
  */
-public record Passage(List<Edge> edges, List<Integer> lostEdges, boolean boardRestarted) {
+public record Passage(
+    List<Edge> edges, List<Integer> lostEdges, boolean boardRestarted, boolean edgesDropped) {
 
   public Passage {
     edges = List.copyOf(edges);
@@ -20,6 +22,10 @@ public record Passage(List<Edge> edges, List<Integer> lostEdges, boolean boardRe
     if (edges.isEmpty() && lostEdges.isEmpty()) {
       throw new IllegalArgumentException("a passage needs at least one edge");
     }
+  }
+
+  public Passage(List<Edge> edges, List<Integer> lostEdges, boolean boardRestarted) {
+    this(edges, lostEdges, boardRestarted, false);
   }
 
   public static Passage of(List<Edge> edges) {

@@ -20,6 +20,6 @@ public record Evidence(
 
   /** Whether something of this passage never reached the host, so that a gap proves nothing. */
   boolean isPartlyLost() {
-    return passage.boardRestarted() || !passage.lostEdges().isEmpty();
+    return passage.boardRestarted() || passage.edgesDropped() || !passage.lostEdges().isEmpty();
   }
 }

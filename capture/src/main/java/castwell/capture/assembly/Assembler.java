@@ -34,12 +34,12 @@ public final class Assembler {
   private static final long NEVER = Long.MAX_VALUE;
 
   private final Grouping grouping;
-  private final long quietTicks;
   private final long holeWaitMicros;
   private final BeatLog beats;
   private final TreeMap<Integer, Edge> edges = new TreeMap<>();
   private final TreeMap<Integer, Passage> given = new TreeMap<>();
   private final Holes holes = new Holes();
+  private final DroppedSpans dropped;
 
   /** The highest edge number heard of, or -1 while nothing is known of this boot. */
   private int highest = -1;
@@ -53,9 +53,9 @@ public final class Assembler {
    */
   public Assembler(AssemblyTiming timing, double hz) {
     this.grouping = new Grouping(timing, hz);
-    this.quietTicks = grouping.ticks(timing.quiet());
     this.holeWaitMicros = TimeUnit.NANOSECONDS.toMicros(timing.holeWait().toNanos());
     this.beats = new BeatLog(Math.round(hz));
+    this.dropped = new DroppedSpans(grouping.ticks(timing.quiet()));
   }
 
   /** The host saw this boot begin, so its edges count from 1 and every missing one is missed. */
@@ -131,6 +131,18 @@ public final class Assembler {
     }
   }
 
+  /** The board had to drop edges: passages meanwhile, given out or not, lack some. */
+  public void dropped(long firstTicks32, long lastTicks32) {
+    long first = beats.nearest(firstTicks32);
+    dropped.add(first, first + Math.floorMod(lastTicks32 - firstTicks32, 1L << 32));
+    for (Passage passage : given.descendingMap().values()) {
+      if (!passage.edgesDropped() && dropped.touch(passage)) {
+        unsettledFrom = Math.min(unsettledFrom, passage.firstEdge());
+        nextLookMicros = 0;
+      }
+    }
+  }
+
   /** From which edge on the board should be asked to send again. */
   public OptionalInt wanted() {
     return holes.firstWaitedFor();
@@ -181,8 +193,7 @@ public final class Assembler {
     }
     int from = startOfLook();
     var groups = grouping.split(edges.tailMap(from, true).values());
-    var candidates =
-        new HoleAssignment(grouping, beats, quietTicks).assign(groups, holes.from(from));
+    var candidates = new HoleAssignment(grouping, beats).assign(groups, holes.from(from));
     List<Passage> closed = new ArrayList<>();
     unsettledFrom = Integer.MAX_VALUE;
     for (int i = 0; i < candidates.size(); i++) {
@@ -197,11 +208,17 @@ public final class Assembler {
         nextLookMicros = Math.min(nextLookMicros, closesAt);
       } else {
         boolean cut = boardRestarted && closesAt > 0 && !Grouping.isComplete(candidate.edges());
-        giveOut(candidate.toPassage(cut), closed);
+        giveOut(candidate.toPassage(cut, lacksDropped(candidate)), closed);
       }
     }
     forget();
     return closed;
+  }
+
+  /** Once known it stays so: spans from before a restart of the program aren't remembered here. */
+  private boolean lacksDropped(Candidate candidate) {
+    Passage before = given.get(candidate.first());
+    return dropped.touch(candidate.edges()) || before != null && before.edgesDropped();
   }
 
   /** Two passages back, since an edge that came late may join the one before. */
@@ -221,7 +238,8 @@ public final class Assembler {
     boolean sameEdges =
         before != null
             && before.edges().equals(passage.edges())
-            && before.lostEdges().equals(passage.lostEdges());
+            && before.lostEdges().equals(passage.lostEdges())
+            && before.edgesDropped() == passage.edgesDropped();
     if (!sameEdges) {
       given.subMap(passage.firstEdge(), true, passage.lastEdge(), true).clear();
       given.put(passage.firstEdge(), passage);

@@ -16,8 +16,8 @@ public record AssemblyTiming(Duration quiet, Duration holeWait) {
   /** An object seen by gate B alone may be one that flies the wrong way. */
   static final Duration FOR_GATE_A = Duration.ofMillis(60);
 
-  /** Both gates were reached and something is missing: an arrow at 20 m/s takes 40 ms. */
-  static final Duration FOR_THE_REST = Duration.ofMillis(100);
+  /** Both gates were reached and something is missing: at 3 m/s it is this long on its way. */
+  static final Duration FOR_THE_REST = Duration.ofMillis(200);
 
   /** What goes on for longer is no object: a lamp that flickers is cut to pieces of this length. */
   static final Duration LONGEST = Duration.ofSeconds(1);

@@ -39,12 +39,6 @@ final class BeatLog {
     return spans.isEmpty();
   }
 
-  /** Whether beats tell that nothing was stamped for longer than that after an edge. */
-  boolean isQuietAfter(int edge, long ticks) {
-    Span span = spans.get(edge);
-    return span != null && span.last - span.first > ticks;
-  }
-
   /** The last tick at which the edge is known not to have been stamped yet. */
   OptionalLong notYetAt(int edge) {
     return ticks(spans.lowerEntry(edge), false);
@@ -53,6 +47,12 @@ final class BeatLog {
   /** The first tick at which the edge is known to have been stamped. */
   OptionalLong alreadyAt(int edge) {
     return ticks(spans.ceilingEntry(edge), true);
+  }
+
+  /** For how many ticks the beats tell that nothing was stamped just before the edge. */
+  long silentBefore(int edge) {
+    Span span = spans.get(edge - 1);
+    return span == null ? 0 : span.last - span.first;
   }
 
   private static OptionalLong ticks(Map.Entry<Integer, Span> entry, boolean first) {
@@ -78,5 +78,12 @@ final class BeatLog {
       return unwrapped < 0 ? unwrapped + WRAP : unwrapped;
     }
     return ticks32;
+  }
+
+  /** The full count of a 32-bit stamp taken not long before or after the last beat. */
+  long nearest(long ticks32) {
+    long latest = spans.isEmpty() ? 0 : spans.lastEntry().getValue().last;
+    long unwrapped = latest + (int) (ticks32 - latest);
+    return unwrapped < 0 ? unwrapped + WRAP : unwrapped;
   }
 }

@@ -17,10 +17,10 @@ record Candidate(List<Edge> edges, List<Integer> lost) {
   }
 
   int first() {
-    return toPassage(false).firstEdge();
+    return toPassage(false, false).firstEdge();
   }
 
-  Passage toPassage(boolean boardRestarted) {
-    return new Passage(edges, lost, boardRestarted);
+  Passage toPassage(boolean boardRestarted, boolean edgesDropped) {
+    return new Passage(edges, lost, boardRestarted, edgesDropped);
   }
 }

@@ -12,12 +12,10 @@ import java.util.List;
 final class HoleAssignment {
   private final Grouping grouping;
   private final BeatLog beats;
-  private final long quietTicks;
 
-  HoleAssignment(Grouping grouping, BeatLog beats, long quietTicks) {
+  HoleAssignment(Grouping grouping, BeatLog beats) {
     this.grouping = grouping;
     this.beats = beats;
-    this.quietTicks = quietTicks;
   }
 
   /**
@@ -44,14 +42,14 @@ final class HoleAssignment {
     return candidates;
   }
 
-  /** Consecutive numbers; between two runs edges arrived or the gates were quiet. */
+  /** Consecutive numbers; the edges between two runs have arrived, or a long silence lies there. */
   private List<List<Integer>> runs(List<Integer> holes) {
+    long longSilence = grouping.ticks(AssemblyTiming.FOR_GATE_B);
     List<List<Integer>> runs = new ArrayList<>();
     for (int hole : holes) {
       List<Integer> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
-      if (last.isEmpty()
-          || last.get(last.size() - 1) != hole - 1
-          || beats.isQuietAfter(hole - 1, quietTicks)) {
+      boolean follows = !last.isEmpty() && last.get(last.size() - 1) == hole - 1;
+      if (!follows || beats.silentBefore(hole) > longSilence) {
         runs.add(new ArrayList<>());
       }
       runs.get(runs.size() - 1).add(hole);
@@ -85,7 +83,9 @@ final class HoleAssignment {
   private boolean mayBegin(List<Edge> group, List<Integer> run) {
     var already = beats.alreadyAt(run.get(run.size() - 1));
     boolean inReach =
-        already.isEmpty() || Grouping.firstTicks(group) - already.getAsLong() <= quietTicks;
+        already.isEmpty()
+            || Grouping.firstTicks(group) - already.getAsLong()
+                <= grouping.ticks(AssemblyTiming.FOR_GATE_B);
     return !Grouping.isComplete(group) && inReach;
   }
 

@@ -1,6 +1,7 @@
 package castwell.capture.daemon;
 
 import castwell.capture.store.Board;
+import castwell.capture.store.RawFacts.StoredEdge;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.EdgeSeen;
@@ -29,10 +30,16 @@ final class BoardSeries {
         });
   }
 
+  static boolean isSame(StoredEdge stored, EdgeSeen edge) {
+    return stored.gate() == edge.gate()
+        && stored.kind() == edge.kind()
+        && stored.ticks() == edge.ticks();
+  }
+
   private static boolean holds(Transaction t, Board board, EdgeSeen edge) {
     return t.raw()
         .edge(board.id(), edge.boot(), edge.number())
-        .map(stored -> Lane.isSame(stored, edge))
+        .map(stored -> isSame(stored, edge))
         .orElse(false);
   }
 }

@@ -23,10 +23,10 @@ final class LinkWatch {
             station,
             port,
             State.SEARCHING,
-            "Looking for a board at " + port + ".",
+            "No board found yet (" + port + "): plug it in.",
             Optional.empty(),
             Optional.empty(),
-            clock.at(0));
+            clock.now());
   }
 
   LinkState state() {
@@ -70,7 +70,7 @@ final class LinkWatch {
   void beat(Optional<Levels> levels, long micros) {
     offlineAt = micros + OFFLINE_AFTER_MICROS;
     String device = state.device().orElse("The board");
-    LinkState next = state.with(State.ONLINE, device + " beats.", clock.at(micros));
+    LinkState next = state.with(State.ONLINE, device + " answers.", clock.at(micros));
     change(
         new LinkState(
             next.station(),

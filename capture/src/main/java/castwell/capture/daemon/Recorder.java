@@ -93,6 +93,7 @@ final class Recorder {
             closed.passage().lastEdge(),
             closed.firstTicks(),
             closed.passage().boardRestarted(),
+            closed.passage().edgesDropped(),
             closed.listening(),
             station,
             fired,

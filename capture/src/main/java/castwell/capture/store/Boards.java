@@ -4,15 +4,17 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Boards and stretches of listening to them. */
 public final class Boards {
+  private static final RowMapper<Board> BOARD = ConstructorMapper.of(Board.class);
+
   private final Handle handle;
 
   Boards(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(Board.class));
   }
 
   /** The series of boards of that name, the latest first. */
@@ -20,7 +22,7 @@ public final class Boards {
     return handle
         .createQuery("SELECT * FROM board WHERE device = ? ORDER BY series DESC")
         .bind(0, device)
-        .mapTo(Board.class)
+        .map(BOARD)
         .list();
   }
 
@@ -32,11 +34,7 @@ public final class Boards {
   }
 
   public Optional<Board> byId(long id) {
-    return handle
-        .createQuery("SELECT * FROM board WHERE id = ?")
-        .bind(0, id)
-        .mapTo(Board.class)
-        .findOne();
+    return handle.createQuery("SELECT * FROM board WHERE id = ?").bind(0, id).map(BOARD).findOne();
   }
 
   /** The stretch of listening of that station, source and start: the one there is, or a new one. */

@@ -6,11 +6,27 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 
 /** The gates as measured, each from some instant on. */
 public final class Calibrations {
   private static final String COLUMNS =
       "id, station, valid_from_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by";
+
+  private static final RowMapper<Entry> ENTRY =
+      (row, context) ->
+          new Entry(
+              row.getLong("id"),
+              row.getString("station"),
+              Instant.ofEpochMilli(row.getLong("valid_from_ms")),
+              new Calibration(
+                  row.getDouble("spacing_m"),
+                  row.getDouble("spacing_u_m"),
+                  row.getDouble("trigger_scatter_m"),
+                  row.getDouble("gates_from_bow_m"),
+                  Oscillator.valueOf(row.getString("oscillator"))),
+              Instant.ofEpochMilli(row.getLong("entered_ms")),
+              row.getString("entered_by"));
 
   private final Handle handle;
 
@@ -25,21 +41,6 @@ public final class Calibrations {
 
   Calibrations(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(
-        Entry.class,
-        (row, context) ->
-            new Entry(
-                row.getLong("id"),
-                row.getString("station"),
-                Instant.ofEpochMilli(row.getLong("valid_from_ms")),
-                new Calibration(
-                    row.getDouble("spacing_m"),
-                    row.getDouble("spacing_u_m"),
-                    row.getDouble("trigger_scatter_m"),
-                    row.getDouble("gates_from_bow_m"),
-                    Oscillator.valueOf(row.getString("oscillator"))),
-                Instant.ofEpochMilli(row.getLong("entered_ms")),
-                row.getString("entered_by")));
   }
 
   public long enter(
@@ -78,7 +79,7 @@ public final class Calibrations {
                 + " LIMIT 1")
         .bind("station", station)
         .bind("at", at)
-        .mapTo(Entry.class)
+        .map(ENTRY)
         .findOne();
   }
 
@@ -87,7 +88,7 @@ public final class Calibrations {
     return handle
         .createQuery("SELECT " + COLUMNS + " FROM calibration WHERE station = ? ORDER BY id")
         .bind(0, station)
-        .mapTo(Entry.class)
+        .map(ENTRY)
         .list();
   }
 

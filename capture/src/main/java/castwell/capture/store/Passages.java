@@ -11,14 +11,17 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** How edges were put together, and where each passage belongs. */
 public final class Passages {
   private static final String COLUMNS =
       """
-      passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, listening_id,
+      passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, edges_dropped, listening_id,
       station, fired_ms, session_id, end_number, calibration_id""";
+
+  private static final RowMapper<Row> ROW = ConstructorMapper.of(Row.class);
 
   private final Handle handle;
 
@@ -38,6 +41,7 @@ public final class Passages {
       int lastEdge,
       long firstTicks,
       boolean boardRestarted,
+      boolean edgesDropped,
       long listeningId,
       String station,
       Instant firedMs,
@@ -47,7 +51,6 @@ public final class Passages {
 
   Passages(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(Row.class));
   }
 
   /** The passages of one boot that share an edge number with a range, ascending. */
@@ -63,7 +66,7 @@ public final class Passages {
         .bind(1, boot)
         .bind(2, last)
         .bind(3, first)
-        .mapTo(Row.class)
+        .map(ROW)
         .list();
   }
 
@@ -76,9 +79,9 @@ public final class Passages {
         .createUpdate(
             """
             INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
-              listening_id, station, fired_ms, session_id, end_number, calibration_id)
+              edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
             VALUES (:shotId, :boardId, :boot, :firstEdge, :lastEdge, :firstTicks, :boardRestarted,
-              :listeningId, :station, :firedMs, :sessionId, :endNumber, :calibrationId)""")
+              :edgesDropped, :listeningId, :station, :firedMs, :sessionId, :endNumber, :calibrationId)""")
         .bindMethods(row)
         .executeAndReturnGeneratedKeys()
         .mapTo(long.class)
@@ -89,12 +92,13 @@ public final class Passages {
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(
         """
-        UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?
-        WHERE id = ?""",
+        UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?,
+          edges_dropped = ? WHERE id = ?""",
         passage.firstEdge(),
         passage.lastEdge(),
         firstTicks,
         passage.boardRestarted(),
+        passage.edgesDropped(),
         id);
   }
 
@@ -143,7 +147,7 @@ public final class Passages {
     for (int i = 0; i < values.length; i++) {
       query.bind(i, values[i]);
     }
-    return query.mapTo(Row.class).list();
+    return query.map(ROW).list();
   }
 
   /** The last ones of a boot, put together again, ascending; for amending after a restart. */
@@ -160,7 +164,7 @@ public final class Passages {
                 .bind(0, board)
                 .bind(1, boot)
                 .bind(2, howMany)
-                .mapTo(Row.class)
+                .map(ROW)
                 .list());
     Collections.reverse(rows);
     return rows;
@@ -179,6 +183,6 @@ public final class Passages {
             .filter(number -> !arrived.contains(number))
             .boxed()
             .toList();
-    return new Passage(edges, lost, row.boardRestarted());
+    return new Passage(edges, lost, row.boardRestarted(), row.edgesDropped());
   }
 }

@@ -5,10 +5,32 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** The bows with their states in time, and the arrows. */
 public final class Rack {
+  private static final RowMapper<Named> NAMED = ConstructorMapper.of(Named.class);
+
+  private static final RowMapper<BowState> BOW_STATE =
+      (row, context) ->
+          new BowState(
+              row.getString("name"),
+              row.getLong("bow_id"),
+              Instant.ofEpochMilli(row.getLong("since_ms")),
+              row.getDouble("draw_weight_n"),
+              row.getDouble("draw_length_m"),
+              row.getString("done"));
+
+  private static final RowMapper<Arrow> ARROW =
+      (row, context) ->
+          new Arrow(
+              row.getLong("id"),
+              row.getString("name"),
+              row.getDouble("mass_kg"),
+              Columns.optional(row, "length_m"),
+              Columns.optional(row, "diameter_m"));
+
   private final Handle handle;
 
   /** A thing with a name: a bow or an arrow. */
@@ -28,26 +50,6 @@ public final class Rack {
 
   Rack(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(Named.class));
-    handle.registerRowMapper(
-        BowState.class,
-        (row, context) ->
-            new BowState(
-                row.getString("name"),
-                row.getLong("bow_id"),
-                Instant.ofEpochMilli(row.getLong("since_ms")),
-                row.getDouble("draw_weight_n"),
-                row.getDouble("draw_length_m"),
-                row.getString("done")));
-    handle.registerRowMapper(
-        Arrow.class,
-        (row, context) ->
-            new Arrow(
-                row.getLong("id"),
-                row.getString("name"),
-                row.getDouble("mass_kg"),
-                Columns.optional(row, "length_m"),
-                Columns.optional(row, "diameter_m")));
   }
 
   public Optional<Named> bow(String name) {
@@ -62,13 +64,13 @@ public final class Rack {
     return handle
         .createQuery("SELECT id, name FROM " + table + " WHERE name = ?")
         .bind(0, name)
-        .mapTo(Named.class)
+        .map(NAMED)
         .findOne();
   }
 
   /** The bows in the order entered. */
   public List<Named> bowNames() {
-    return handle.createQuery("SELECT id, name FROM bow ORDER BY id").mapTo(Named.class).list();
+    return handle.createQuery("SELECT id, name FROM bow ORDER BY id").map(NAMED).list();
   }
 
   public long addBow(String name, Instant entered) {
@@ -152,7 +154,7 @@ public final class Rack {
             ORDER BY since_ms""")
         .bind(0, bowId)
         .bind(1, bowId)
-        .mapTo(BowState.class)
+        .map(BOW_STATE)
         .list();
   }
 
@@ -165,7 +167,7 @@ public final class Rack {
             JOIN arrow_entry ON arrow_entry.id =
               (SELECT max(id) FROM arrow_entry WHERE arrow_id = arrow.id)
             ORDER BY arrow.id""")
-        .mapTo(Arrow.class)
+        .map(ARROW)
         .list();
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.result.ResultIterable;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -19,6 +20,17 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /** What boards said, as they said it. Writing what is already there changes nothing. */
 public final class RawFacts {
   private static final long MASK32 = 0xFFFF_FFFFL;
+
+  private static final RowMapper<StoredBeat> BEAT = ConstructorMapper.of(StoredBeat.class);
+
+  private static final RowMapper<StoredEdge> EDGE =
+      (row, context) ->
+          new StoredEdge(
+              row.getInt("number"),
+              Gate.valueOf(row.getString("gate")),
+              EdgeKind.ofLetter(row.getString("kind").charAt(0)),
+              row.getLong("ticks"),
+              row.getInt("late"));
 
   private final Handle handle;
 
@@ -51,16 +63,6 @@ public final class RawFacts {
 
   RawFacts(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(StoredBeat.class));
-    handle.registerRowMapper(
-        StoredEdge.class,
-        (row, context) ->
-            new StoredEdge(
-                row.getInt("number"),
-                Gate.valueOf(row.getString("gate")),
-                EdgeKind.ofLetter(row.getString("kind").charAt(0)),
-                row.getLong("ticks"),
-                row.getInt("late")));
   }
 
   public void identity(long board, long listening, Identity identity, long micros) {
@@ -114,7 +116,7 @@ public final class RawFacts {
         .bind(1, boot)
         .bind(2, first)
         .bind(3, last)
-        .mapTo(StoredEdge.class)
+        .map(EDGE)
         .list();
   }
 
@@ -177,7 +179,7 @@ public final class RawFacts {
         .bind(0, board)
         .bind(1, boot)
         .bind(2, fromTicks48)
-        .mapTo(StoredBeat.class)
+        .map(BEAT)
         .list();
   }
 
@@ -207,13 +209,16 @@ public final class RawFacts {
         .execute();
   }
 
-  /** What the board said of itself when it was last heard in that boot. */
+  /**
+   * What the board said of itself when it was last heard in that boot; where that line was lost, in
+   * the boot nearest to it.
+   */
   public Optional<Timing> timing(long board, int boot) {
     return handle
         .createQuery(
             """
             SELECT hz, latency_a_ns, latency_b_ns FROM identity
-            WHERE board_id = ? AND boot = ? ORDER BY listening_id DESC LIMIT 1""")
+            WHERE board_id = ? ORDER BY abs(boot - ?), boot, listening_id DESC LIMIT 1""")
         .bind(0, board)
         .bind(1, boot)
         .map(ConstructorMapper.of(Timing.class))

@@ -5,12 +5,17 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Outings, and the ends within them. They begin by themselves with a shot that counts. */
 public final class Sessions {
   static final Duration NEW_END_AFTER = Duration.ofMinutes(3);
   static final Duration NEW_SESSION_AFTER = Duration.ofHours(3);
+
+  private static final RowMapper<Session> SESSION = ConstructorMapper.of(Session.class);
+
+  private static final RowMapper<LastShot> LAST_SHOT = ConstructorMapper.of(LastShot.class);
 
   private final Handle handle;
 
@@ -24,8 +29,6 @@ public final class Sessions {
 
   Sessions(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(ConstructorMapper.factory(Session.class));
-    handle.registerRowMapper(ConstructorMapper.factory(LastShot.class));
   }
 
   /**
@@ -90,7 +93,7 @@ public final class Sessions {
             ORDER BY started_ms DESC, id DESC LIMIT 1""")
         .bind(0, station)
         .bind(1, at)
-        .mapTo(Session.class)
+        .map(SESSION)
         .findOne();
   }
 
@@ -98,7 +101,7 @@ public final class Sessions {
     return handle
         .createQuery("SELECT id, station, name, started_ms FROM session WHERE id = ?")
         .bind(0, id)
-        .mapTo(Session.class)
+        .map(SESSION)
         .findOne();
   }
 
@@ -107,7 +110,7 @@ public final class Sessions {
     return handle
         .createQuery(
             "SELECT id, station, name, started_ms FROM session ORDER BY started_ms DESC, id DESC")
-        .mapTo(Session.class)
+        .map(SESSION)
         .list();
   }
 
@@ -121,7 +124,7 @@ public final class Sessions {
             ORDER BY fired_ms DESC, passage.id DESC LIMIT 1""")
         .bind(0, sessionId)
         .bind(1, by)
-        .mapTo(LastShot.class)
+        .map(LAST_SHOT)
         .findOne();
   }
 }

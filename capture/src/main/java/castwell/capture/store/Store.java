@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -25,6 +26,10 @@ public final class Store implements AutoCloseable {
   private final Jdbi jdbi;
   private final Optional<Handle> writer;
   private final Optional<FileChannel> lock;
+
+  /** Opening one takes longer than most reads: as many stay open as ever read at once. */
+  private final ConcurrentLinkedDeque<Handle> readers = new ConcurrentLinkedDeque<>();
+
   private final ReentrantLock writing = new ReentrantLock();
 
   private Store(Jdbi jdbi, Optional<Handle> writer, Optional<FileChannel> lock) {
@@ -101,13 +106,22 @@ public final class Store implements AutoCloseable {
 
   /** Reads one consistent state. */
   public <T> T read(Function<Transaction, T> work) {
-    return jdbi.inTransaction(h -> work.apply(new Transaction(h)));
+    Handle handle = Optional.ofNullable(readers.poll()).orElseGet(jdbi::open);
+    try {
+      T result = handle.inTransaction(h -> work.apply(new Transaction(h)));
+      readers.push(handle);
+      return result;
+    } catch (RuntimeException e) {
+      handle.close();
+      throw e;
+    }
   }
 
   @Override
   public void close() {
     writing.lock();
     try {
+      readers.forEach(Handle::close);
       writer.ifPresent(Handle::close);
       lock.ifPresent(Store::closeQuietly);
     } finally {

@@ -5,9 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 
 /** Who shoots what: from when on at a station, and for each shot. */
 public final class Tags {
+  private static final RowMapper<Pair> PAIR =
+      (row, context) ->
+          new Pair(Columns.optionalLong(row, "bow_id"), Columns.optionalLong(row, "arrow_id"));
+
   private final Handle handle;
 
   /** Row numbers of a bow and an arrow, each where it is known. */
@@ -17,10 +22,6 @@ public final class Tags {
 
   Tags(Handle handle) {
     this.handle = handle;
-    handle.registerRowMapper(
-        Pair.class,
-        (row, context) ->
-            new Pair(Columns.optionalLong(row, "bow_id"), Columns.optionalLong(row, "arrow_id")));
   }
 
   public void change(String station, Instant at, Pair tags, String by) {
@@ -46,7 +47,7 @@ public final class Tags {
             ORDER BY at_ms DESC, id DESC LIMIT 1""")
         .bind(0, station)
         .bind(1, at)
-        .mapTo(Pair.class)
+        .map(PAIR)
         .findOne()
         .orElse(Pair.NOT_KNOWN);
   }
@@ -74,7 +75,7 @@ public final class Tags {
             SELECT bow_id, arrow_id FROM shot_tag WHERE passage_id = ?
             ORDER BY id DESC LIMIT 1""")
         .bind(0, passageId)
-        .mapTo(Pair.class)
+        .map(PAIR)
         .findOne();
   }
 

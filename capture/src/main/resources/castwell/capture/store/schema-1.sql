@@ -165,6 +165,7 @@ CREATE TABLE passage (
   last_edge INTEGER NOT NULL,
   first_ticks INTEGER NOT NULL,
   board_restarted INTEGER NOT NULL,
+  edges_dropped INTEGER NOT NULL,
   listening_id INTEGER NOT NULL REFERENCES listening (id),
   station TEXT NOT NULL,
   fired_ms INTEGER NOT NULL,

@@ -4,21 +4,24 @@ import castwell.capture.daemon.Refused;
 import castwell.capture.device.BadRecording;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.store.StoreRefused;
-import castwell.web.CannotServe;
-import castwell.web.Version;
+import castwell.web.http.CannotServe;
+import castwell.web.http.Version;
 import castwell.web.settings.BadSettings;
 import java.util.List;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 
 /** The command line: bad input gets one sentence and exit code 2. */
 @Command(
     name = "castwell",
     description = "Reads a light-screen chronograph's gates and says how a bow shoots.",
     mixinStandardHelpOptions = true,
+    scope = ScopeType.INHERIT,
     versionProvider = Castwell.Versions.class,
     subcommands = {
       RunCommand.class,
@@ -48,7 +51,13 @@ public final class Castwell {
     }
   }
 
+  @Mixin private DataFolder data;
+
   private Castwell() {}
+
+  DataFolder data() {
+    return data;
+  }
 
   public static int run(String... args) {
     CommandLine line = new CommandLine(new Castwell());
@@ -60,7 +69,8 @@ public final class Castwell {
 
   private static int misused(ParameterException e, String[] args) {
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    say(e, e.getMessage() + " See \"" + command + " --help\".");
+    String what = e.getMessage().strip().replaceFirst("\\.$", "");
+    say(e, what + ". See \"" + command + " --help\".");
     return BAD_INPUT;
   }
 
@@ -74,7 +84,10 @@ public final class Castwell {
       return BAD_INPUT;
     }
     if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
-      say(line, "A file could not be read or written: " + e.getMessage() + ".");
+      say(
+          line,
+          "A file could not be read or written (%s): check its path, and your right to it."
+              .formatted(e.getMessage()));
       return BAD_INPUT;
     }
     LoggerFactory.getLogger(Castwell.class).error("a fault of Castwell's own", e);

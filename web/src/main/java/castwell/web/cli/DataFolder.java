@@ -3,13 +3,16 @@ package castwell.web.cli;
 import java.nio.file.Path;
 import java.util.Map;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
 /** Where everything is kept. */
 final class DataFolder {
   @Option(
       names = "--data",
+      scope = ScopeType.INHERIT,
       paramLabel = "DIR",
-      description = "The data folder: database and settings. Default: ${DEFAULT-DATA-DIR}.")
+      description =
+          "The data folder: database and settings. Default: castwell (castwell-rehearsal for a rehearsal) in $XDG_DATA_HOME, or in .local/share of your home folder.")
   private Path folder;
 
   Path orDefault(String name) {

@@ -17,10 +17,10 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -35,7 +35,7 @@ final class ExportCommand implements Callable<Integer> {
   }
 
   @Spec private CommandSpec spec;
-  @Mixin private DataFolder data;
+  @ParentCommand private Castwell castwell;
 
   @Option(
       names = "--what",
@@ -60,7 +60,7 @@ final class ExportCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--csvw describes a CSV file: name one with --out FILE.");
     }
-    try (Store store = Store.openToRead(data.orDefault())) {
+    try (Store store = Store.openToRead(castwell.data().orDefault())) {
       if (out == null) {
         PrintStream standard = System.out;
         write(store, new OutputStreamWriter(standard, StandardCharsets.UTF_8));

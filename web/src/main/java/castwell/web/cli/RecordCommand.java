@@ -19,15 +19,15 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 
 @Command(
     name = "record",
     description = "Write what a port says as a recording, until Ctrl-C or the cable is pulled.")
 final class RecordCommand implements Callable<Integer> {
-  @Mixin private DataFolder data;
+  @ParentCommand private Castwell castwell;
 
   @Option(names = "--port", paramLabel = "PATH|auto", description = "Default: ${DEFAULT-VALUE}.")
   private String port = "auto";
@@ -37,7 +37,7 @@ final class RecordCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, PortUnavailable {
-    Path folder = data.orDefault();
+    Path folder = castwell.data().orDefault();
     Settings settings = SettingsFile.read(folder);
     SerialPorts.unpackInto(folder.resolve("native"));
     PortSpec spec = Ports.parse(port);

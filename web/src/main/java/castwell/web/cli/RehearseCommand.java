@@ -1,11 +1,11 @@
 package castwell.web.cli;
 
 import castwell.capture.device.Port;
-import castwell.web.Daemon;
-import castwell.web.Rehearsal;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
+import castwell.web.wiring.Rehearsal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -13,13 +13,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 @Command(
     name = "rehearse",
     description =
         "The same as run, on a pretended range: invented bows, arrows and mishaps, for whoever has no board yet. It keeps its shots in a data folder of its own.")
 final class RehearseCommand implements Callable<Integer> {
-  @Mixin private DataFolder data;
+  @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
 
   @Option(
@@ -38,7 +39,7 @@ final class RehearseCommand implements Callable<Integer> {
     if (!(seconds >= 0.5 && seconds <= 3600)) {
       throw new SaidPlainly("--every takes 0.5 to 3600 seconds, not " + seconds + ".");
     }
-    Path folder = data.orDefault("castwell-rehearsal");
+    Path folder = castwell.data().orDefault("castwell-rehearsal");
     try (Daemon daemon = Daemon.open(folder)) {
       Settings settings = SettingsFile.read(folder);
       Station station = Rehearsal.station(settings);

@@ -17,16 +17,16 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 
 @Command(
     name = "replay",
     description =
         "Take recordings in, through the same code as a live board. What is there already is left as it is.")
 final class ReplayCommand implements Callable<Integer> {
-  @Mixin private DataFolder data;
+  @ParentCommand private Castwell castwell;
 
   @Parameters(arity = "1..*", paramLabel = "FILE", description = "Recordings.")
   private List<Path> files;
@@ -45,7 +45,7 @@ final class ReplayCommand implements Callable<Integer> {
     for (Path file : files) {
       Recording.open(file).close(); // all are sound before the first is taken in
     }
-    Path folder = data.orDefault();
+    Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder)) {
       Settings settings = SettingsFile.read(folder);
       Desk desk = new Desk(store, settings.capture(), new Announcer(), Clock.systemUTC());

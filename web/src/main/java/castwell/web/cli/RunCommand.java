@@ -4,11 +4,11 @@ import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.device.SerialPorts;
-import castwell.web.Daemon;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,10 +20,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 @Command(name = "run", description = "Capture shots and serve the page, until it is told to end.")
 final class RunCommand implements Callable<Integer> {
-  @Mixin private DataFolder data;
+  @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
 
   @Option(
@@ -35,7 +36,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException, PortUnavailable {
-    Path folder = data.orDefault();
+    Path folder = castwell.data().orDefault();
     try (Daemon daemon = Daemon.open(folder)) {
       SerialPorts.unpackInto(folder.resolve("native"));
       Settings settings = SettingsFile.read(folder);

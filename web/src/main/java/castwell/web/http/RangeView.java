@@ -9,7 +9,6 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
-import castwell.web.Version;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

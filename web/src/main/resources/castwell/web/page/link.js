@@ -7,7 +7,7 @@ const STATES = {
   online: {shape: '●', words: 'the board answers'},
   waiting: {shape: '▲', words: 'waiting for the board'},
   searching: {shape: '▲', words: 'no board found yet: plug it in'},
-  silent: {shape: '✕', words: 'the board is silent'},
+  offline: {shape: '✕', words: 'the board is offline'},
   unplugged: {shape: '✕', words: 'the board is unplugged'},
 };
 

@@ -1,4 +1,4 @@
-package castwell.web;
+package castwell.web.http;
 
 import java.util.Optional;
 

@@ -1,4 +1,4 @@
-package castwell.web;
+package castwell.web.http;
 
 /** Why the page can't be served, as one sentence. */
 public final class CannotServe extends RuntimeException {

@@ -1,0 +1,202 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.shot.Passage;
+import castwell.capture.store.Board;
+import castwell.capture.store.RawFacts.StoredEdge;
+import castwell.capture.store.RawFacts.Timing;
+import castwell.capture.store.Store;
+import castwell.capture.wire.Fault;
+import castwell.capture.wire.Faults;
+import castwell.capture.wire.Sentence.EdgeSeen;
+import castwell.capture.wire.Sentence.Heartbeat;
+import castwell.capture.wire.Sentence.Identity;
+import castwell.capture.wire.Sentence.Surroundings;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * The board that a station hears, through its boots: edges go to the boot they are of, and come out
+ * as closed passages with their date.
+ */
+final class BoardTrack {
+  private static final OptionalInt NONE = OptionalInt.empty();
+  private static final Surroundings NOTHING_MEASURED =
+      new Surroundings(NONE, NONE, NONE, NONE, NONE, NONE);
+
+  private final String station;
+  private final Store store;
+  private final CaptureSettings settings;
+  private final HostClock hostClock;
+  private final Faults faults;
+  private final List<ClosedPassage> closed = new ArrayList<>();
+  private Optional<LaneContext> context = Optional.empty();
+  private BoardClock clock = new BoardClock();
+  private Listening listening;
+  private Surroundings surroundings = NOTHING_MEASURED;
+
+  BoardTrack(
+      String station,
+      Store store,
+      CaptureSettings settings,
+      HostClock hostClock,
+      Faults faults,
+      Listening listening) {
+    this.station = station;
+    this.store = store;
+    this.settings = settings;
+    this.hostClock = hostClock;
+    this.faults = faults;
+    this.listening = listening;
+  }
+
+  void listen(Listening anew) {
+    listening = anew;
+  }
+
+  Listening listening() {
+    return listening;
+  }
+
+  Optional<LaneContext> context() {
+    return context;
+  }
+
+  BoardClock clock() {
+    return clock;
+  }
+
+  /**
+   * The board said who it is.
+   *
+   * @param connectedBefore whether this link has heard it before, so that a start was witnessed
+   */
+  LaneContext identified(Identity identity, boolean connectedBefore, long micros) {
+    Timing timing = new Timing(identity.hz(), identity.latencyANs(), identity.latencyBNs());
+    Optional<LaneContext> same = context.filter(c -> c.board().device().equals(identity.device()));
+    if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
+      close(same.isPresent(), micros);
+      Board board = same.map(LaneContext::board).orElseGet(() -> board(identity.device()));
+      boolean sawItStart = identity.line() == 0 || same.isPresent() && connectedBefore;
+      open(board, identity.boot(), timing, sawItStart);
+    }
+    return context.orElseThrow();
+  }
+
+  /** Nobody said who it is, and nobody will. */
+  void assume(String device, int boot, Timing timing) {
+    open(board(device), boot, timing, false);
+  }
+
+  /** Another boot than the current: the board started anew, and its identity was lost. */
+  boolean isRestart(int boot) {
+    return context.orElseThrow().boot() != boot;
+  }
+
+  void restarted(int boot, long micros) {
+    LaneContext before = context.orElseThrow();
+    close(true, micros);
+    open(before.board(), boot, before.timing(), true);
+  }
+
+  void edge(EdgeSeen edge, long micros) {
+    LaneContext c = context.orElseThrow();
+    Optional<StoredEdge> known = c.known(store, edge.number());
+    if (known.isEmpty()) {
+      int missing =
+          c.assembler()
+              .edge(edge.number(), edge.gate(), edge.kind(), edge.ticks(), edge.late(), micros);
+      faults.count(Fault.EDGE_GAP, missing);
+    } else if (BoardSeries.isSame(known.get(), edge)) {
+      faults.count(Fault.REPEATED_EDGE);
+    } else {
+      faults.count(Fault.NAME_REUSED);
+      close(false, micros);
+      open(BoardSeries.of(store, c.board(), edge), c.boot(), c.timing(), true);
+      edge(edge, micros);
+    }
+  }
+
+  void beat(Heartbeat beat, long micros) {
+    LaneContext c = context.orElseThrow();
+    surroundings = beat.surroundings();
+    clock.beat(
+        c.boot(),
+        listening.id(),
+        beat.ticks48(),
+        beat.queued(),
+        beat.bytes(),
+        listening.sinceOpened(micros));
+    faults.count(Fault.EDGE_GAP, c.assembler().beat(beat.edges(), beat.ticks48(), micros));
+  }
+
+  void settle(long micros) {
+    context.ifPresent(c -> giveOut(c, c.assembler().settle(micros), micros));
+  }
+
+  /** Whatever is open closes. */
+  void end(long micros) {
+    close(false, micros);
+  }
+
+  List<ClosedPassage> takeClosed() {
+    List<ClosedPassage> taken = List.copyOf(closed);
+    closed.clear();
+    return taken;
+  }
+
+  private Board board(String device) {
+    return store
+        .read(t -> t.boards().named(device).stream().findFirst())
+        .orElseGet(() -> store.write(t -> t.boards().begin(device)));
+  }
+
+  private void open(Board board, int boot, Timing timing, boolean sawItStart) {
+    if (context.map(c -> c.board().id() != board.id()).orElse(true)) {
+      clock = new BoardClock();
+    }
+    LaneContext opened = LaneContext.open(store, settings, board, boot, timing);
+    if (sawItStart) {
+      opened.assembler().startedNow();
+    }
+    context = Optional.of(opened);
+  }
+
+  private void close(boolean boardRestarted, long micros) {
+    if (boardRestarted) {
+      faults.count(Fault.BOARD_RESTARTED);
+    }
+    context.ifPresent(c -> giveOut(c, c.assembler().close(boardRestarted), micros));
+  }
+
+  private void giveOut(LaneContext c, List<Passage> passages, long micros) {
+    for (Passage passage : passages) {
+      faults.count(Fault.LOST_EDGE, passage.lostEdges().size());
+      long firstTicks = passage.edges().isEmpty() ? 0 : passage.edges().get(0).ticks();
+      closed.add(
+          new ClosedPassage(
+              station,
+              c.board(),
+              c.boot(),
+              listening.id(),
+              c.timing(),
+              passage,
+              firstTicks,
+              fired(c, passage, firstTicks, micros),
+              clock,
+              settings.air().density(surroundings)));
+    }
+  }
+
+  private Instant fired(LaneContext c, Passage passage, long firstTicks, long micros) {
+    OptionalDouble stamped =
+        passage.edges().isEmpty()
+            ? OptionalDouble.empty()
+            : clock.microsAt(c.boot(), listening.id(), firstTicks, c.timing().hz());
+    return hostClock.at(
+        stamped.isPresent() ? Math.min(micros, listening.micros(stamped.getAsDouble())) : micros);
+  }
+}

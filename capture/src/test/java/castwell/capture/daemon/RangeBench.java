@@ -1,0 +1,104 @@
+package castwell.capture.daemon;
+
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Oscillator;
+import castwell.analysis.verdict.Limits;
+import castwell.capture.assembly.AssemblyTiming;
+import castwell.capture.device.BadRecording;
+import castwell.capture.device.Recording;
+import castwell.capture.store.Shot;
+import castwell.capture.store.Store;
+import castwell.capture.wire.Faults;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A data folder and all that works on it, set as the program is when nobody changed a setting. */
+final class RangeBench implements AutoCloseable {
+  static final Calibration GATES =
+      new Calibration(0.6096, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
+  static final CaptureSettings SETTINGS =
+      new CaptureSettings(
+          AssemblyTiming.defaults(),
+          Limits.defaults(),
+          GATES,
+          new AirSettings(0, 15, 0.5),
+          50e-6 / Math.sqrt(3),
+          ZoneOffset.UTC);
+
+  private final Path folder;
+  private final Store store;
+  private final Announcer announcer = new Announcer();
+  private final Desk desk;
+
+  private RangeBench(Path folder, Clock clock) {
+    this.folder = folder;
+    this.store = Store.open(folder);
+    this.desk = new Desk(store, SETTINGS, announcer, clock);
+  }
+
+  static RangeBench in(Path folder) {
+    return new RangeBench(
+        folder, Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC));
+  }
+
+  static RangeBench in(Path folder, Clock clock) {
+    return new RangeBench(folder, clock);
+  }
+
+  Path folder() {
+    return folder;
+  }
+
+  Store store() {
+    return store;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  Announcer announcer() {
+    return announcer;
+  }
+
+  /** Takes a recording in at a station of its name, with the gates that its header tells. */
+  Faults replay(Path file) throws BadRecording, InterruptedException {
+    try (Recording recording = Recording.open(file)) {
+      var header = recording.header();
+      Calibration gates =
+          new Calibration(
+              header.gateSpacingM().orElse(GATES.spacingM()),
+              header.gateSpacingUncertaintyM().orElse(GATES.spacingUM()),
+              GATES.triggerScatterM(),
+              header.gatesFromBowM().orElse(GATES.gatesFromBowM()),
+              GATES.oscillator());
+      desk.calibrateUnlessSaid(header.name(), header.started(), gates, "recording");
+      return new Replay(store, SETTINGS, desk).replay(header.name(), recording, micros -> {});
+    }
+  }
+
+  /** A station's passages, the first first. */
+  List<Shot> shots(String station) {
+    List<Shot> shots = new ArrayList<>();
+    store.read(
+        t -> {
+          t.shots().each(shots::add);
+          return null;
+        });
+    return shots.stream().filter(shot -> shot.station().equals(station)).toList();
+  }
+
+  /** How many rows each table has. */
+  Tables tables() {
+    return new Tables(folder);
+  }
+
+  @Override
+  public void close() {
+    store.close();
+  }
+}

@@ -1,0 +1,97 @@
+package castwell;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+
+/** The rooms and their doors, as DEVELOPERS.md draws them. */
+@AnalyzeClasses(packages = "castwell", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule arrowsPointOneWay =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("analysis")
+          .definedBy("castwell.analysis..")
+          .layer("capture")
+          .definedBy("castwell.capture..")
+          .layer("web")
+          .definedBy("castwell.web..")
+          .whereLayer("web")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("capture")
+          .mayOnlyBeAccessedByLayers("web")
+          .whereLayer("analysis")
+          .mayOnlyBeAccessedByLayers("web", "capture");
+
+  @ArchTest
+  static final ArchRule noRoomsInACircle =
+      slices().matching("castwell.(*.*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule sqlOnlyInTheStore =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("castwell.capture.store..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.sql..", "org.jdbi..", "org.sqlite..");
+
+  @ArchTest
+  static final ArchRule serialPortsOnlyInDevice =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("castwell.capture.device..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("com.fazecast..");
+
+  @ArchTest
+  static final ArchRule mqttOnlyInPublish =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("castwell.capture.publish..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.eclipse.paho..");
+
+  @ArchTest
+  static final ArchRule webServerOnlyInHttp =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("castwell.web.http..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..");
+
+  /** Time comes in as a Clock or a LongSupplier, from where the program is wired. */
+  @ArchTest
+  static final ArchRule theClockIsInjected =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("castwell.web.cli", "castwell.web.wiring")
+          .should()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(Instant.class, "now")
+          .orShould()
+          .callMethod(LocalDate.class, "now")
+          .orShould()
+          .callMethod(LocalDateTime.class, "now")
+          .orShould()
+          .callMethod(Clock.class, "systemUTC")
+          .orShould()
+          .callMethod(Clock.class, "systemDefaultZone");
+}
