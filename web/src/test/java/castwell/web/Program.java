@@ -65,7 +65,7 @@ final class Program implements AutoCloseable {
 
   /** Asks it to end, as a supervisor does. */
   void terminate() {
-    process.destroy(); // SIGTERM
+    process.toHandle().destroy(); // SIGTERM; the process keeps its streams
   }
 
   /** Waits for its end. */
