@@ -155,11 +155,11 @@ class RangePageTest {
       assertThat(visit.by("#last-reason")).hasText("Set aside: a gust.");
 
       visit.by("#bow").click();
-      visit.button("Kestrel").click();
-      assertThat(visit.by("#bow")).containsText("Kestrel");
+      visit.button("Dunnock").click();
+      assertThat(visit.by("#bow")).containsText("Dunnock");
       shot(visit, 1).click();
-      visit.button("retag to Kestrel · Reed").click();
-      assertThat(shot(visit, 1)).containsText("Kestrel · Reed");
+      visit.button("retag to Dunnock · Reed").click();
+      assertThat(shot(visit, 1)).containsText("Dunnock · Reed");
       assertThat(visit.by("#groups figure")).hasCount(2);
       shot(visit, 1).click();
       visit.button("other tags").click();
@@ -168,7 +168,7 @@ class RangePageTest {
       visit.by("dialog .fields button").click();
       assertThat(shot(visit, 1)).containsText("Heron · Oak");
       visit.button("undo").click();
-      assertThat(shot(visit, 1)).containsText("Kestrel · Reed");
+      assertThat(shot(visit, 1)).containsText("Dunnock · Reed");
       visit.assertUndisturbed();
     }
   }
