@@ -48,7 +48,7 @@ public final class Assembler {
     this.grouping = new Grouping(timing, hz);
     this.holeWaitMicros = TimeUnit.NANOSECONDS.toMicros(timing.holeWait().toNanos());
     this.beats = new BeatLog(Math.round(hz));
-    this.dropped = new DroppedSpans(quietTicks);
+    this.dropped = new DroppedSpans(grouping.ticks(timing.quiet()));
   }
 
   /** The host saw this boot begin, so its edges count from 1 and every missing one is missed. */
@@ -132,6 +132,17 @@ public final class Assembler {
   /** From which edge on the board should be asked to send again. */
   public OptionalInt wanted() {
     return holes.firstWaitedFor();
+  }
+
+  /** By which tick a passage was stamped of which nothing arrived, as far as others tell. */
+  public OptionalLong stampedBy(Passage lost) {
+    OptionalLong counted = beats.alreadyAt(lost.lastEdge());
+    var next = edges.higherEntry(lost.lastEdge());
+    if (next == null) {
+      return counted;
+    }
+    long ticks = next.getValue().ticks();
+    return OptionalLong.of(counted.isPresent() ? Math.min(ticks, counted.getAsLong()) : ticks);
   }
 
   /** When {@link #settle} should be called again, in micros; empty when nothing is open. */

@@ -21,8 +21,7 @@ class DisturbedRangeTest {
         Path file = range.writeTo(folder);
         try {
           bench.replay(file);
-          TruthCheck.check(
-              bench.shots(range.name()), range.truths(), range.resonator() ? 5e-4 : 1e-4);
+          TruthCheck.check(bench.shots(range.name()), range.truths(), range.speedTolerance());
         } catch (AssertionError | RuntimeException e) {
           StringBuilder b = new StringBuilder();
           for (Truth t : range.truths()) b.append("  T " + t + "\n");
@@ -32,6 +31,12 @@ class DisturbedRangeTest {
                   x ->
                       b.append(
                           "  S "
+                              + x.session()
+                              + " "
+                              + x.fired()
+                              + " hz "
+                              + x.figure().hz()
+                              + " "
                               + x.boot()
                               + ","
                               + x.firstEdge()
