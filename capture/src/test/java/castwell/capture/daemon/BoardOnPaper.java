@@ -142,14 +142,15 @@ final class BoardOnPaper {
     firstBeatOfBoot = beatsOfBoot == 0 ? now : firstBeatOfBoot;
     beatsOfBoot++;
     if (beatsOfBoot >= 8) {
-      double u = 8 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
+      double u = 30 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
       rateUncertainty = Math.min(rateUncertainty, u);
     }
   }
 
   /**
    * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
-   * time T, each late by up to D, tilts by D / (N T) or so; eight times that for the unlucky.
+   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by ten times that once in a
+   * thousand.
    */
   double rateUncertainty() {
     return rateUncertainty;
