@@ -7,6 +7,7 @@ import castwell.analysis.shot.Passage;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -22,7 +23,13 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Assembler {
   /** Passages remembered behind the last one, for edges that are sent again late. */
-  private static final int REMEMBERED_EDGES = 256;
+  private static final int REMEMBERED_PASSAGES = 128;
+
+  /**
+   * No board keeps more edges than this to send again; numbers that leap further are not waited
+   * for.
+   */
+  private static final int MOST_HOLES = 256;
 
   private static final long NEVER = Long.MAX_VALUE;
 
@@ -84,11 +91,20 @@ public final class Assembler {
     int found = edges.isEmpty() && highest < 0 ? 0 : openHoles(number - 1, micros);
     holes.fill(number);
     highest = Math.max(highest, number);
-    edges.put(number, new Edge(number, gate, kind, beats.unwrap(number, ticks32), late));
+    edges.put(number, new Edge(number, gate, kind, unwrap(number, ticks32), late));
     unsettledFrom = Math.min(unsettledFrom, number);
     lastArrivalMicros = micros;
     nextLookMicros = Math.min(nextLookMicros, micros);
     return found;
+  }
+
+  private long unwrap(int number, long ticks32) {
+    if (!beats.isEmpty() || edges.isEmpty()) {
+      return beats.unwrap(number, ticks32);
+    }
+    Map.Entry<Integer, Edge> before = edges.floorEntry(number);
+    Edge near = (before == null ? edges.firstEntry() : before).getValue();
+    return near.ticks() + (int) (ticks32 - near.ticks());
   }
 
   /**
@@ -108,12 +124,10 @@ public final class Assembler {
 
   /** The board no longer keeps these. */
   public void missing(int first, int last) {
-    for (int number = Math.max(first, 1); number <= Math.min(last, highest); number++) {
-      if (holes.isWaitedFor(number)) {
-        holes.giveUp(number);
-        unsettledFrom = Math.min(unsettledFrom, number);
-        nextLookMicros = 0;
-      }
+    for (int number : holes.waitedFor(first, last)) {
+      holes.giveUp(number);
+      unsettledFrom = Math.min(unsettledFrom, number);
+      nextLookMicros = 0;
     }
   }
 
@@ -165,13 +179,16 @@ public final class Assembler {
   }
 
   private int openHoles(int upTo, long micros) {
-    int found = 0;
-    for (int number = Math.max(highest + 1, 1); number <= upTo; number++) {
-      holes.open(number, micros + holeWaitMicros);
-      unsettledFrom = Math.min(unsettledFrom, number);
-      found++;
+    if (upTo <= highest) {
+      return 0;
+    }
+    int found = upTo - Math.max(highest, 0);
+    int first = upTo - Math.min(found, MOST_HOLES) + 1;
+    for (int i = 0; i <= upTo - first; i++) {
+      holes.open(first + i, micros + holeWaitMicros);
     }
     if (found > 0) {
+      unsettledFrom = Math.min(unsettledFrom, first);
       nextLookMicros = Math.min(nextLookMicros, micros + holeWaitMicros);
     }
     return found;
@@ -242,9 +259,10 @@ public final class Assembler {
   }
 
   private void forget() {
-    int oldest = Math.min(highest - REMEMBERED_EDGES, unsettledFrom);
-    Integer boundary = given.floorKey(oldest);
-    if (boundary != null && edges.size() > 2 * REMEMBERED_EDGES) {
+    if (given.size() > 2 * REMEMBERED_PASSAGES) {
+      int oldest =
+          given.descendingKeySet().stream().skip(REMEMBERED_PASSAGES).findFirst().orElseThrow();
+      int boundary = Math.min(oldest, startOfLook());
       edges.headMap(boundary).clear();
       given.headMap(boundary).clear();
       holes.forgetBefore(boundary);

@@ -19,6 +19,9 @@ public record AssemblyTiming(Duration quiet, Duration holeWait) {
   /** Both gates were reached and something is missing: at 3 m/s it is this long on its way. */
   static final Duration FOR_THE_REST = Duration.ofMillis(200);
 
+  /** What goes on for longer is no object: a lamp that flickers is cut to pieces of this length. */
+  static final Duration LONGEST = Duration.ofSeconds(1);
+
   public static AssemblyTiming defaults() {
     return new AssemblyTiming(Duration.ofMillis(10), Duration.ofMillis(300));
   }

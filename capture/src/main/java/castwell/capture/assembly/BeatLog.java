@@ -35,6 +35,10 @@ final class BeatLog {
     }
   }
 
+  boolean isEmpty() {
+    return spans.isEmpty();
+  }
+
   /** The last tick at which the edge is known not to have been stamped yet. */
   OptionalLong notYetAt(int edge) {
     return ticks(spans.lowerEntry(edge), false);

@@ -39,6 +39,9 @@ final class Grouping {
   }
 
   private boolean joins(List<Edge> group, Edge next) {
+    if (next.ticks() - group.get(0).ticks() > ticks(AssemblyTiming.LONGEST)) {
+      return false;
+    }
     long gap = Math.abs(next.ticks() - lastTicks(group));
     if (gap <= ticks(timing.quiet())) {
       return true;
@@ -60,10 +63,9 @@ final class Grouping {
     }
     boolean sawA = group.stream().anyMatch(edge -> edge.gate() == Gate.A);
     boolean sawB = group.stream().anyMatch(edge -> edge.gate() == Gate.B);
-    if (sawA && sawB) {
-      return AssemblyTiming.FOR_THE_REST;
-    }
-    return sawA ? AssemblyTiming.FOR_GATE_B : AssemblyTiming.FOR_GATE_A;
+    Duration other = sawA ? AssemblyTiming.FOR_GATE_B : AssemblyTiming.FOR_GATE_A;
+    Duration patience = sawA && sawB ? AssemblyTiming.FOR_THE_REST : other;
+    return patience.compareTo(timing.quiet()) > 0 ? patience : timing.quiet();
   }
 
   long ticks(Duration duration) {

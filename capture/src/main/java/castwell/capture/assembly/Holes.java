@@ -42,6 +42,11 @@ final class Holes {
     return expired;
   }
 
+  /** Those waited for in a range, both ends included. */
+  List<Integer> waitedFor(int first, int last) {
+    return List.copyOf(waited.subMap(first, true, last, true).keySet());
+  }
+
   boolean isWaitedFor(int number) {
     return waited.containsKey(number);
   }

@@ -72,7 +72,7 @@ final class SentenceDecoder {
         line,
         f.integer(0, MAX16),
         f.integer(0L, MAX48),
-        f.integer(0, Integer.MAX_VALUE),
+        f.known(0, Integer.MAX_VALUE).orElse(0),
         f.integer(0, Integer.MAX_VALUE),
         f.known(0, Integer.MAX_VALUE).orElse(0),
         f.known(0, Integer.MAX_VALUE).orElse(0),

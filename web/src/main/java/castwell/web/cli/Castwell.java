@@ -69,8 +69,8 @@ public final class Castwell {
 
   private static int misused(ParameterException e, String[] args) {
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    String stop = e.getMessage().endsWith(".") ? "" : ".";
-    say(e, e.getMessage() + stop + " See \"" + command + " --help\".");
+    String what = e.getMessage().strip().replaceFirst("\\.$", "");
+    say(e, what + ". See \"" + command + " --help\".");
     return BAD_INPUT;
   }
 
@@ -84,7 +84,10 @@ public final class Castwell {
       return BAD_INPUT;
     }
     if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
-      say(line, "A file could not be read or written: " + e.getMessage() + ".");
+      say(
+          line,
+          "A file could not be read or written (%s): check its path, and your right to it."
+              .formatted(e.getMessage()));
       return BAD_INPUT;
     }
     LoggerFactory.getLogger(Castwell.class).error("a fault of Castwell's own", e);

@@ -12,7 +12,7 @@ final class DataFolder {
       scope = ScopeType.INHERIT,
       paramLabel = "DIR",
       description =
-          "The data folder: database and settings. Default: castwell, or castwell-rehearsal, in $XDG_DATA_HOME or ~/.local/share.")
+          "The data folder: database and settings. Default: castwell (castwell-rehearsal for a rehearsal) in $XDG_DATA_HOME, or in .local/share of your home folder.")
   private Path folder;
 
   Path orDefault(String name) {

@@ -15,7 +15,7 @@ final class HttpOption {
     try {
       return address == null ? otherwise : HttpAddress.parse(address);
     } catch (IllegalArgumentException e) {
-      throw new SaidPlainly(e.getMessage());
+      throw new SaidPlainly("--http: " + e.getMessage() + ".");
     }
   }
 }

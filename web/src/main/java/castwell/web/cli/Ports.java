@@ -18,7 +18,7 @@ final class Ports {
     try {
       return PortSpec.parse(text);
     } catch (IllegalArgumentException e) {
-      throw new SaidPlainly(e.getMessage());
+      throw new SaidPlainly("--port: " + e.getMessage());
     }
   }
 

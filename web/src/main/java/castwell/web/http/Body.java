@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.Optional;
@@ -33,7 +34,7 @@ final class Body {
    * @param fields those that may be in it
    */
   static Body of(Context ctx, String... fields) {
-    JsonNode node = parse(ctx.bodyAsBytes());
+    JsonNode node = parse(bytes(ctx));
     if (!node.isObject()) {
       throw invalid("The request's body isn't a JSON object: send {\"field\": value, ...}.");
     }
@@ -48,6 +49,19 @@ final class Body {
               }
             });
     return new Body(node);
+  }
+
+  /** Whether or not the request says beforehand how much it sends. */
+  private static byte[] bytes(Context ctx) {
+    try {
+      byte[] bytes = ctx.req().getInputStream().readNBytes(WebServer.LARGEST_BODY + 1);
+      if (bytes.length > WebServer.LARGEST_BODY) {
+        throw new ContentTooLargeResponse();
+      }
+      return bytes;
+    } catch (IOException e) {
+      throw invalid("The request's body could not be read: send it again.");
+    }
   }
 
   private static JsonNode parse(byte[] bytes) {

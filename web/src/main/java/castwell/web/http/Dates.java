@@ -9,6 +9,9 @@ import java.util.Optional;
 
 /** Dates and times as people and programs write them. */
 final class Dates {
+  private static final Instant EARLIEST = Instant.parse("1900-01-01T00:00:00Z");
+  private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
+
   private Dates() {}
 
   /**
@@ -20,6 +23,7 @@ final class Dates {
     return tried(() -> Instant.parse(text))
         .or(() -> tried(() -> LocalDate.parse(text).atStartOfDay(zone).toInstant()))
         .or(() -> tried(() -> LocalDateTime.parse(text).atZone(zone).toInstant()))
+        .filter(instant -> instant.isAfter(EARLIEST) && instant.isBefore(LATEST))
         .orElseThrow(
             () ->
                 Body.invalid(

@@ -2,6 +2,8 @@ package castwell.web.http;
 
 import castwell.analysis.speed.Calibration;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
@@ -58,7 +60,9 @@ final class GatesApi {
         store
             .read(t -> t.calibrations().inForce(station, from))
             .map(Calibrations.Entry::calibration)
-            .orElseThrow(() -> Body.invalid("There is no station named %s.".formatted(station)));
+            .orElseThrow(
+                () ->
+                    new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station)));
     int covered = desk.calibrate(station, from, changed(now, body), "page");
     ctx.status(201);
     ctx.json(Map.of("station", station, "from", from.toString(), "shots_derived_anew", covered));
@@ -67,9 +71,9 @@ final class GatesApi {
   private static Calibration changed(Calibration now, Body body) {
     try {
       return new Calibration(
-          body.optionalNumber("spacing_mm").orElse(now.spacingM() * 1e3) * 1e-3,
-          body.optionalNumber("spacing_u_mm").orElse(now.spacingUM() * 1e3) * 1e-3,
-          body.optionalNumber("trigger_scatter_mm").orElse(now.triggerScatterM() * 1e3) * 1e-3,
+          body.optionalNumber("spacing_mm").orElse(now.spacingM() * 1e3) / 1e3,
+          body.optionalNumber("spacing_u_mm").orElse(now.spacingUM() * 1e3) / 1e3,
+          body.optionalNumber("trigger_scatter_mm").orElse(now.triggerScatterM() * 1e3) / 1e3,
           body.optionalNumber("gates_from_bow_m").orElse(now.gatesFromBowM()),
           body.optionalText("oscillator").map(Settings::oscillator).orElse(now.oscillator()));
     } catch (IllegalArgumentException e) {

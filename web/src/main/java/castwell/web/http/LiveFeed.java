@@ -17,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 
@@ -38,6 +39,7 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private final LongSupplier nanos;
   private final List<LiveReader> readers = new CopyOnWriteArrayList<>();
   private final LinkedBlockingQueue<Optional<LinkState>> calls = new LinkedBlockingQueue<>();
+  private final AtomicBoolean fed = new AtomicBoolean();
   private final Thread thread = new Thread(this::run, "live-feed");
   private volatile boolean open = true;
 
@@ -54,7 +56,7 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
 
   @Override
   public void fedMore() {
-    if (calls.size() < CHUNK) { // one call is enough for all that was fed
+    if (fed.compareAndSet(false, true)) { // one call is enough for all that was fed
       calls.add(Optional.empty());
     }
   }
@@ -87,6 +89,7 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
         } else if (call.isPresent()) {
           tellAll(event("", "link", views.link(call.get())));
         } else {
+          fed.set(false);
           serve();
         }
         dropTheGone();

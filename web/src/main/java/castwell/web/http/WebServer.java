@@ -11,12 +11,19 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.util.JavalinLogger;
+import java.nio.channels.UnresolvedAddressException;
 import java.time.Clock;
 import java.util.function.LongSupplier;
 
 /** The page and its API. */
 public final class WebServer implements AutoCloseable {
   static final int LARGEST_BODY = 64 * 1024;
+
+  /** Content Security Policy Level 3: nothing but this server's own files, nothing inline. */
+  private static final String OWN_FILES_ONLY =
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self';"
+          + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
   private final LiveFeed feed;
   private final Javalin javalin;
@@ -39,6 +46,7 @@ public final class WebServer implements AutoCloseable {
             config -> {
               plain(config);
               Problems.route(config);
+              config.routes.before(WebServer::ownFilesOnly);
               config.routes.before("/api/*", WebServer::onlyJson);
               new RangeApi(store, desk, capture, views, range, clock).route(config);
               new RackApi(store, desk, views, clock, settings.zone()).route(config);
@@ -52,6 +60,11 @@ public final class WebServer implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = LARGEST_BODY;
     config.staticFiles.add("/castwell/web/page", Location.CLASSPATH);
+  }
+
+  private static void ownFilesOnly(Context ctx) {
+    ctx.header("Content-Security-Policy", OWN_FILES_ONLY);
+    ctx.header("X-Content-Type-Options", "nosniff");
   }
 
   /** A form on another site can't send this type, so it can't change anything here. */
@@ -73,6 +86,7 @@ public final class WebServer implements AutoCloseable {
    * @return where it is served, the port that was free where 0 was asked for
    */
   public HttpAddress start(HttpAddress address) {
+    JavalinLogger.enabled = false; // why it doesn't start is told below, once
     try {
       javalin.start(address.host(), address.port());
     } catch (RuntimeException e) {
@@ -80,6 +94,8 @@ public final class WebServer implements AutoCloseable {
           "The page can't be served at %s (%s): end what uses it, or name another with --http."
               .formatted(address, reason(e)),
           e);
+    } finally {
+      JavalinLogger.enabled = true;
     }
     feed.start();
     return new HttpAddress(address.host(), javalin.port());
@@ -90,7 +106,7 @@ public final class WebServer implements AutoCloseable {
     while (root.getCause() != null) {
       root = root.getCause();
     }
-    return root.getMessage();
+    return root instanceof UnresolvedAddressException ? "no such host" : root.getMessage();
   }
 
   @Override

@@ -1,5 +1,10 @@
 package castwell.web.settings;
 
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
 /**
  * Where the page is served.
  *
@@ -9,24 +14,28 @@ package castwell.web.settings;
 public record HttpAddress(String host, int port) {
   public static final HttpAddress LOOPBACK = new HttpAddress("127.0.0.1", 8017);
 
+  private static final Pattern FORM =
+      Pattern.compile(
+          "(?:(?:\\[(?<ipv6>[^\\s\\[\\]]+)]|(?<name>[^\\s:\\[\\]]+)):)?(?<port>\\d{1,5})");
+
   /**
    * @param text <code>[HOST:]PORT</code>; an IPv6 address in square brackets
    * @throws IllegalArgumentException with one sentence
    */
   public static HttpAddress parse(String text) {
-    int colon = text.lastIndexOf(':');
-    String host = colon < 0 ? LOOPBACK.host : text.substring(0, colon);
-    if (host.startsWith("[") && host.endsWith("]")) {
-      host = host.substring(1, host.length() - 1);
-    }
-    String port = text.substring(colon + 1);
-    if (host.isEmpty() || !port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
+    Matcher match = FORM.matcher(text);
+    if (!match.matches() || Integer.parseInt(match.group("port")) > 65535) {
       throw new IllegalArgumentException(
           "an address to listen at is PORT or HOST:PORT, such as 127.0.0.1:8017, not \""
               + text
               + "\"");
     }
-    return new HttpAddress(host, Integer.parseInt(port));
+    String host =
+        Stream.of(match.group("ipv6"), match.group("name"))
+            .filter(Objects::nonNull)
+            .findFirst()
+            .orElse(LOOPBACK.host);
+    return new HttpAddress(host, Integer.parseInt(match.group("port")));
   }
 
   @Override

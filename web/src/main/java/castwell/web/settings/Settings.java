@@ -64,12 +64,22 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
 
   private static Limits limits(SettingsTable passage) {
     Limits d = Limits.defaults();
+    double slowest = passage.number("slowest_mps", d.slowestMps(), 1, 200);
+    double fastest = passage.number("fastest_mps", d.fastestMps(), 1, 400);
+    double shortest = passage.number("shortest_mm", d.shortestM() * 1e3, 1, 5000);
+    double longest = passage.number("longest_mm", d.longestM() * 1e3, 1, 5000);
+    if (slowest >= fastest) {
+      throw passage.bad("slowest_mps", "it must be below fastest_mps, which is " + fastest);
+    }
+    if (shortest >= longest) {
+      throw passage.bad("shortest_mm", "it must be below longest_mm, which is " + longest);
+    }
     return new Limits(
-        passage.number("slowest_mps", d.slowestMps(), 1, 200),
-        passage.number("fastest_mps", d.fastestMps(), 1, 400),
-        passage.number("shortest_mm", d.shortestM() * 1e3, 1, 5000) * 1e-3,
-        passage.number("longest_mm", d.longestM() * 1e3, 1, 5000) * 1e-3,
-        passage.number("length_tolerance_mm", d.lengthToleranceM() * 1e3, 0, 1000) * 1e-3,
+        slowest,
+        fastest,
+        shortest / 1e3,
+        longest / 1e3,
+        passage.number("length_tolerance_mm", d.lengthToleranceM() * 1e3, 0, 1000) / 1e3,
         d.flutterM(),
         d.flutterEdges(),
         d.agreementSigmas());
@@ -77,9 +87,9 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
 
   private static Calibration gates(SettingsTable table, Calibration otherwise) {
     return new Calibration(
-        table.number("spacing_mm", otherwise.spacingM() * 1e3, 50, 10_000) * 1e-3,
-        table.number("spacing_u_mm", otherwise.spacingUM() * 1e3, 0, 100) * 1e-3,
-        table.number("trigger_scatter_mm", otherwise.triggerScatterM() * 1e3, 0, 50) * 1e-3,
+        table.number("spacing_mm", otherwise.spacingM() * 1e3, 50, 10_000) / 1e3,
+        table.number("spacing_u_mm", otherwise.spacingUM() * 1e3, 0, 100) / 1e3,
+        table.number("trigger_scatter_mm", otherwise.triggerScatterM() * 1e3, 0, 50) / 1e3,
         table.number("from_bow_m", otherwise.gatesFromBowM(), 0, 100),
         table.value(
             "oscillator",

@@ -1,5 +1,6 @@
 package castwell.web.settings;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
@@ -44,12 +45,16 @@ public final class SettingsFile {
       JsonNode root = new TomlMapper().readTree(text);
       return Settings.of(new SettingsTable(name, "", root));
     } catch (JsonProcessingException e) {
-      int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
       String why = e.getOriginalMessage().lines().findFirst().orElse("it can't be read");
       throw new BadSettings(
           "%s, line %d: %s: mend that line, or move the file away to get the defaults back."
-              .formatted(name, line, why));
+              .formatted(name, line(e.getLocation()), why));
     }
+  }
+
+  /** The parser complains of a line's end at the beginning of the next. */
+  private static int line(JsonLocation at) {
+    return at == null ? 1 : Math.max(1, at.getColumnNr() > 1 ? at.getLineNr() : at.getLineNr() - 1);
   }
 
   static String defaults() {

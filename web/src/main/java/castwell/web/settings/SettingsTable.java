@@ -42,7 +42,12 @@ final class SettingsTable {
       throw bad(key, "there may be several: write [[" + key + "]] on a line of its own");
     }
     List<SettingsTable> tables = new ArrayList<>();
-    child.forEach(element -> tables.add(new SettingsTable(file, key, element)));
+    for (JsonNode element : child) {
+      if (!element.isObject()) {
+        throw bad(key, "each is a table: write [[" + key + "]] on a line of its own");
+      }
+      tables.add(new SettingsTable(file, key, element));
+    }
     known.put(key, tables);
     return tables;
   }
@@ -74,7 +79,8 @@ final class SettingsTable {
   }
 
   BadSettings bad(String key, String what) {
-    return new BadSettings("%s, %s: %s.".formatted(file, where(key), what));
+    String sentence = what.endsWith(".") ? what : what + ".";
+    return new BadSettings("%s, %s: %s".formatted(file, where(key), sentence));
   }
 
   private String where(String key) {

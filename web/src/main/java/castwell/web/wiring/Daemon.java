@@ -6,6 +6,7 @@ import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.device.Port;
 import castwell.capture.store.Store;
+import castwell.web.http.CannotServe;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
 
 /** Everything that runs, wired together over one data folder. */
 public final class Daemon implements AutoCloseable {
@@ -52,26 +54,58 @@ public final class Daemon implements AutoCloseable {
       HttpAddress address,
       boolean rehearsal)
       throws InterruptedException {
-    Desk desk = desk(settings);
-    for (Station station : stations) {
-      desk.calibrateUnlessSaid(station.name(), Instant.now(), station.gates(), "the configuration");
-    }
     CompletableFuture<Void> ended = new CompletableFuture<>();
-    try (Capture capture =
-            new Capture(ports, store, settings, desk, announcer, clock, Daemon::micros);
-        WebServer server =
-            new WebServer(
-                store, desk, capture, announcer, settings, clock, System::nanoTime, rehearsal)) {
-      Thread ending = Thread.currentThread();
-      Thread hook = new Thread(() -> endAndWait(ended, ending), "end");
-      Runtime.getRuntime().addShutdownHook(hook);
-      HttpAddress bound = server.start(address);
-      capture.start(ended::completeExceptionally);
-      System.out.printf("Castwell %s is at http://%s/%n", Version.TEXT, bound);
+    Thread ending = Thread.currentThread();
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> endAndWait(ended, ending), "end"));
+    try (Running running =
+        start(settings, stations, ports, address, rehearsal, ended::completeExceptionally)) {
+      System.out.printf("Castwell %s is at http://%s/%n", Version.TEXT, running.address());
       System.out.flush();
       ended.get();
     } catch (ExecutionException e) {
       throw new IllegalStateException("the capture thread ended", e.getCause());
+    } finally {
+      ended.complete(null); // nobody needs to wait for this any more
+    }
+  }
+
+  /**
+   * Captures and serves until closed.
+   *
+   * @param died called with what ended the capture, should anything
+   */
+  public Running start(
+      CaptureSettings settings,
+      List<Station> stations,
+      Map<String, Port> ports,
+      HttpAddress address,
+      boolean rehearsal,
+      Consumer<Throwable> died) {
+    Desk desk = desk(settings);
+    for (Station station : stations) {
+      desk.calibrateUnlessSaid(station.name(), Instant.now(), station.gates(), "the configuration");
+    }
+    Capture capture = new Capture(ports, store, settings, desk, announcer, clock, Daemon::micros);
+    WebServer server =
+        new WebServer(
+            store, desk, capture, announcer, settings, clock, System::nanoTime, rehearsal);
+    try {
+      HttpAddress bound = server.start(address);
+      capture.start(died);
+      return new Running(bound, server, capture);
+    } catch (CannotServe e) {
+      server.close();
+      throw e;
+    }
+  }
+
+  /** What runs; closing it returns when all that came is on the disk. */
+  public record Running(HttpAddress address, WebServer server, Capture capture)
+      implements AutoCloseable {
+    @Override
+    public void close() {
+      server.close();
+      capture.close();
     }
   }
 

@@ -63,20 +63,36 @@ public final class Rehearsal {
         "rehearsal");
   }
 
-  /** A pretended board, started once more than the last time this folder saw it. */
   public static Port port(
       Store store, Station station, long seed, double secondsBetweenArrows, LongSupplier micros) {
     RehearsalSettings usual = RehearsalSettings.of(seed, 0);
-    int boot = store.read(t -> t.raw().highestBoot(usual.device())) + 1;
-    RehearsalSettings settings =
+    return port(
+        store,
+        station,
         new RehearsalSettings(
             seed,
             usual.device(),
-            boot & 0xFFFF,
+            usual.boot(),
             secondsBetweenArrows,
             usual.secondsToFetch(),
             usual.speedSpread(),
-            usual.mishapShare());
+            usual.mishapShare()),
+        micros);
+  }
+
+  /** A pretended board, started once more than the last time this folder saw it. */
+  public static Port port(
+      Store store, Station station, RehearsalSettings wanted, LongSupplier micros) {
+    int boot = store.read(t -> t.raw().highestBoot(wanted.device())) + 1;
+    RehearsalSettings settings =
+        new RehearsalSettings(
+            wanted.seed(),
+            wanted.device(),
+            boot & 0xFFFF,
+            wanted.secondsBetweenArrows(),
+            wanted.secondsToFetch(),
+            wanted.speedSpread(),
+            wanted.mishapShare());
     return new RehearsalPort(settings, micros, () -> store.read(t -> tagged(t, station.name())));
   }
 

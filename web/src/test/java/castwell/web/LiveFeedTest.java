@@ -1,0 +1,193 @@
+package castwell.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import castwell.capture.store.Decisions.Decided;
+import castwell.web.FeedReader.Event;
+import castwell.web.cli.Castwell;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.InetSocketAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Server-sent events over real sockets: nothing missed, nothing twice, nobody waited for. */
+@Timeout(60)
+class LiveFeedTest {
+  @TempDir Path folder;
+  private Served served;
+  private URI live;
+  private String shotId;
+
+  @BeforeEach
+  void serveFiveShots() {
+    Recordings.replayInto(folder);
+    served = Served.withoutBoard(folder, Recordings.STATION);
+    live = served.at("/api/live");
+    shotId = Asked.get(served.at("/api/range")).json().path("last").path("shot_id").asText();
+  }
+
+  @AfterEach
+  void end() {
+    served.close();
+  }
+
+  private long lastEvent() {
+    return served.store().read(t -> t.feed().last());
+  }
+
+  private void happen(int times, String reason) {
+    for (int i = 0; i < times; i++) {
+      Decided decided = i % 2 == 0 ? Decided.SET_ASIDE : Decided.BROUGHT_BACK;
+      served.desk().decide(shotId, decided, i + reason, "test");
+    }
+  }
+
+  @Test
+  void aReaderThatIsCutOffAgainAndAgainMissesNothingAndHearsNothingTwice() throws Exception {
+    long seed = System.nanoTime();
+    System.out.println("seed " + seed);
+    Random random = new Random(seed);
+    long before = lastEvent();
+    ExecutorService other = Executors.newSingleThreadExecutor();
+    Future<?> happening = other.submit(() -> happen(500, ""));
+    List<Long> heard = new ArrayList<>();
+    long last = before;
+    while (heard.size() < 500) {
+      try (FeedReader reader =
+          random.nextBoolean() ? FeedReader.after(live, last) : FeedReader.resumed(live, last)) {
+        for (int left = random.nextInt(40); left >= 0 && heard.size() < 500; left--) {
+          last = reader.next().id().orElseThrow();
+          heard.add(last);
+        }
+      }
+    }
+    happening.get();
+    other.shutdown();
+    assertThat(heard).isEqualTo(LongStream.rangeClosed(before + 1, before + 500).boxed().toList());
+  }
+
+  @Test
+  void aShotIsToldByTheColumnsOfTheExport() throws Exception {
+    Path table = folder.resolve("shots.csv");
+    int exported = Castwell.run("export", "--data", folder.toString(), "--out", table.toString());
+    assertThat(exported).isZero();
+    String header = Files.readAllLines(table).get(0);
+    try (FeedReader reader = FeedReader.after(live, lastEvent())) {
+      happen(1, "");
+      Event event = reader.next();
+      assertThat(event.kind()).isEqualTo("shot");
+      List<String> keys = event.data().properties().stream().map(Map.Entry::getKey).toList();
+      assertThat(String.join(",", keys)).isEqualTo(header);
+      assertThat(event.data().path("shot_id").asText()).isEqualTo(shotId);
+    }
+  }
+
+  @Test
+  void whatElseHappensIsToldByItsKind() throws Exception {
+    try (FeedReader reader = FeedReader.after(live, lastEvent())) {
+      served.desk().addBow("Rowan", Instant.EPOCH, 230, 0.69, "");
+      assertThat(reader.next().kind()).isEqualTo("rack");
+      served.desk().tag(Recordings.STATION, Optional.of("Rowan"), Optional.empty(), "test");
+      Event tags = reader.next();
+      assertThat(tags.kind()).isEqualTo("tags");
+      assertThat(tags.data().path("bow").asText()).isEqualTo("Rowan");
+      served.desk().beginSession(Recordings.STATION, "test");
+      assertThat(reader.next().kind()).isEqualTo("refresh");
+    }
+  }
+
+  @Test
+  void whoeverKnowsAnotherFoldersFeedGoesOnFromThisOnes() throws Exception {
+    try (FeedReader reader = FeedReader.resumed(live, lastEvent() + 1000)) {
+      long next = lastEvent() + 1;
+      happen(1, "");
+      assertThat(reader.next().id()).hasValue(next);
+    }
+  }
+
+  @Test
+  void fortyReadersGetEverythingWhileTenNeverRead() throws Exception {
+    int events = 1600;
+    long before = lastEvent();
+    List<Socket> stuck = new ArrayList<>();
+    for (int i = 0; i < 10; i++) {
+      stuck.add(neverReading(before));
+    }
+    ExecutorService threads = Executors.newFixedThreadPool(40);
+    List<Future<List<Long>>> reading = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      FeedReader reader = FeedReader.after(live, before);
+      reading.add(threads.submit(read(reader, events)));
+    }
+    happen(events, "界".repeat(450)); // 4 MB, more than the kernel keeps for who never reads
+    long happened = System.nanoTime();
+    List<Long> all = LongStream.rangeClosed(before + 1, before + events).boxed().toList();
+    for (Future<List<Long>> heard : reading) {
+      assertThat(heard.get(30, TimeUnit.SECONDS)).isEqualTo(all);
+    }
+    assertThat(System.nanoTime() - happened).isLessThan(TimeUnit.SECONDS.toNanos(15));
+    threads.shutdown();
+    // A stuck one that wakes goes on from its own place.
+    assertThat(idsThrough(stuck.get(0), before + events)).isEqualTo(all);
+    for (Socket socket : stuck) {
+      socket.close();
+    }
+  }
+
+  private static Callable<List<Long>> read(FeedReader reader, int events) {
+    return () -> {
+      try (reader) {
+        List<Long> heard = new ArrayList<>();
+        while (heard.size() < events) {
+          heard.add(reader.next().id().orElseThrow());
+        }
+        return heard;
+      }
+    };
+  }
+
+  private Socket neverReading(long after) throws IOException {
+    Socket socket = new Socket();
+    socket.setReceiveBufferSize(2048);
+    socket.connect(new InetSocketAddress("127.0.0.1", served.httpPort()));
+    String request = "GET /api/live?after=" + after + " HTTP/1.0\r\n\r\n";
+    socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+    return socket;
+  }
+
+  private static List<Long> idsThrough(Socket socket, long last) throws IOException {
+    socket.setSoTimeout(10_000);
+    var lines =
+        new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+    List<Long> ids = new ArrayList<>();
+    while (ids.isEmpty() || ids.get(ids.size() - 1) < last) {
+      String line = lines.readLine();
+      if (line.startsWith("id: ")) {
+        ids.add(Long.parseLong(line.substring(4)));
+      }
+    }
+    return ids;
+  }
+}

@@ -1,0 +1,99 @@
+package castwell.web;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** The program in a process of its own, as a person starts it. */
+final class Program implements AutoCloseable {
+  private static final long PATIENCE_SECONDS = 30;
+
+  private final Process process;
+  private final Path errors;
+  private final BufferedReader out;
+
+  /** How it ended, and all it said. */
+  record Outcome(int exitCode, String out, String err) {}
+
+  private Program(Process process, Path errors) {
+    this.process = process;
+    this.errors = errors;
+    this.out = process.inputReader();
+  }
+
+  static Program start(String... arguments) {
+    try {
+      List<String> command = new ArrayList<>();
+      command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+      command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m"));
+      if (Runtime.version().feature() >= 24) {
+        command.add("--enable-native-access=ALL-UNNAMED"); // as the jar's manifest says
+      }
+      command.addAll(List.of("-cp", System.getProperty("java.class.path"), "castwell.web.Main"));
+      command.addAll(List.of(arguments));
+      Path errors = Files.createTempFile("castwell", ".err");
+      Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
+      return new Program(process, errors);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Outcome run(String... arguments) {
+    try (Program program = start(arguments)) {
+      return program.outcome();
+    }
+  }
+
+  /** The next line it says. */
+  String line() {
+    try {
+      String line = out.readLine();
+      if (line == null) {
+        throw new AssertionError("it ended: " + outcome());
+      }
+      return line;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Asks it to end, as a supervisor does. */
+  void terminate() {
+    process.toHandle().destroy(); // SIGTERM; the process keeps its streams
+  }
+
+  /** Waits for its end. */
+  Outcome outcome() {
+    try {
+      StringBuilder said = new StringBuilder();
+      char[] some = new char[8192];
+      for (int n = out.read(some); n >= 0; n = out.read(some)) {
+        said.append(some, 0, n);
+      }
+      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        throw new AssertionError("it doesn't end");
+      }
+      return new Outcome(process.exitValue(), said.toString(), Files.readString(errors));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    process.destroyForcibly();
+    try {
+      Files.deleteIfExists(errors);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package castwell.web;
+
+import castwell.capture.daemon.Desk;
+import castwell.capture.device.Port;
+import castwell.capture.device.PortSpec;
+import castwell.capture.device.SerialPorts;
+import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.store.Store;
+import castwell.web.settings.HttpAddress;
+import castwell.web.settings.Settings;
+import castwell.web.settings.Settings.Station;
+import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
+import castwell.web.wiring.Daemon.Running;
+import castwell.web.wiring.Rehearsal;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** The real daemon over a data folder, in this process, at a port of its own. */
+final class Served implements AutoCloseable {
+  private final Daemon daemon;
+  private final Desk desk;
+  private final Running running;
+
+  private Served(Daemon daemon, Desk desk, Running running) {
+    this.daemon = daemon;
+    this.desk = desk;
+    this.running = running;
+  }
+
+  /**
+   * A pretended range.
+   *
+   * @param httpPort 0 for any that is free
+   */
+  static Served rehearsal(Path folder, RehearsalSettings rehearsal, int httpPort) {
+    Daemon daemon = Daemon.open(folder);
+    Settings settings = SettingsFile.read(folder);
+    Station station = Rehearsal.station(settings);
+    Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+    Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
+    return start(daemon, settings, station, port, httpPort, true);
+  }
+
+  /** A station whose board isn't there. */
+  static Served withoutBoard(Path folder, String stationName) {
+    return over(folder, stationName, folder.resolve("no-board"));
+  }
+
+  /** A station whose board is at a port. */
+  static Served at(Path folder, Path port) {
+    return over(folder, "range", port);
+  }
+
+  private static Served over(Path folder, String stationName, Path path) {
+    Daemon daemon = Daemon.open(folder);
+    Settings settings = SettingsFile.read(folder);
+    PortSpec spec = PortSpec.parse(path.toString());
+    Station station = new Station(stationName, spec, settings.capture().gates());
+    Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
+    return start(daemon, settings, station, port, 0, false);
+  }
+
+  private static Served start(
+      Daemon daemon,
+      Settings settings,
+      Station station,
+      Port port,
+      int httpPort,
+      boolean rehearsal) {
+    Running running =
+        daemon.start(
+            settings.capture(),
+            List.of(station),
+            Map.of(station.name(), port),
+            new HttpAddress("127.0.0.1", httpPort),
+            rehearsal,
+            Served::report);
+    return new Served(daemon, daemon.desk(settings.capture()), running);
+  }
+
+  private static void report(Throwable died) {
+    throw new AssertionError("the capture died", died);
+  }
+
+  /** Speaks to the same announcer as the page's API does. */
+  Desk desk() {
+    return desk;
+  }
+
+  Store store() {
+    return daemon.store();
+  }
+
+  int httpPort() {
+    return running.address().port();
+  }
+
+  URI at(String path) {
+    return URI.create("http://" + running.address() + path);
+  }
+
+  @Override
+  public void close() {
+    running.close();
+    daemon.close();
+  }
+}

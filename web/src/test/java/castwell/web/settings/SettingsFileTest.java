@@ -1,0 +1,130 @@
+package castwell.web.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SettingsFileTest {
+  @TempDir Path folder;
+
+  @Test
+  void theFileWrittenAtTheFirstStartSaysTheDefaults() throws Exception {
+    Settings first = SettingsFile.read(folder.resolve("data"));
+    String written = Files.readString(folder.resolve("data/castwell.toml"));
+    assertThat(first).isEqualTo(SettingsFile.parse("nothing.toml", ""));
+    // Written out, so that a change of a key's name or place in the file would show.
+    assertThat(SettingsFile.parse("written.toml", written)).isEqualTo(first);
+    assertThat(first.listen()).isEqualTo(new HttpAddress("127.0.0.1", 8017));
+    assertThat(first.stations()).extracting(Settings.Station::name).containsExactly("range");
+    assertThat(SettingsFile.read(folder.resolve("data"))).isEqualTo(first);
+  }
+
+  @Test
+  void whatIsSetHolds() {
+    Settings settings =
+        SettingsFile.parse(
+            "set.toml",
+            """
+            [http]
+            listen = "[::1]:9000"
+            [gates]
+            spacing_mm = 700
+            [passage]
+            slowest_mps = 30
+            [[station]]
+            name = "left"
+            [[station]]
+            name = "right"
+            port = "/dev/ttyACM1"
+            spacing_mm = 500
+            oscillator = "crystal"
+            """);
+    assertThat(settings.listen()).hasToString("[::1]:9000");
+    assertThat(settings.capture().limits().slowestMps()).isEqualTo(30);
+    assertThat(settings.stations())
+        .extracting(station -> station.gates().spacingM())
+        .containsExactly(0.7, 0.5);
+    assertThat(settings.stations().get(1).port()).hasToString("/dev/ttyACM1");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "[http | line 1",
+        "a = 1 @ a = 2 | line 2",
+        "a = 1 @ a = 2 @ b = 3 @ c = 4 | line 2",
+        "a = 1 @ b = @ c = 4 | line 2",
+        "http = 3 | [http]",
+        "[gates] @ spacing_m = 0.6 | nearest is \"spacing_mm\"",
+        "[gate] @ spacing_mm = 600 | nearest is \"gates\"",
+        "[[station]] @ potr = \"auto\" | nearest is \"port\"",
+        "[gates] @ spacing_mm = -1 | [gates] spacing_mm",
+        "[gates] @ spacing_mm = nan | [gates] spacing_mm",
+        "[gates] @ spacing_mm = \"wide\" | [gates] spacing_mm",
+        "[gates] @ oscillator = \"quartz\" | \"crystal\" or \"resonator\"",
+        "[passage] @ slowest_mps = 150 | below fastest_mps",
+        "[passage] @ shortest_mm = 1500 | below longest_mm",
+        "[http] @ listen = \"nowhere\" | HOST:PORT",
+        "[http] @ listen = 8017 | text in quotes",
+        "[[station]] @ port = \"usb:1\" | usb:",
+        "[[station]] @ name = \"a b\" | station's name",
+        "[[station]] @ name = \"a\" @ [[station]] @ name = \"a\" | rename one",
+        "station = 1 | [[station]]",
+        "station = [1] | station",
+      })
+  void whatCantBeIsRefusedByPlaceInOneSentence(String settings, String told) {
+    assertThatThrownBy(() -> SettingsFile.parse("bad.toml", settings.replace(" @ ", "\n") + "\n"))
+        .isInstanceOf(BadSettings.class)
+        .hasMessageContaining(told)
+        .message()
+        .matches("bad\\.toml, [^\\n]{10,300}[^.]\\.");
+  }
+
+  @Test
+  void whatIsNoTextIsRefused() throws Exception {
+    Files.write(folder.resolve("castwell.toml"), new byte[] {(byte) 0xFF, (byte) 0xFE, 0});
+    assertThatThrownBy(() -> SettingsFile.read(folder))
+        .isInstanceOf(BadSettings.class)
+        .hasMessageContaining("UTF-8");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "8017, 127.0.0.1, 8017",
+    "0, 127.0.0.1, 0",
+    "0.0.0.0:80, 0.0.0.0, 80",
+    "range.local:65535, range.local, 65535",
+    "[::1]:80, ::1, 80",
+  })
+  void anAddressIsAHostAndAPort(String text, String host, int port) {
+    assertThat(HttpAddress.parse(text)).isEqualTo(new HttpAddress(host, port));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "nonsense",
+        "65536",
+        "-1",
+        ":80",
+        "host:",
+        "host:x",
+        "[]:80",
+        "a:b:80",
+        "a b:1"
+      })
+  void whatIsNoAddressIsRefused(String text) {
+    assertThatThrownBy(() -> HttpAddress.parse(text))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("\"" + text + "\"");
+  }
+}
