@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 
 /**
  * The board that a station hears, through its boots: edges go to the boot they are of, and come out
@@ -73,20 +74,26 @@ final class BoardTrack {
    * The board said who it is.
    *
    * @param connectedBefore whether this link has heard it before, so that a start was witnessed
+   * @param heardBefore whether this boot said other things already; line 0 comes again by wrapping
    */
-  LaneContext identified(Identity identity, boolean connectedBefore, long micros) {
-    Timing timing = new Timing(identity.hz(), identity.latencyANs(), identity.latencyBNs());
+  LaneContext identified(
+      Identity identity, boolean connectedBefore, boolean heardBefore, long micros) {
     Optional<LaneContext> same = context.filter(c -> c.board().device().equals(identity.device()));
     if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
       close(same.isPresent(), micros);
       Board board = same.map(LaneContext::board).orElseGet(() -> board(identity.device()));
-      boolean sawItStart = identity.line() == 0 || same.isPresent() && connectedBefore;
-      open(board, identity.boot(), timing, sawItStart);
+      boolean firstLine = identity.line() == 0 && !heardBefore;
+      boolean sawItStart = firstLine || same.isPresent() && connectedBefore;
+      open(board, identity.boot(), timing(identity), sawItStart);
     }
     return context.orElseThrow();
   }
 
-  /** Nobody said who it is, and nobody will. */
+  static Timing timing(Identity identity) {
+    return new Timing(identity.hz(), identity.latencyANs(), identity.latencyBNs());
+  }
+
+  /** It didn't say who it is, as far as anyone heard. */
   void assume(String device, int boot, Timing timing) {
     open(board(device), boot, timing, false);
   }
@@ -175,7 +182,7 @@ final class BoardTrack {
   private void giveOut(LaneContext c, List<Passage> passages, long micros) {
     for (Passage passage : passages) {
       faults.count(Fault.LOST_EDGE, passage.lostEdges().size());
-      long firstTicks = passage.edges().isEmpty() ? 0 : passage.edges().get(0).ticks();
+      OptionalLong stamped = stamped(c, passage);
       closed.add(
           new ClosedPassage(
               station,
@@ -184,18 +191,24 @@ final class BoardTrack {
               listening.id(),
               c.timing(),
               passage,
-              firstTicks,
-              fired(c, passage, firstTicks, micros),
+              stamped.orElse(0),
+              fired(c, stamped, micros),
               clock,
               settings.air().density(surroundings)));
     }
   }
 
-  private Instant fired(LaneContext c, Passage passage, long firstTicks, long micros) {
+  private static OptionalLong stamped(LaneContext c, Passage passage) {
+    return passage.edges().isEmpty()
+        ? c.assembler().stampedBy(passage)
+        : OptionalLong.of(passage.edges().get(0).ticks());
+  }
+
+  private Instant fired(LaneContext c, OptionalLong firstTicks, long micros) {
     OptionalDouble stamped =
-        passage.edges().isEmpty()
+        firstTicks.isEmpty()
             ? OptionalDouble.empty()
-            : clock.microsAt(c.boot(), listening.id(), firstTicks, c.timing().hz());
+            : clock.microsAt(c.boot(), listening.id(), firstTicks.getAsLong(), c.timing().hz());
     return hostClock.at(
         stamped.isPresent() ? Math.min(micros, listening.micros(stamped.getAsDouble())) : micros);
   }

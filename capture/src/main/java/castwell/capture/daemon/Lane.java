@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /** One station: bytes from its board to closed passages, hops one and two. Used by one thread. */
@@ -138,10 +139,10 @@ final class Lane {
 
   /** Nothing more will come: what is open closes. */
   void end(long micros) {
-    if (track.context().isEmpty() && !held.isEmpty()) {
-      track.assume(UNNAMED, held.boot(), UNTOLD);
+    if (track.context().isEmpty()) {
+      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, UNTOLD));
     }
-    held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
+    deliverHeld();
     track.end(micros);
   }
 
@@ -177,18 +178,36 @@ final class Lane {
 
   private void release(long micros) {
     if (track.context().isPresent() && held.isDue(micros)) {
-      held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
+      deliverHeld();
     }
+  }
+
+  private void deliverHeld() {
+    held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
   }
 
   private void identity(Identity identity, long micros) {
     boolean firstAnswer = asker.identityHeard();
     watch.identified(identity.device());
-    LaneContext c = track.identified(identity, !firstAnswer, micros);
+    if (track.context().isEmpty()) {
+      hearEarlierBoots(identity);
+    }
+    LaneContext c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
     facts.identity(c.board().id(), track.listening().id(), identity, sinceOpened);
     if (firstAnswer) {
       asker.askEdges(c.boot(), c.firstNotStored(store, identity.keep()), micros);
+    }
+  }
+
+  /**
+   * What came before the board restarted is of the same board, though it hadn't named itself yet.
+   */
+  private void hearEarlierBoots(Identity identity) {
+    OptionalInt first = held.firstBoot();
+    if (first.isPresent() && first.getAsInt() != identity.boot()) {
+      track.assume(identity.device(), first.getAsInt(), BoardTrack.timing(identity));
+      deliverHeld();
     }
   }
 

@@ -61,6 +61,9 @@ final class BoardOnPaper {
   private double nextIdentity;
   private Fate nextBeatFate = Fate.SENT;
   private Fate nextIdentityFate = Fate.SENT;
+  private int beatsOfBoot;
+  private double firstBeatOfBoot;
+  private double rateUncertainty = Double.POSITIVE_INFINITY;
   private char levelA = 'C';
   private char levelB = 'C';
 
@@ -122,6 +125,7 @@ final class BoardOnPaper {
   private void beat(double now) {
     Fate fate = nextBeatFate;
     nextBeatFate = Fate.SENT;
+    rememberForRate(now, fate);
     long queued = Math.round(Math.max(0, wireFree - now) * BYTES_PER_SECOND);
     say(
         now,
@@ -129,6 +133,27 @@ final class BoardOnPaper {
         "H",
         "%d,%d,%d,%d,%d,%d,%c%c,%s"
             .formatted(boot, ticks(now), queued, edges, merged, dropped, levelA, levelB, SENSORS));
+  }
+
+  private void rememberForRate(double now, Fate fate) {
+    if (fate != Fate.SENT) {
+      return;
+    }
+    firstBeatOfBoot = beatsOfBoot == 0 ? now : firstBeatOfBoot;
+    beatsOfBoot++;
+    if (beatsOfBoot >= 8) {
+      double u = 30 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
+      rateUncertainty = Math.min(rateUncertainty, u);
+    }
+  }
+
+  /**
+   * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
+   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by ten times that once in a
+   * thousand.
+   */
+  double rateUncertainty() {
+    return rateUncertainty;
   }
 
   /** Stamps an edge, late by what the gate is late by construction. */
@@ -181,6 +206,7 @@ final class BoardOnPaper {
     levelA = 'C';
     levelB = 'C';
     counterZero = seconds;
+    beatsOfBoot = 0;
     nextIdentity = seconds + 60;
     nextBeat = seconds + 0.2;
     nextIdentityFate = identityFate;
