@@ -92,6 +92,8 @@ final class DisturbedRange {
     all.add(this::noiseBetween);
     all.add(this::unknownSentence);
     all.add(this::spoiltBeat);
+    all.add(this::wireHeldUp);
+    all.add(this::hostBusy);
     return all;
   }
 
@@ -270,6 +272,17 @@ final class DisturbedRange {
   private void unknownSentence(double at) {
     board.unknownSentence(at);
     passage(flight(at + between(0.05, 1)), Disturbance.CLEAN, "after an unknown sentence");
+  }
+
+  private void wireHeldUp(double at) {
+    board.holdUpWire(at, between(0.1, 10));
+    passage(flight(at + between(0, 2)), Disturbance.CLEAN, "while the wire was held up");
+  }
+
+  private void hostBusy(double at) {
+    Flight flight = flight(at);
+    board.keepHostBusy(at + between(0, flight.endSeconds() - at), between(0.02, 1));
+    passage(flight, Disturbance.CLEAN, "while the host was busy");
   }
 
   private void spoiltBeat(double at) {

@@ -13,7 +13,7 @@ class DisturbedRangeTest {
   /** -Dcastwell.seed=N begins there, as a failure says. */
   private static final long FIRST_SEED = Long.getLong("castwell.seed", System.nanoTime());
 
-  private static final int SEEDS = Integer.getInteger("castwell.seeds", 300);
+  private static final int SEEDS = Integer.getInteger("castwell.seeds", 200);
   private static final int ONE_NAME = 30;
   private static final int AGAIN_EVERY = 10;
 
