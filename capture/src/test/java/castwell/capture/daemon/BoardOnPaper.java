@@ -149,8 +149,8 @@ final class BoardOnPaper {
 
   /**
    * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
-   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by ten times that once in a
-   * thousand.
+   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by 45 D / (N T) once in
+   * thousands, as a simulation of uniform delays says.
    */
   double rateUncertainty() {
     return rateUncertainty;
