@@ -33,11 +33,17 @@ final class BoardTrack {
   private final CaptureSettings settings;
   private final HostClock hostClock;
   private final Faults faults;
+  private final FactBuffer facts;
   private final List<ClosedPassage> closed = new ArrayList<>();
   private Optional<LaneContext> context = Optional.empty();
   private BoardClock clock = new BoardClock();
   private Listening listening;
   private Surroundings surroundings = NOTHING_MEASURED;
+
+  private boolean sawItStart;
+
+  /** Whether it is certain by now which of the boards of that name this is. */
+  private boolean recognised;
 
   BoardTrack(
       String station,
@@ -45,12 +51,14 @@ final class BoardTrack {
       CaptureSettings settings,
       HostClock hostClock,
       Faults faults,
+      FactBuffer facts,
       Listening listening) {
     this.station = station;
     this.store = store;
     this.settings = settings;
     this.hostClock = hostClock;
     this.faults = faults;
+    this.facts = facts;
     this.listening = listening;
   }
 
@@ -120,11 +128,42 @@ final class BoardTrack {
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      faults.count(Fault.NAME_REUSED);
-      close(false, micros);
-      open(BoardSeries.of(store, c.board(), edge), c.boot(), c.timing(), true);
+      isAnother(BoardSeries.of(store, c.board(), edge), micros);
       edge(edge, micros);
     }
+    recognised = true;
+  }
+
+  /**
+   * A boot's first beat tells whether it can be the board that it was taken for.
+   *
+   * @return where it is another of that name: that one
+   */
+  Optional<LaneContext> recognise(Heartbeat beat, long micros) {
+    LaneContext c = context.orElseThrow();
+    if (recognised) {
+      return Optional.empty();
+    }
+    Board board = BoardSeries.of(store, c.board(), beat);
+    boolean another = board.id() != c.board().id();
+    if (another) {
+      isAnother(board, micros);
+    }
+    recognised = true;
+    return another ? context : Optional.empty();
+  }
+
+  private void isAnother(Board board, long micros) {
+    faults.count(Fault.NAME_REUSED);
+    close(false, micros);
+    facts.move(origin(), board.id());
+    LaneContext taken = context.orElseThrow();
+    open(board, taken.boot(), taken.timing(), sawItStart);
+  }
+
+  FactBuffer.Origin origin() {
+    LaneContext c = context.orElseThrow();
+    return new FactBuffer.Origin(c.board().id(), c.boot(), listening.id());
   }
 
   void beat(Heartbeat beat, long micros) {
@@ -170,6 +209,8 @@ final class BoardTrack {
       opened.assembler().startedNow();
     }
     context = Optional.of(opened);
+    this.sawItStart = sawItStart;
+    recognised = false;
   }
 
   private void close(boolean boardRestarted, long micros) {

@@ -41,6 +41,7 @@ final class Lane {
   private final HeldSentences held = new HeldSentences();
   private final List<KeyPress> keys = new ArrayList<>();
   private final BoardTrack track;
+  private int keep;
   private long nextFlush = FLUSH_MICROS;
 
   record KeyPress(Key key, Instant at) {}
@@ -63,6 +64,7 @@ final class Lane {
             settings,
             hostClock,
             faults,
+            facts,
             new Listening(store, station, port, hostClock.now(), 0));
   }
 
@@ -194,10 +196,15 @@ final class Lane {
     }
     LaneContext c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
-    facts.identity(c.board().id(), track.listening().id(), identity, sinceOpened);
+    facts.identity(track.origin(), identity, sinceOpened);
+    keep = identity.keep();
     if (firstAnswer) {
-      asker.askEdges(c.boot(), c.firstNotStored(store, identity.keep()), micros);
+      askEdges(c, micros);
     }
+  }
+
+  private void askEdges(LaneContext c, long micros) {
+    asker.askEdges(c.boot(), c.firstNotStored(store, keep), micros);
   }
 
   /**
@@ -216,16 +223,18 @@ final class Lane {
       follow(edge.boot(), micros);
       track.edge(edge, micros);
     } else if (sentence instanceof Heartbeat beat) {
-      long board = follow(beat.boot(), micros);
-      var listening = track.listening();
-      facts.beat(board, listening.id(), beat, listening.sinceOpened(micros));
+      follow(beat.boot(), micros);
+      track.recognise(beat, micros).ifPresent(c -> askEdges(c, micros));
+      facts.beat(track.origin(), beat, track.listening().sinceOpened(micros));
       track.beat(beat, micros);
     } else if (sentence instanceof Loss loss) {
       faults.count(Fault.DROPPED_BY_BOARD, loss.count());
-      facts.loss(follow(loss.boot(), micros), loss);
+      follow(loss.boot(), micros);
+      facts.loss(track.origin(), loss);
       track.context().orElseThrow().assembler().dropped(loss.firstTicks(), loss.lastTicks());
     } else if (sentence instanceof Missing missing) {
-      facts.missing(follow(missing.boot(), micros), missing);
+      follow(missing.boot(), micros);
+      facts.missing(track.origin(), missing);
       track.context().orElseThrow().assembler().missing(missing.first(), missing.last());
     } else if (sentence instanceof Key key) {
       keys.add(new KeyPress(key, hostClock.at(micros)));
@@ -235,14 +244,11 @@ final class Lane {
   /**
    * A sentence of another boot than the current tells that the board started anew, even when its
    * identity was lost.
-   *
-   * @return the board's row
    */
-  private long follow(int boot, long micros) {
+  private void follow(int boot, long micros) {
     if (track.isRestart(boot)) {
       track.restarted(boot, micros);
       asker.askIdentity(micros);
     }
-    return track.context().orElseThrow().board().id();
   }
 }

@@ -142,15 +142,15 @@ final class BoardOnPaper {
     firstBeatOfBoot = beatsOfBoot == 0 ? now : firstBeatOfBoot;
     beatsOfBoot++;
     if (beatsOfBoot >= 8) {
-      double u = 30 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
+      double u = 45 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
       rateUncertainty = Math.min(rateUncertainty, u);
     }
   }
 
   /**
    * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
-   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by ten times that once in a
-   * thousand.
+   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by 45 D / (N T) once in
+   * thousands, as a simulation of uniform delays says.
    */
   double rateUncertainty() {
     return rateUncertainty;
@@ -217,6 +217,18 @@ final class BoardOnPaper {
   void unknownSentence(double seconds) {
     liveUntil(seconds);
     say(seconds, Fate.SENT, "Z", "1,2,3");
+  }
+
+  /** The wire takes nothing more for so long; what the board says meanwhile waits in its queue. */
+  void holdUpWire(double seconds, double howLong) {
+    liveUntil(seconds);
+    wireFree = Math.max(wireFree, seconds + howLong);
+  }
+
+  /** The host is busy and hears nothing for so long; then all at once. */
+  void keepHostBusy(double seconds, double howLong) {
+    liveUntil(seconds);
+    lastHeard = Math.max(lastHeard, seconds + howLong);
   }
 
   /** Bytes that no board says; they are a line of their own. */

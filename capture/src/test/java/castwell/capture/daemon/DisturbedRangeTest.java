@@ -13,7 +13,8 @@ class DisturbedRangeTest {
   /** -Dcastwell.seed=N begins there, as a failure says. */
   private static final long FIRST_SEED = Long.getLong("castwell.seed", System.nanoTime());
 
-  private static final int SEEDS = Integer.getInteger("castwell.seeds", 300);
+  private static final int SEEDS = Integer.getInteger("castwell.seeds", 200);
+  private static final int ONE_NAME = 30;
   private static final int AGAIN_EVERY = 10;
 
   @TempDir Path folder;
@@ -24,6 +25,19 @@ class DisturbedRangeTest {
     try (RangeBench bench = RangeBench.in(folder)) {
       for (long seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {
         check(bench, DisturbedRange.of(seed), seed);
+      }
+    }
+  }
+
+  /**
+   * Boards of one name, with boots and edge numbers alike: each keeps its own. The seeds are fixed,
+   * since where first heartbeats and first edges are lost as well nobody could tell them apart.
+   */
+  @Test
+  void boardsOfOneNameAreToldApart() throws Exception {
+    try (RangeBench bench = RangeBench.in(folder)) {
+      for (long seed = 1; seed <= ONE_NAME; seed++) {
+        check(bench, DisturbedRange.of(seed, "twin"), seed);
       }
     }
   }
