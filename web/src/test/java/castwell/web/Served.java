@@ -10,7 +10,9 @@ import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
 import castwell.web.wiring.Daemon.Running;
+import castwell.web.wiring.Rehearsal;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,11 +46,20 @@ final class Served implements AutoCloseable {
 
   /** A station whose board isn't there. */
   static Served withoutBoard(Path folder, String stationName) {
+    return over(folder, stationName, folder.resolve("no-board"));
+  }
+
+  /** A station whose board is at a port. */
+  static Served at(Path folder, Path port) {
+    return over(folder, "range", port);
+  }
+
+  private static Served over(Path folder, String stationName, Path path) {
     Daemon daemon = Daemon.open(folder);
     Settings settings = SettingsFile.read(folder);
-    PortSpec absent = PortSpec.parse(folder.resolve("no-board").toString());
-    Station station = new Station(stationName, absent, settings.capture().gates());
-    Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(absent);
+    PortSpec spec = PortSpec.parse(path.toString());
+    Station station = new Station(stationName, spec, settings.capture().gates());
+    Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
     return start(daemon, settings, station, port, 0, false);
   }
 

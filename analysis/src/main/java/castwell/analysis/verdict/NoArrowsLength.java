@@ -10,8 +10,12 @@ final class NoArrowsLength implements Rule {
     return evidence
         .measurement()
         .length()
-        .filter(length -> length.value() < limits.shortestM() || length.value() > limits.longestM())
+        .filter(length -> !isAnArrows(length.value(), limits))
         .map(length -> reason(length.value(), limits));
+  }
+
+  static boolean isAnArrows(double lengthM, Limits limits) {
+    return lengthM >= limits.shortestM() && lengthM <= limits.longestM();
   }
 
   private static Reason reason(double lengthM, Limits limits) {

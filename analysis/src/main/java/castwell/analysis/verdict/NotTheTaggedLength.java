@@ -3,7 +3,7 @@ package castwell.analysis.verdict;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.Optional;
 
-/** Not as long as the arrow that the tags name. */
+/** An arrow's length, and not that of the arrow that the tags name. */
 final class NotTheTaggedLength implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {
@@ -14,6 +14,7 @@ final class NotTheTaggedLength implements Rule {
     return evidence
         .measurement()
         .length()
+        .filter(length -> NoArrowsLength.isAnArrows(length.value(), evidence.limits()))
         .filter(length -> Math.abs(length.value() - taggedM) > allowedM(length, evidence.limits()))
         .map(
             length ->

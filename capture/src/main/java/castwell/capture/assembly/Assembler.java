@@ -148,6 +148,17 @@ public final class Assembler {
     return holes.firstWaitedFor();
   }
 
+  /** By which tick a passage was stamped of which nothing arrived, as far as others tell. */
+  public OptionalLong stampedBy(Passage lost) {
+    OptionalLong counted = beats.alreadyAt(lost.lastEdge());
+    var next = edges.higherEntry(lost.lastEdge());
+    if (next == null) {
+      return counted;
+    }
+    long ticks = next.getValue().ticks();
+    return OptionalLong.of(counted.isPresent() ? Math.min(ticks, counted.getAsLong()) : ticks);
+  }
+
   /** When {@link #settle} should be called again, in micros; empty when nothing is open. */
   public OptionalLong nextLook() {
     return nextLookMicros == NEVER ? OptionalLong.empty() : OptionalLong.of(nextLookMicros);

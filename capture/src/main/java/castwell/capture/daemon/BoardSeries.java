@@ -5,6 +5,7 @@ import castwell.capture.store.RawFacts.StoredEdge;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.EdgeSeen;
+import castwell.capture.wire.Sentence.Heartbeat;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,13 +22,28 @@ final class BoardSeries {
         t -> {
           List<Board> all = t.boards().named(taken.device());
           Optional<Board> same = all.stream().filter(board -> holds(t, board, edge)).findFirst();
-          return same.or(
-                  () ->
-                      all.stream()
-                          .filter(b -> t.raw().highestEdge(b.id(), edge.boot()) == 0)
-                          .findFirst())
+          return same.or(() -> unused(t, all, edge.boot()))
               .orElseGet(() -> t.boards().begin(taken.device()));
         });
+  }
+
+  /**
+   * The series that holds this very beat, or the one it was taken for unless more edges of its boot
+   * are stored than it has counted, or one that holds nothing of its boot, or a new one.
+   */
+  static Board of(Store store, Board taken, Heartbeat beat) {
+    return store.write(
+        t -> {
+          List<Board> all = t.boards().named(taken.device());
+          Optional<Board> same = all.stream().filter(b -> t.raw().holds(b.id(), beat)).findFirst();
+          boolean canBe = t.raw().highestEdge(taken.id(), beat.boot()) <= beat.edges();
+          return same.or(() -> canBe ? Optional.of(taken) : unused(t, all, beat.boot()))
+              .orElseGet(() -> t.boards().begin(taken.device()));
+        });
+  }
+
+  private static Optional<Board> unused(Transaction t, List<Board> all, int boot) {
+    return all.stream().filter(b -> t.raw().highestEdge(b.id(), boot) == 0).findFirst();
   }
 
   static boolean isSame(StoredEdge stored, EdgeSeen edge) {

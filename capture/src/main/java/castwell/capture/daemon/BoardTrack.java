@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 
 /**
  * The board that a station hears, through its boots: edges go to the boot they are of, and come out
@@ -32,11 +33,17 @@ final class BoardTrack {
   private final CaptureSettings settings;
   private final HostClock hostClock;
   private final Faults faults;
+  private final FactBuffer facts;
   private final List<ClosedPassage> closed = new ArrayList<>();
   private Optional<LaneContext> context = Optional.empty();
   private BoardClock clock = new BoardClock();
   private Listening listening;
   private Surroundings surroundings = NOTHING_MEASURED;
+
+  private boolean sawItStart;
+
+  /** Whether it is certain by now which of the boards of that name this is. */
+  private boolean recognised;
 
   BoardTrack(
       String station,
@@ -44,12 +51,14 @@ final class BoardTrack {
       CaptureSettings settings,
       HostClock hostClock,
       Faults faults,
+      FactBuffer facts,
       Listening listening) {
     this.station = station;
     this.store = store;
     this.settings = settings;
     this.hostClock = hostClock;
     this.faults = faults;
+    this.facts = facts;
     this.listening = listening;
   }
 
@@ -73,20 +82,26 @@ final class BoardTrack {
    * The board said who it is.
    *
    * @param connectedBefore whether this link has heard it before, so that a start was witnessed
+   * @param heardBefore whether this boot said other things already; line 0 comes again by wrapping
    */
-  LaneContext identified(Identity identity, boolean connectedBefore, long micros) {
-    Timing timing = new Timing(identity.hz(), identity.latencyANs(), identity.latencyBNs());
+  LaneContext identified(
+      Identity identity, boolean connectedBefore, boolean heardBefore, long micros) {
     Optional<LaneContext> same = context.filter(c -> c.board().device().equals(identity.device()));
     if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
       close(same.isPresent(), micros);
       Board board = same.map(LaneContext::board).orElseGet(() -> board(identity.device()));
-      boolean sawItStart = identity.line() == 0 || same.isPresent() && connectedBefore;
-      open(board, identity.boot(), timing, sawItStart);
+      boolean firstLine = identity.line() == 0 && !heardBefore;
+      boolean sawItStart = firstLine || same.isPresent() && connectedBefore;
+      open(board, identity.boot(), timing(identity), sawItStart);
     }
     return context.orElseThrow();
   }
 
-  /** Nobody said who it is, and nobody will. */
+  static Timing timing(Identity identity) {
+    return new Timing(identity.hz(), identity.latencyANs(), identity.latencyBNs());
+  }
+
+  /** It didn't say who it is, as far as anyone heard. */
   void assume(String device, int boot, Timing timing) {
     open(board(device), boot, timing, false);
   }
@@ -113,11 +128,42 @@ final class BoardTrack {
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      faults.count(Fault.NAME_REUSED);
-      close(false, micros);
-      open(BoardSeries.of(store, c.board(), edge), c.boot(), c.timing(), true);
+      isAnother(BoardSeries.of(store, c.board(), edge), micros);
       edge(edge, micros);
     }
+    recognised = true;
+  }
+
+  /**
+   * A boot's first beat tells whether it can be the board that it was taken for.
+   *
+   * @return where it is another of that name: that one
+   */
+  Optional<LaneContext> recognise(Heartbeat beat, long micros) {
+    LaneContext c = context.orElseThrow();
+    if (recognised) {
+      return Optional.empty();
+    }
+    Board board = BoardSeries.of(store, c.board(), beat);
+    boolean another = board.id() != c.board().id();
+    if (another) {
+      isAnother(board, micros);
+    }
+    recognised = true;
+    return another ? context : Optional.empty();
+  }
+
+  private void isAnother(Board board, long micros) {
+    faults.count(Fault.NAME_REUSED);
+    close(false, micros);
+    facts.move(origin(), board.id());
+    LaneContext taken = context.orElseThrow();
+    open(board, taken.boot(), taken.timing(), sawItStart);
+  }
+
+  FactBuffer.Origin origin() {
+    LaneContext c = context.orElseThrow();
+    return new FactBuffer.Origin(c.board().id(), c.boot(), listening.id());
   }
 
   void beat(Heartbeat beat, long micros) {
@@ -163,6 +209,8 @@ final class BoardTrack {
       opened.assembler().startedNow();
     }
     context = Optional.of(opened);
+    this.sawItStart = sawItStart;
+    recognised = false;
   }
 
   private void close(boolean boardRestarted, long micros) {
@@ -175,7 +223,7 @@ final class BoardTrack {
   private void giveOut(LaneContext c, List<Passage> passages, long micros) {
     for (Passage passage : passages) {
       faults.count(Fault.LOST_EDGE, passage.lostEdges().size());
-      long firstTicks = passage.edges().isEmpty() ? 0 : passage.edges().get(0).ticks();
+      OptionalLong stamped = stamped(c, passage);
       closed.add(
           new ClosedPassage(
               station,
@@ -184,18 +232,24 @@ final class BoardTrack {
               listening.id(),
               c.timing(),
               passage,
-              firstTicks,
-              fired(c, passage, firstTicks, micros),
+              stamped.orElse(0),
+              fired(c, stamped, micros),
               clock,
               settings.air().density(surroundings)));
     }
   }
 
-  private Instant fired(LaneContext c, Passage passage, long firstTicks, long micros) {
+  private static OptionalLong stamped(LaneContext c, Passage passage) {
+    return passage.edges().isEmpty()
+        ? c.assembler().stampedBy(passage)
+        : OptionalLong.of(passage.edges().get(0).ticks());
+  }
+
+  private Instant fired(LaneContext c, OptionalLong firstTicks, long micros) {
     OptionalDouble stamped =
-        passage.edges().isEmpty()
+        firstTicks.isEmpty()
             ? OptionalDouble.empty()
-            : clock.microsAt(c.boot(), listening.id(), firstTicks, c.timing().hz());
+            : clock.microsAt(c.boot(), listening.id(), firstTicks.getAsLong(), c.timing().hz());
     return hostClock.at(
         stamped.isPresent() ? Math.min(micros, listening.micros(stamped.getAsDouble())) : micros);
   }

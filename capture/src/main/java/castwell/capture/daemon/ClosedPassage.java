@@ -8,7 +8,7 @@ import java.time.Instant;
 /**
  * A passage as it leaves a lane, on its way to the store.
  *
- * @param firstTicks full ticks of its first edge, 0 when none arrived
+ * @param firstTicks full ticks of its first edge; where none arrived, of what came next, or 0
  * @param fired when its first edge was stamped
  * @param clock the board's, for the tick rate
  */

@@ -10,45 +10,53 @@ import java.util.List;
 /** Raw facts besides edges, on their way into the next transaction. */
 final class FactBuffer {
   private final List<Fact> facts = new ArrayList<>();
-  private final List<Beat> beats = new ArrayList<>();
+
+  /** Whose boot a fact is of, and over which stretch of listening it came. */
+  record Origin(long board, int boot, long listening) {}
 
   @FunctionalInterface
-  private interface Fact {
-    void write(Transaction t);
+  private interface Writing {
+    void write(Transaction t, Origin origin);
   }
 
-  private record Beat(long board, long listening, ReceivedBeat received) {}
+  private record Fact(Origin origin, Writing writing) {}
 
-  void beat(long board, long listening, Heartbeat beat, long micros) {
-    beats.add(new Beat(board, listening, new ReceivedBeat(beat, micros)));
+  void beat(Origin origin, Heartbeat beat, long micros) {
+    var received = List.of(new ReceivedBeat(beat, micros));
+    facts.add(
+        new Fact(origin, (t, from) -> t.raw().heartbeats(from.board, from.listening, received)));
   }
 
-  void identity(long board, long listening, Sentence.Identity identity, long micros) {
-    facts.add(t -> t.raw().identity(board, listening, identity, micros));
+  void identity(Origin origin, Sentence.Identity identity, long micros) {
+    facts.add(
+        new Fact(
+            origin, (t, from) -> t.raw().identity(from.board, from.listening, identity, micros)));
   }
 
-  void loss(long board, Sentence.Loss loss) {
-    facts.add(t -> t.raw().loss(board, loss));
+  void loss(Origin origin, Sentence.Loss loss) {
+    facts.add(new Fact(origin, (t, from) -> t.raw().loss(from.board, loss)));
   }
 
-  void missing(long board, Sentence.Missing missing) {
-    facts.add(t -> t.raw().missing(board, missing));
+  void missing(Origin origin, Sentence.Missing missing) {
+    facts.add(new Fact(origin, (t, from) -> t.raw().missing(from.board, missing)));
+  }
+
+  /** It turned out that another board of that name said it. */
+  void move(Origin taken, long board) {
+    Origin right = new Origin(board, taken.boot, taken.listening);
+    facts.replaceAll(fact -> fact.origin.equals(taken) ? new Fact(right, fact.writing) : fact);
   }
 
   boolean isEmpty() {
-    return facts.isEmpty() && beats.isEmpty();
+    return facts.isEmpty();
   }
 
   /** Writes everything; it stays here until {@link #written}. */
   void write(Transaction t) {
-    facts.forEach(fact -> fact.write(t));
-    for (Beat beat : beats) {
-      t.raw().heartbeats(beat.board(), beat.listening(), List.of(beat.received()));
-    }
+    facts.forEach(fact -> fact.writing.write(t, fact.origin));
   }
 
   void written() {
     facts.clear();
-    beats.clear();
   }
 }

@@ -4,7 +4,11 @@ import castwell.capture.wire.Sentence;
 import castwell.capture.wire.Sentence.EdgeSeen;
 import castwell.capture.wire.Sentence.Heartbeat;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * Sentences that came before the host could make sense of them: before the board said who it is, or
@@ -54,23 +58,22 @@ final class HeldSentences {
     return held.isEmpty() ? Long.MAX_VALUE : waitUntil;
   }
 
-  /** The boot that they tell of; 0 where none does. */
-  int boot() {
-    for (Held h : held) {
-      if (h.sentence() instanceof EdgeSeen edge) {
-        return edge.boot();
-      }
-    }
-    return 0;
+  /** The boot that the first of them is of; empty where there are none. */
+  OptionalInt firstBoot() {
+    return held.stream().mapToInt(h -> h.sentence().boot()).findFirst();
   }
 
-  /** Heartbeats first, since they unwrap the edges. */
+  /** Boot by boot; of each the heartbeats first, since they unwrap the edges. */
   List<Held> takeAll() {
-    List<Held> taken = new ArrayList<>(held);
-    taken.sort(
-        (a, b) ->
-            Boolean.compare(b.sentence() instanceof Heartbeat, a.sentence() instanceof Heartbeat));
+    Map<Integer, List<Held>> boots = new LinkedHashMap<>();
+    held.forEach(h -> boots.computeIfAbsent(h.sentence().boot(), b -> new ArrayList<>()).add(h));
     held.clear();
-    return taken;
+    return boots.values().stream()
+        .flatMap(boot -> boot.stream().sorted(Comparator.comparing(h -> !isBeat(h))))
+        .toList();
+  }
+
+  private static boolean isBeat(Held held) {
+    return held.sentence() instanceof Heartbeat;
   }
 }

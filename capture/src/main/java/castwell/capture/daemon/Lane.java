@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /** One station: bytes from its board to closed passages, hops one and two. Used by one thread. */
@@ -40,6 +41,7 @@ final class Lane {
   private final HeldSentences held = new HeldSentences();
   private final List<KeyPress> keys = new ArrayList<>();
   private final BoardTrack track;
+  private int keep;
   private long nextFlush = FLUSH_MICROS;
 
   record KeyPress(Key key, Instant at) {}
@@ -62,6 +64,7 @@ final class Lane {
             settings,
             hostClock,
             faults,
+            facts,
             new Listening(store, station, port, hostClock.now(), 0));
   }
 
@@ -138,10 +141,10 @@ final class Lane {
 
   /** Nothing more will come: what is open closes. */
   void end(long micros) {
-    if (track.context().isEmpty() && !held.isEmpty()) {
-      track.assume(UNNAMED, held.boot(), UNTOLD);
+    if (track.context().isEmpty()) {
+      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, UNTOLD));
     }
-    held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
+    deliverHeld();
     track.end(micros);
   }
 
@@ -177,18 +180,41 @@ final class Lane {
 
   private void release(long micros) {
     if (track.context().isPresent() && held.isDue(micros)) {
-      held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
+      deliverHeld();
     }
+  }
+
+  private void deliverHeld() {
+    held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
   }
 
   private void identity(Identity identity, long micros) {
     boolean firstAnswer = asker.identityHeard();
     watch.identified(identity.device());
-    LaneContext c = track.identified(identity, !firstAnswer, micros);
+    if (track.context().isEmpty()) {
+      hearEarlierBoots(identity);
+    }
+    LaneContext c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
-    facts.identity(c.board().id(), track.listening().id(), identity, sinceOpened);
+    facts.identity(track.origin(), identity, sinceOpened);
+    keep = identity.keep();
     if (firstAnswer) {
-      asker.askEdges(c.boot(), c.firstNotStored(store, identity.keep()), micros);
+      askEdges(c, micros);
+    }
+  }
+
+  private void askEdges(LaneContext c, long micros) {
+    asker.askEdges(c.boot(), c.firstNotStored(store, keep), micros);
+  }
+
+  /**
+   * What came before the board restarted is of the same board, though it hadn't named itself yet.
+   */
+  private void hearEarlierBoots(Identity identity) {
+    OptionalInt first = held.firstBoot();
+    if (first.isPresent() && first.getAsInt() != identity.boot()) {
+      track.assume(identity.device(), first.getAsInt(), BoardTrack.timing(identity));
+      deliverHeld();
     }
   }
 
@@ -197,16 +223,18 @@ final class Lane {
       follow(edge.boot(), micros);
       track.edge(edge, micros);
     } else if (sentence instanceof Heartbeat beat) {
-      long board = follow(beat.boot(), micros);
-      var listening = track.listening();
-      facts.beat(board, listening.id(), beat, listening.sinceOpened(micros));
+      follow(beat.boot(), micros);
+      track.recognise(beat, micros).ifPresent(c -> askEdges(c, micros));
+      facts.beat(track.origin(), beat, track.listening().sinceOpened(micros));
       track.beat(beat, micros);
     } else if (sentence instanceof Loss loss) {
       faults.count(Fault.DROPPED_BY_BOARD, loss.count());
-      facts.loss(follow(loss.boot(), micros), loss);
+      follow(loss.boot(), micros);
+      facts.loss(track.origin(), loss);
       track.context().orElseThrow().assembler().dropped(loss.firstTicks(), loss.lastTicks());
     } else if (sentence instanceof Missing missing) {
-      facts.missing(follow(missing.boot(), micros), missing);
+      follow(missing.boot(), micros);
+      facts.missing(track.origin(), missing);
       track.context().orElseThrow().assembler().missing(missing.first(), missing.last());
     } else if (sentence instanceof Key key) {
       keys.add(new KeyPress(key, hostClock.at(micros)));
@@ -216,14 +244,11 @@ final class Lane {
   /**
    * A sentence of another boot than the current tells that the board started anew, even when its
    * identity was lost.
-   *
-   * @return the board's row
    */
-  private long follow(int boot, long micros) {
+  private void follow(int boot, long micros) {
     if (track.isRestart(boot)) {
       track.restarted(boot, micros);
       asker.askIdentity(micros);
     }
-    return track.context().orElseThrow().board().id();
   }
 }

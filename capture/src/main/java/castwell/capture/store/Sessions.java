@@ -13,6 +13,11 @@ public final class Sessions {
   static final Duration NEW_END_AFTER = Duration.ofMinutes(3);
   static final Duration NEW_SESSION_AFTER = Duration.ofHours(3);
 
+  /** Passages close, now and then, in another order than they were fired in. */
+  private static final Duration OUT_OF_ORDER = Duration.ofMinutes(1);
+
+  private static final String BY_A_SHOT = "a shot";
+
   private static final RowMapper<Session> SESSION = ConstructorMapper.of(Session.class);
 
   private static final RowMapper<LastShot> LAST_SHOT = ConstructorMapper.of(LastShot.class);
@@ -45,11 +50,30 @@ public final class Sessions {
         last.map(LastShot::firedMs).or(() -> current.map(Session::startedMs)).orElse(Instant.MIN);
     boolean over = clean && fired.isAfter(plus(quietSince, NEW_SESSION_AFTER));
     if (current.isEmpty() || over) {
-      return new Place(begin(station, fired, date, "a shot"), 1);
+      long begun =
+          begunSoonAfter(station, fired)
+              .map(Session::id)
+              .orElseGet(() -> begin(station, fired, date, BY_A_SHOT));
+      return new Place(begun, 1);
     }
     int end = last.map(LastShot::endNumber).orElse(1);
     boolean newEnd = clean && last.isPresent() && fired.isAfter(plus(quietSince, NEW_END_AFTER));
     return new Place(current.get().id(), newEnd ? end + 1 : end);
+  }
+
+  private Optional<Session> begunSoonAfter(String station, Instant fired) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session
+            WHERE station = ? AND begun_by = ? AND started_ms > ? AND started_ms <= ?
+            ORDER BY started_ms LIMIT 1""")
+        .bind(0, station)
+        .bind(1, BY_A_SHOT)
+        .bind(2, fired)
+        .bind(3, fired.plus(OUT_OF_ORDER))
+        .map(SESSION)
+        .findOne();
   }
 
   private static Instant plus(Instant instant, Duration duration) {

@@ -11,6 +11,9 @@ public sealed interface Sentence {
   /** The running number of the line, 0 to 65535, wrapping. */
   int line();
 
+  /** Which start of the board it is of, 0 to 65535. */
+  int boot();
+
   /**
    * Who the board is.
    *

@@ -61,6 +61,9 @@ final class BoardOnPaper {
   private double nextIdentity;
   private Fate nextBeatFate = Fate.SENT;
   private Fate nextIdentityFate = Fate.SENT;
+  private int beatsOfBoot;
+  private double firstBeatOfBoot;
+  private double rateUncertainty = Double.POSITIVE_INFINITY;
   private char levelA = 'C';
   private char levelB = 'C';
 
@@ -122,6 +125,7 @@ final class BoardOnPaper {
   private void beat(double now) {
     Fate fate = nextBeatFate;
     nextBeatFate = Fate.SENT;
+    rememberForRate(now, fate);
     long queued = Math.round(Math.max(0, wireFree - now) * BYTES_PER_SECOND);
     say(
         now,
@@ -129,6 +133,27 @@ final class BoardOnPaper {
         "H",
         "%d,%d,%d,%d,%d,%d,%c%c,%s"
             .formatted(boot, ticks(now), queued, edges, merged, dropped, levelA, levelB, SENSORS));
+  }
+
+  private void rememberForRate(double now, Fate fate) {
+    if (fate != Fate.SENT) {
+      return;
+    }
+    firstBeatOfBoot = beatsOfBoot == 0 ? now : firstBeatOfBoot;
+    beatsOfBoot++;
+    if (beatsOfBoot >= 8) {
+      double u = 45 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
+      rateUncertainty = Math.min(rateUncertainty, u);
+    }
+  }
+
+  /**
+   * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
+   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by 45 D / (N T) once in
+   * thousands, as a simulation of uniform delays says.
+   */
+  double rateUncertainty() {
+    return rateUncertainty;
   }
 
   /** Stamps an edge, late by what the gate is late by construction. */
@@ -181,6 +206,7 @@ final class BoardOnPaper {
     levelA = 'C';
     levelB = 'C';
     counterZero = seconds;
+    beatsOfBoot = 0;
     nextIdentity = seconds + 60;
     nextBeat = seconds + 0.2;
     nextIdentityFate = identityFate;
@@ -191,6 +217,18 @@ final class BoardOnPaper {
   void unknownSentence(double seconds) {
     liveUntil(seconds);
     say(seconds, Fate.SENT, "Z", "1,2,3");
+  }
+
+  /** The wire takes nothing more for so long; what the board says meanwhile waits in its queue. */
+  void holdUpWire(double seconds, double howLong) {
+    liveUntil(seconds);
+    wireFree = Math.max(wireFree, seconds + howLong);
+  }
+
+  /** The host is busy and hears nothing for so long; then all at once. */
+  void keepHostBusy(double seconds, double howLong) {
+    liveUntil(seconds);
+    lastHeard = Math.max(lastHeard, seconds + howLong);
   }
 
   /** Bytes that no board says; they are a line of their own. */

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleConsumer;
 
@@ -24,41 +25,48 @@ final class DisturbedRange {
 
   private final Random random;
   private final String name;
-  private final boolean resonator;
   private final BoardOnPaper board;
   private final List<Truth> truths = new ArrayList<>();
   private final List<DoubleConsumer> happenings;
   private double wrapSeconds = Double.POSITIVE_INFINITY;
 
-  private DisturbedRange(long seed) {
-    random = new Random(seed);
+  private DisturbedRange(long seed, Optional<String> sharedName) {
+    random = new Random(seed * 0x9E3779B97F4A7C15L); // neighbours would begin alike
     name = "disturbed-" + seed;
-    resonator = random.nextInt(3) == 0;
-    board = new BoardOnPaper(nature(), random);
+    board = new BoardOnPaper(nature(sharedName), random);
     happenings = someOf(allHappenings());
   }
 
   static DisturbedRange of(long seed) {
-    DisturbedRange range = new DisturbedRange(seed);
+    return played(new DisturbedRange(seed, Optional.empty()));
+  }
+
+  /** Its board bears the name that others of its make bear too, and was just switched on. */
+  static DisturbedRange of(long seed, String sharedName) {
+    return played(new DisturbedRange(seed, Optional.of(sharedName)));
+  }
+
+  private static DisturbedRange played(DisturbedRange range) {
     range.play();
     return range;
   }
 
-  private Nature nature() {
+  private Nature nature(Optional<String> sharedName) {
+    boolean resonator = random.nextInt(3) == 0;
     double hz = 2e6 * (1 + (resonator ? between(-4000e-6, 4000e-6) : between(-10e-6, 10e-6)));
     long firstTicks = (long) between(0, 2e9);
     if (random.nextInt(4) == 0) {
       wrapSeconds = between(5, 90);
       firstTicks = (long) (WRAP * (1 + random.nextInt(3)) - wrapSeconds * hz);
     }
-    boolean odd = random.nextInt(3) == 0;
+    boolean odd = random.nextInt(3) == 0 && sharedName.isEmpty();
     return new Nature(
-        name,
+        sharedName.orElse(name),
         hz,
         firstTicks,
-        random.nextInt(10) == 0 ? 65535 : 1 + random.nextInt(50),
+        random.nextInt(10) == 0 ? 65535 : 1 + random.nextInt(sharedName.isEmpty() ? 50 : 3),
         random.nextInt(3) == 0 ? 65530 - random.nextInt(100) : random.nextInt(65536),
-        random.nextInt(3) == 0 ? 1 + random.nextInt(3000) : 0,
+        random.nextInt(3) == 0 && sharedName.isEmpty() ? 1 + random.nextInt(3000) : 0,
         odd ? random.nextInt(100_000) - 50_000 : 0,
         odd ? random.nextInt(100_000) - 50_000 : 0,
         new double[] {1e-3, 4e-3, 16e-3}[random.nextInt(3)]);
@@ -84,6 +92,8 @@ final class DisturbedRange {
     all.add(this::noiseBetween);
     all.add(this::unknownSentence);
     all.add(this::spoiltBeat);
+    all.add(this::wireHeldUp);
+    all.add(this::hostBusy);
     return all;
   }
 
@@ -99,7 +109,8 @@ final class DisturbedRange {
     if (firstBeatLost) {
       board.spoilNextBeat(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     }
-    if (random.nextInt(6) == 0) {
+    boolean unnamed = random.nextInt(6) == 0;
+    if (unnamed) {
       board.spoilNextIdentity(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     }
     double now = 0.05;
@@ -116,7 +127,7 @@ final class DisturbedRange {
       happenings.get(random.nextInt(happenings.size())).accept(now);
       now += 2.5 + between(0, random.nextBoolean() ? 1 : 20);
     }
-    board.liveUntil(now + between(2, 30));
+    board.liveUntil(Math.max(now + between(2, 30), unnamed ? 61 : 0));
   }
 
   private Flight flight(double at) {
@@ -263,6 +274,17 @@ final class DisturbedRange {
     passage(flight(at + between(0.05, 1)), Disturbance.CLEAN, "after an unknown sentence");
   }
 
+  private void wireHeldUp(double at) {
+    board.holdUpWire(at, between(0.1, 10));
+    passage(flight(at + between(0, 2)), Disturbance.CLEAN, "while the wire was held up");
+  }
+
+  private void hostBusy(double at) {
+    Flight flight = flight(at);
+    board.keepHostBusy(at + between(0, flight.endSeconds() - at), between(0.02, 1));
+    passage(flight, Disturbance.CLEAN, "while the host was busy");
+  }
+
   private void spoiltBeat(double at) {
     board.spoilNextBeat(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     passage(flight(at), Disturbance.CLEAN, "near a spoilt heartbeat");
@@ -280,8 +302,12 @@ final class DisturbedRange {
     return truths;
   }
 
-  boolean resonator() {
-    return resonator;
+  /**
+   * By how much of itself a speed may be off: 0.01 % wherever the heartbeats tell the rate to 0.003
+   * %. The other 0.007 % are one tick of the 16000 that the fastest arrow takes from gate to gate.
+   */
+  double speedTolerance() {
+    return Math.max(1e-4, 7e-5 + Math.min(board.rateUncertainty(), 0.005));
   }
 
   Path writeTo(Path folder) throws IOException {

@@ -6,6 +6,7 @@ import castwell.analysis.verdict.Limits;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.device.BadRecording;
 import castwell.capture.device.Recording;
+import castwell.capture.store.Sessions;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Faults;
@@ -13,7 +14,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A data folder and all that works on it, set as the program is when nobody changed a setting. */
@@ -81,18 +82,17 @@ final class RangeBench implements AutoCloseable {
     }
   }
 
-  /** A station's passages, the first first. */
+  /** A station's passages, session by session, the first first. */
   List<Shot> shots(String station) {
-    List<Shot> shots = new ArrayList<>();
-    store.read(
-        t -> {
-          t.shots().each(shots::add);
-          return null;
-        });
-    return shots.stream().filter(shot -> shot.station().equals(station)).toList();
+    return store.read(
+        t ->
+            t.sessions().all().stream()
+                .filter(session -> session.station().equals(station))
+                .sorted(Comparator.comparing(Sessions.Session::startedMs))
+                .flatMap(session -> t.shots().ofSession(session.name()).stream())
+                .toList());
   }
 
-  /** How many rows each table has. */
   Tables tables() {
     return new Tables(folder);
   }

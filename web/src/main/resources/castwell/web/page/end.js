@@ -1,7 +1,7 @@
 // This end: its shots as dots by bow and arrow, and as a list with the newest first.
 import {arrange, byId, el, setText} from './dom.js';
 import {axisOf, drawDots} from './dots.js';
-import {groupText, speedText, tagText, verdictText, whenText} from './format.js';
+import {countText, groupText, speedText, tagText, verdictText, whenText} from './format.js';
 import {openShot} from './shot.js';
 
 const LEAST_WIDTH = 240;
@@ -11,7 +11,7 @@ const items = new Map();
 export function showEnd(snapshot) {
   const {end, session, rehearsal} = snapshot;
   const shots = end?.shots ?? [];
-  setText(byId('end-heading'), end ? `End ${end.number}: ${shots.length} shots` : 'This end');
+  setText(byId('end-heading'), end ? `End ${end.number}: ${countText(shots.length)}` : 'This end');
   setText(byId('end-empty'), end ? '' : 'An end begins with its first shot, and a new one after three quiet minutes.');
   setText(byId('session'), session ? sessionText(session) : `No session yet: it begins with the first ${
     rehearsal ? 'pretend shot' : 'shot'}.`);
@@ -37,7 +37,7 @@ export function showDots(end) {
 }
 
 function sessionText({name, shots, counting}) {
-  return `Session ${name}: ${shots} shots, ${counting} count, ${shots - counting} set aside.`;
+  return `Session ${name}: ${countText(shots)}, ${counting} count, ${shots - counting} set aside.`;
 }
 
 function listItem(shot, snapshot) {

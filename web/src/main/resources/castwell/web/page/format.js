@@ -66,6 +66,11 @@ export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
   return [...before, clockTime(firedAt), by === 'person' ? 'by hand' : ''].filter(Boolean).join(' · ');
 }
 
+/** "1 shot", "5 shots". */
+export function countText(shots) {
+  return `${shots} ${shots === 1 ? 'shot' : 'shots'}`;
+}
+
 /** A group's mean and spread in words: "5 count, mean 152.3 ft/s, sd 0.9; 1 set aside". */
 export function groupText({n, set_aside, mean_fps, sd_fps}) {
   const aside = set_aside > 0 ? `${set_aside} set aside` : 'none set aside';
@@ -102,6 +107,11 @@ export function duration(seconds) {
 /** The person's own clock time of an instant: "14:03:22". */
 export function clockTime(instant) {
   return new Date(instant).toLocaleTimeString('en-GB');
+}
+
+/** A day, or a minute within it, for reading: "2026-04-01", "2026-04-01 14:03". */
+export function dayAndMinute(state) {
+  return state.slice(0, 16).replace('T', ' ');
 }
 
 /** Round axis ticks covering low..high, about `wanted` of them, in ascending order. */

@@ -2,7 +2,7 @@
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
-import {grainsPerPound, LIGHTEST_GPP, plain} from './format.js';
+import {dayAndMinute, grainsPerPound, LIGHTEST_GPP, plain} from './format.js';
 import {form, openSheet} from './sheet.js';
 
 const BOW_STATE = [
@@ -62,7 +62,10 @@ export function chooseArrow({tags, arrows}) {
 }
 
 function bowState(tags) {
-  const fields = BOW_STATE.map((field) => ({...field, value: tags[field.name] ?? undefined}));
+  // No date means now: today's would reach back over the shots of this morning.
+  const values = {draw_weight_lb: plain(tags.draw_weight_lb, 2), draw_length_in: plain(tags.draw_length_in, 2)};
+  const fields = BOW_STATE.map((field) => ({...field, value: values[field.name] ?? '',
+    label: field.kind === 'date' ? 'since, if not now' : field.label}));
   return form(fields, 'from now on', (state) => attempt(() => api.addBowState(tags.bow, state),
     `${tags.bow} is now ${weightText(state)}.`, null));
 }
@@ -84,7 +87,7 @@ const fold = (words, content, open = false) => el('details', {open}, el('summary
 
 const weightText = (bow) => `${plain(bow.draw_weight_lb)} lb at ${plain(bow.draw_length_in, 2)} in`;
 
-const doneText = ({done, state_on: on}) => [done, on && `since ${on}`].filter(Boolean).join(', ');
+const doneText = ({done, state_on: on}) => [done, on && `since ${dayAndMinute(on)}`].filter(Boolean).join(', ');
 
 const massText = (massGr, gpp) => gppText(`${plain(massGr)} gr`, gpp);
 

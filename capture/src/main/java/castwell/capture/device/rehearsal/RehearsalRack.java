@@ -1,5 +1,6 @@
 package castwell.capture.device.rehearsal;
 
+import castwell.analysis.unit.Units;
 import java.util.List;
 
 /**
@@ -9,21 +10,48 @@ import java.util.List;
 public final class RehearsalRack {
   private static final List<RehearsalBow> BOWS =
       List.of(
-          new RehearsalBow("Wren", "ash", 178, 0.686, 37, 0.0095, "new string"),
-          new RehearsalBow("Tamar", "elm", 200, 0.711, 42, 0.0120, "tiller evened"),
-          new RehearsalBow("Heron", "yew", 222, 0.711, 50, 0.0090, "tips lightened"),
-          new RehearsalBow("Bittern", "hazel", 231, 0.724, 46, 0.0160, "belly heat treated"),
-          new RehearsalBow("Kestrel", "black locust", 245, 0.711, 56, 0.0080, "tips recurved"));
+          bow("Wren", "ash", 40, 27, 37, 0.0095, "new string"),
+          bow("Tamar", "elm", 45, 28, 42, 0.012, "tiller evened"),
+          bow("Heron", "yew", 50, 28, 50, 0.009, "tips lightened"),
+          bow("Bittern", "hazel", 52, 28.5, 46, 0.016, "belly heat treated"),
+          bow("Dunnock", "black locust", 55, 28, 56, 0.008, "tips recurved"));
 
   private static final List<RehearsalArrow> ARROWS =
       List.of(
-          new RehearsalArrow("Reed", 0.0215, 0.718, 0.0079),
-          new RehearsalArrow("Sedge", 0.0265, 0.731, 0.0079),
-          new RehearsalArrow("Willow", 0.0320, 0.743, 0.0087),
-          new RehearsalArrow("Alder", 0.0380, 0.756, 0.0087),
-          new RehearsalArrow("Oak", 0.0445, 0.781, 0.0091));
+          arrow("Reed", 330, 28.25, 0.3125),
+          arrow("Sedge", 410, 28.75, 0.3125),
+          arrow("Willow", 495, 29.25, 0.34375),
+          arrow("Alder", 585, 29.75, 0.34375),
+          arrow("Oak", 685, 30.75, 0.359375));
 
   private RehearsalRack() {}
+
+  private static RehearsalBow bow(
+      String name,
+      String wood,
+      double drawWeightLb,
+      double drawLengthIn,
+      double energyJ,
+      double virtualMassKg,
+      String lastDone) {
+    return new RehearsalBow(
+        name,
+        wood,
+        drawWeightLb * Units.NEWTONS_PER_POUND,
+        drawLengthIn * Units.METRES_PER_INCH,
+        energyJ,
+        virtualMassKg,
+        lastDone);
+  }
+
+  private static RehearsalArrow arrow(
+      String name, double massGr, double lengthIn, double diameterIn) {
+    return new RehearsalArrow(
+        name,
+        massGr * Units.KILOGRAMS_PER_GRAIN,
+        lengthIn * Units.METRES_PER_INCH,
+        diameterIn * Units.METRES_PER_INCH);
+  }
 
   public static List<RehearsalBow> bows() {
     return BOWS;
