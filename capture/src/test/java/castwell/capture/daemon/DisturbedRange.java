@@ -110,8 +110,7 @@ final class DisturbedRange {
     if (firstBeatLost) {
       board.spoilNextBeat(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     }
-    boolean unnamed = random.nextInt(6) == 0;
-    if (unnamed) {
+    if (random.nextInt(6) == 0) {
       board.spoilNextIdentity(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     }
     double now = 0.05;
@@ -128,7 +127,11 @@ final class DisturbedRange {
       happenings.get(random.nextInt(happenings.size())).accept(now);
       now += 2.5 + between(0, random.nextBoolean() ? 1 : 20);
     }
-    board.liveUntil(Math.max(now + between(2, 30), unnamed ? 61 : 0));
+    now += between(2, 30);
+    board.liveUntil(now);
+    while (!board.named()) {
+      board.liveUntil(++now);
+    }
   }
 
   private Flight flight(double at) {
