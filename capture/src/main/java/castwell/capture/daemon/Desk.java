@@ -208,17 +208,20 @@ public final class Desk {
   }
 
   /**
-   * The gates were measured: every shot of the station from that instant on is derived anew.
+   * The gates were measured: every shot of the station in that time is derived anew.
    *
+   * @param to the first instant at which it holds no more; empty when it holds for good
    * @return how many shots it covers
    */
-  public int calibrate(String station, Instant from, Calibration calibration, String by) {
+  public int calibrate(
+      String station, Instant from, Optional<Instant> to, Calibration calibration, String by) {
+    Checks.gates(from, to, calibration);
     int covered =
         store.write(
             t -> {
-              t.calibrations().enter(station, from, calibration, clock.instant(), by);
+              t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
               t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
-              return reprocessing.calibrated(t, station, from);
+              return reprocessing.calibrated(t, station, from, to);
             });
     announcer.fedMore();
     return covered;
@@ -231,7 +234,7 @@ public final class Desk {
       String station, Instant from, Calibration calibration, String by) {
     Optional<Calibrations.Entry> said = store.read(t -> t.calibrations().lastBy(station, by));
     if (said.map(entry -> !entry.calibration().equals(calibration)).orElse(true)) {
-      calibrate(station, from, calibration, by);
+      calibrate(station, from, Optional.empty(), calibration, by);
     }
   }
 
