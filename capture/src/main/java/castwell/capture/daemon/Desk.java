@@ -207,6 +207,11 @@ public final class Desk {
         });
   }
 
+  /** The gates were measured, and stand so from an instant on. */
+  public int calibrate(String station, Instant from, Calibration calibration, String by) {
+    return calibrate(station, from, Optional.empty(), calibration, by);
+  }
+
   /**
    * The gates were measured: every shot of the station in that time is derived anew.
    *
@@ -234,7 +239,7 @@ public final class Desk {
       String station, Instant from, Calibration calibration, String by) {
     Optional<Calibrations.Entry> said = store.read(t -> t.calibrations().lastBy(station, by));
     if (said.map(entry -> !entry.calibration().equals(calibration)).orElse(true)) {
-      calibrate(station, from, Optional.empty(), calibration, by);
+      calibrate(station, from, calibration, by);
     }
   }
 
