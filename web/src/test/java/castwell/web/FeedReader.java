@@ -4,22 +4,22 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.net.InetSocketAddress;
+import java.net.Socket;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalLong;
 
-/** A reader of server-sent events over a real socket (WHATWG HTML, 9.2.6). */
+/**
+ * A reader of server-sent events (WHATWG HTML, 9.2.6) over a plain socket: it speaks HTTP/1.0, so
+ * that no chunks come, and gives up when nothing comes.
+ */
 final class FeedReader implements AutoCloseable {
-  private static final HttpClient CLIENT = HttpClient.newHttpClient();
+  private static final int PATIENCE_MILLIS = 15_000;
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
-  private final InputStream body;
+  private final Socket socket;
   private final BufferedReader lines;
 
   /**
@@ -31,33 +31,29 @@ final class FeedReader implements AutoCloseable {
     }
   }
 
-  private FeedReader(InputStream body) {
-    this.body = body;
-    this.lines = new BufferedReader(new InputStreamReader(body, StandardCharsets.UTF_8));
+  private FeedReader(Socket socket) throws IOException {
+    this.socket = socket;
+    this.lines =
+        new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
   }
 
   static FeedReader after(URI live, long id) throws IOException {
-    return open(HttpRequest.newBuilder(URI.create(live + "?after=" + id)));
+    return new FeedReader(asked(live, live.getPath() + "?after=" + id, ""));
   }
 
   static FeedReader resumed(URI live, long lastEventId) throws IOException {
-    return open(HttpRequest.newBuilder(live).header("Last-Event-ID", String.valueOf(lastEventId)));
+    return new FeedReader(asked(live, live.getPath(), "Last-Event-ID: " + lastEventId + "\r\n"));
   }
 
-  static FeedReader open(HttpRequest.Builder request) throws IOException {
-    try {
-      HttpResponse<InputStream> answer = CLIENT.send(request.build(), BodyHandlers.ofInputStream());
-      if (answer.statusCode() != 200) {
-        throw new IOException("HTTP " + answer.statusCode());
-      }
-      String type = answer.headers().firstValue("Content-Type").orElse("");
-      if (!type.startsWith("text/event-stream")) {
-        throw new IOException("no event stream: " + type);
-      }
-      return new FeedReader(answer.body());
-    } catch (InterruptedException e) {
-      throw new IllegalStateException(e);
-    }
+  /** Takes from the network only what it has to, until it begins to read. */
+  private static Socket asked(URI live, String target, String header) throws IOException {
+    Socket socket = new Socket();
+    socket.setReceiveBufferSize(2048);
+    socket.setSoTimeout(PATIENCE_MILLIS);
+    socket.connect(new InetSocketAddress(live.getHost(), live.getPort()));
+    String request = "GET " + target + " HTTP/1.0\r\n" + header + "\r\n";
+    socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+    return socket;
   }
 
   /** Waits for the next event that has an id. */
@@ -91,6 +87,6 @@ final class FeedReader implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    body.close();
+    socket.close();
   }
 }

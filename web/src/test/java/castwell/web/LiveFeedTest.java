@@ -5,13 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.capture.store.Decisions.Decided;
 import castwell.web.FeedReader.Event;
 import castwell.web.cli.Castwell;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.net.InetSocketAddress;
-import java.net.Socket;
+import java.io.InputStream;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -78,7 +77,9 @@ class LiveFeedTest {
       try (FeedReader reader =
           random.nextBoolean() ? FeedReader.after(live, last) : FeedReader.resumed(live, last)) {
         for (int left = random.nextInt(40); left >= 0 && heard.size() < 500; left--) {
-          last = reader.next().id().orElseThrow();
+          long next = reader.next().id().orElseThrow();
+          assertThat(next).isEqualTo(last + 1); // no hole, no repeat
+          last = next;
           heard.add(last);
         }
       }
@@ -102,6 +103,18 @@ class LiveFeedTest {
       assertThat(String.join(",", keys)).isEqualTo(header);
       assertThat(event.data().path("shot_id").asText()).isEqualTo(shotId);
     }
+  }
+
+  @Test
+  void itIsAnEventStreamThatNobodyKeeps() throws Exception {
+    HttpResponse<InputStream> answer =
+        HttpClient.newHttpClient()
+            .send(HttpRequest.newBuilder(live).build(), BodyHandlers.ofInputStream());
+    answer.body().close();
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.headers().firstValue("Content-Type").orElse(""))
+        .startsWith("text/event-stream");
+    assertThat(answer.headers().firstValue("Cache-Control")).hasValue("no-store");
   }
 
   @Test
@@ -131,9 +144,9 @@ class LiveFeedTest {
   void fortyReadersGetEverythingWhileTenNeverRead() throws Exception {
     int events = 1600;
     long before = lastEvent();
-    List<Socket> stuck = new ArrayList<>();
+    List<FeedReader> stuck = new ArrayList<>();
     for (int i = 0; i < 10; i++) {
-      stuck.add(neverReading(before));
+      stuck.add(FeedReader.after(live, before)); // and never read
     }
     ExecutorService threads = Executors.newFixedThreadPool(40);
     List<Future<List<Long>>> reading = new ArrayList<>();
@@ -150,9 +163,9 @@ class LiveFeedTest {
     assertThat(System.nanoTime() - happened).isLessThan(TimeUnit.SECONDS.toNanos(15));
     threads.shutdown();
     // A stuck one that wakes goes on from its own place.
-    assertThat(idsThrough(stuck.get(0), before + events)).isEqualTo(all);
-    for (Socket socket : stuck) {
-      socket.close();
+    assertThat(read(stuck.get(0), events).call()).isEqualTo(all);
+    for (FeedReader reader : stuck) {
+      reader.close();
     }
   }
 
@@ -166,28 +179,5 @@ class LiveFeedTest {
         return heard;
       }
     };
-  }
-
-  private Socket neverReading(long after) throws IOException {
-    Socket socket = new Socket();
-    socket.setReceiveBufferSize(2048);
-    socket.connect(new InetSocketAddress("127.0.0.1", served.httpPort()));
-    String request = "GET /api/live?after=" + after + " HTTP/1.0\r\n\r\n";
-    socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
-    return socket;
-  }
-
-  private static List<Long> idsThrough(Socket socket, long last) throws IOException {
-    socket.setSoTimeout(10_000);
-    var lines =
-        new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
-    List<Long> ids = new ArrayList<>();
-    while (ids.isEmpty() || ids.get(ids.size() - 1) < last) {
-      String line = lines.readLine();
-      if (line.startsWith("id: ")) {
-        ids.add(Long.parseLong(line.substring(4)));
-      }
-    }
-    return ids;
   }
 }

@@ -7,11 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 /** The program in a process of its own, as a person starts it. */
 final class Program implements AutoCloseable {
-  private static final long PATIENCE_SECONDS = 30;
+  private static final long PATIENCE_SECONDS = 45;
 
   private final Process process;
   private final Path errors;
@@ -24,6 +25,9 @@ final class Program implements AutoCloseable {
     this.process = process;
     this.errors = errors;
     this.out = process.inputReader();
+    // Whoever waits for its words would wait for ever, were it to hang.
+    CompletableFuture.delayedExecutor(PATIENCE_SECONDS, TimeUnit.SECONDS)
+        .execute(process::destroyForcibly);
   }
 
   static Program start(String... arguments) {

@@ -2,6 +2,8 @@ package castwell.web;
 
 import com.sun.jna.Library;
 import com.sun.jna.Native;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -9,6 +11,7 @@ import java.util.Arrays;
 final class PseudoTerminal implements AutoCloseable {
   private static final int O_RDWR = 2;
   private static final int O_NOCTTY = 0x100;
+  private static final short POLLIN = 1;
 
   private final int board;
   private final int held;
@@ -33,6 +36,8 @@ final class PseudoTerminal implements AutoCloseable {
     void cfmakeraw(byte[] termios);
 
     int tcsetattr(int fd, int when, byte[] termios);
+
+    int poll(byte[] pollfd, long count, int timeoutMillis);
 
     long read(int fd, byte[] bytes, long size);
 
@@ -61,8 +66,13 @@ final class PseudoTerminal implements AutoCloseable {
     return port;
   }
 
-  /** What the host wrote; waits for it. */
+  /** What the host wrote; waits for it, 20 s at most. */
   byte[] read() {
+    ByteBuffer poll = ByteBuffer.allocate(8).order(ByteOrder.nativeOrder());
+    poll.putInt(0, board).putShort(4, POLLIN);
+    if (CLibrary.C.poll(poll.array(), 1, 20_000) <= 0) {
+      throw new AssertionError("the host writes nothing");
+    }
     byte[] bytes = new byte[256];
     int count = checked((int) CLibrary.C.read(board, bytes, bytes.length));
     return Arrays.copyOf(bytes, count);

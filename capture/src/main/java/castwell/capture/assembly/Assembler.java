@@ -218,7 +218,7 @@ public final class Assembler {
         unsettledFrom = Math.min(unsettledFrom, candidate.first());
         nextLookMicros = Math.min(nextLookMicros, closesAt);
       } else {
-        boolean cut = boardRestarted && closesAt > 0 && !Grouping.isComplete(candidate.edges());
+        boolean cut = boardRestarted && closesAt > 0 && Grouping.lacksEnd(candidate.edges());
         giveOut(candidate.toPassage(cut, lacksDropped(candidate)), closed);
       }
     }

@@ -3,11 +3,12 @@ package castwell.capture.assembly;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
-import castwell.analysis.shot.Passage;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
 
 /** Which edges belong to one object: told from their ticks alone. */
 final class Grouping {
@@ -46,19 +47,26 @@ final class Grouping {
     if (gap <= ticks(timing.quiet())) {
       return true;
     }
-    return !isComplete(group) && gap <= ticks(patience(group)) && !isBlockedAgain(group, next);
+    return lacksEnd(group) && gap <= ticks(patience(group)) && !isBlockedAgain(group, next);
   }
 
-  /** After silence, a second "blocked" at a gate is a second object. */
+  /**
+   * After silence, a second "blocked" at a gate is a second object: unless the line that told of
+   * its "clear" is lost between.
+   */
   private static boolean isBlockedAgain(List<Edge> group, Edge next) {
+    List<EdgeKind> seen =
+        group.stream().filter(edge -> edge.gate() == next.gate()).map(Edge::kind).toList();
+    boolean linesLost = next.number() > group.get(group.size() - 1).number() + 1;
+    boolean leftBlocked = !seen.isEmpty() && seen.get(seen.size() - 1) == EdgeKind.BLOCKED;
     return next.kind() == EdgeKind.BLOCKED
-        && group.stream()
-            .anyMatch(edge -> edge.gate() == next.gate() && edge.kind() == EdgeKind.BLOCKED);
+        && seen.contains(EdgeKind.BLOCKED)
+        && !(linesLost && leftBlocked);
   }
 
   /** How long silence must last until nothing more of this object can come. */
   Duration patience(List<Edge> group) {
-    if (isComplete(group)) {
+    if (!lacksEnd(group)) {
       return timing.quiet();
     }
     boolean sawA = group.stream().anyMatch(edge -> edge.gate() == Gate.A);
@@ -72,8 +80,20 @@ final class Grouping {
     return Math.round(duration.toNanos() * 1e-9 * hz);
   }
 
-  static boolean isComplete(List<Edge> group) {
-    return !group.isEmpty() && Passage.of(group).isComplete();
+  /** A gate that saw nothing, or is still blocked as far as is known: an edge is still to come. */
+  static boolean lacksEnd(List<Edge> group) {
+    return lacks(group, EdgeKind.CLEAR, (first, second) -> second);
+  }
+
+  /** A gate that saw nothing, or began by becoming clear: an edge came before. */
+  static boolean lacksBeginning(List<Edge> group) {
+    return lacks(group, EdgeKind.BLOCKED, (first, second) -> first);
+  }
+
+  private static boolean lacks(List<Edge> group, EdgeKind kind, BinaryOperator<Edge> which) {
+    return Stream.of(Gate.values())
+        .map(gate -> group.stream().filter(edge -> edge.gate() == gate).reduce(which))
+        .anyMatch(edge -> edge.isEmpty() || edge.get().kind() != kind);
   }
 
   static long lastTicks(List<Edge> group) {

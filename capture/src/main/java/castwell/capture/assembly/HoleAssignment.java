@@ -77,7 +77,7 @@ final class HoleAssignment {
     long patience = grouping.ticks(grouping.patience(group));
     boolean inReach =
         notYet.isEmpty() || notYet.getAsLong() - Grouping.lastTicks(group) <= patience;
-    return !Grouping.isComplete(group) && inReach;
+    return Grouping.lacksEnd(group) && inReach;
   }
 
   private boolean mayBegin(List<Edge> group, List<Integer> run) {
@@ -86,7 +86,7 @@ final class HoleAssignment {
         already.isEmpty()
             || Grouping.firstTicks(group) - already.getAsLong()
                 <= grouping.ticks(AssemblyTiming.FOR_GATE_B);
-    return !Grouping.isComplete(group) && inReach;
+    return Grouping.lacksBeginning(group) && inReach;
   }
 
   private static int firstNumber(List<Edge> group) {

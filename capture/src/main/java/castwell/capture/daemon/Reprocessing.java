@@ -15,12 +15,12 @@ import castwell.capture.store.Calibrations;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
-import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import java.time.Instant;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -90,12 +90,15 @@ public final class Reprocessing {
   }
 
   /**
-   * Derives every shot of a station from an instant on, after its gates were measured anew.
+   * Derives every shot of a station in some time, after its gates were measured anew.
    *
    * @return how many
    */
-  int calibrated(Transaction t, String station, Instant from) {
-    List<Passages.Row> rows = t.passages().ofStationFrom(station, from);
+  int calibrated(Transaction t, String station, Instant from, Optional<Instant> to) {
+    List<Passages.Row> rows =
+        t.passages().ofStationFrom(station, from).stream()
+            .filter(row -> to.map(end -> row.firedMs().isBefore(end)).orElse(true))
+            .toList();
     rows.stream()
         .collect(Collectors.groupingBy(row -> List.of(row.sessionId(), row.boardId())))
         .values()
@@ -120,29 +123,35 @@ public final class Reprocessing {
     return clock.rate(nominal, settings.hostClockRelativeU());
   }
 
-  /** The stored beats of a session's boots, from half an hour before its first shot on. */
+  /** One stretch of listening to one boot, while a session lasted. */
+  private record Stretch(int boot, long listening) {}
+
+  /** The stored beats around a session's shots, half an hour to each side. */
   void loadBeats(Transaction t, long session, long board, BoardClock clock) {
-    var boots =
-        t.passages().ofSession(session).stream()
-            .filter(row -> row.boardId() == board)
-            .collect(
-                Collectors.groupingBy(
-                    Passages.Row::boot,
-                    Collectors.minBy((a, b) -> Long.compare(a.firstTicks(), b.firstTicks()))));
-    boots.forEach(
-        (boot, first) -> {
-          double lead = LEAD_SECONDS * timing(t, first.orElseThrow()).hz();
-          long from = Math.max(0, first.orElseThrow().firstTicks() - Math.round(lead));
-          for (StoredBeat beat : t.raw().beats(board, boot, from)) {
-            clock.beat(
-                boot,
-                beat.listeningId(),
-                beat.ticks48(),
-                beat.queued(),
-                beat.bytes(),
-                beat.receivedUs());
-          }
-        });
+    t.passages().ofSession(session).stream()
+        .filter(row -> row.boardId() == board && row.firstTicks() > 0)
+        .collect(
+            Collectors.groupingBy(
+                row -> new Stretch(row.boot(), row.listeningId()),
+                Collectors.summarizingLong(Passages.Row::firstTicks)))
+        .forEach((stretch, ticks) -> loadBeats(t, board, stretch, ticks, clock));
+  }
+
+  private static void loadBeats(
+      Transaction t, long board, Stretch stretch, LongSummaryStatistics ticks, BoardClock clock) {
+    int hz = t.raw().timing(board, stretch.boot()).orElse(UNTOLD).hz();
+    long lead = Math.round(LEAD_SECONDS * hz);
+    t.raw().beats(board, stretch.boot(), ticks.getMin() - lead, ticks.getMax() + lead).stream()
+        .filter(beat -> beat.listeningId() == stretch.listening())
+        .forEach(
+            beat ->
+                clock.beat(
+                    beat.boot(),
+                    beat.listeningId(),
+                    beat.ticks48(),
+                    beat.queued(),
+                    beat.bytes(),
+                    beat.receivedUs()));
   }
 
   private static Timing timing(Transaction t, Passages.Row row) {

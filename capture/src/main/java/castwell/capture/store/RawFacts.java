@@ -169,6 +169,7 @@ public final class RawFacts {
     batch.execute();
   }
 
+  /** Whether this very beat is stored. */
   public boolean holds(long board, Heartbeat beat) {
     return handle
         .createQuery(
@@ -183,16 +184,17 @@ public final class RawFacts {
         .one();
   }
 
-  /** Heartbeats of one boot from a full tick count on, in order. */
-  public List<StoredBeat> beats(long board, int boot, long fromTicks48) {
+  /** Heartbeats of one boot between two full tick counts, in order. */
+  public List<StoredBeat> beats(long board, int boot, long fromTicks48, long toTicks48) {
     return handle
         .createQuery(
             """
             SELECT boot, listening_id, ticks48, received_us, queued, bytes FROM heartbeat
-            WHERE board_id = ? AND boot = ? AND ticks48 >= ? ORDER BY ticks48""")
+            WHERE board_id = ? AND boot = ? AND ticks48 BETWEEN ? AND ? ORDER BY ticks48""")
         .bind(0, board)
         .bind(1, boot)
         .bind(2, fromTicks48)
+        .bind(3, toTicks48)
         .map(BEAT)
         .list();
   }

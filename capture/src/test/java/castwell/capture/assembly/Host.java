@@ -59,9 +59,14 @@ final class Host {
   }
 
   Host beat(double seconds, int counted) {
-    advance(micros(seconds));
-    assembler.beat(counted, Math.round(seconds * PretendGates.HZ), now);
-    advance(now);
+    return beatLate(seconds, counted, micros(seconds));
+  }
+
+  /** A beat composed at a second that arrives later. */
+  Host beatLate(double composedSeconds, int counted, long micros) {
+    advance(micros);
+    assembler.beat(counted, Math.round(composedSeconds * PretendGates.HZ), micros);
+    advance(micros);
     return this;
   }
 
@@ -80,6 +85,10 @@ final class Host {
   Host close(boolean boardRestarted) {
     take(assembler.close(boardRestarted));
     return this;
+  }
+
+  long now() {
+    return now;
   }
 
   OptionalInt wanted() {

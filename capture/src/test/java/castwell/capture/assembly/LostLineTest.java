@@ -75,6 +75,19 @@ class LostLineTest {
         .containsExactly(Truth.whole(before), without(place), Truth.whole(after));
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
+  void ofAFlutteringArrowIsNamedAsLost(int place) {
+    host.beat(1, 0).hear(before).beat(3, 4);
+    List<Stamp> fluttering = gates.flutteringArrow(9);
+    host.hear(arrow).beat(6, 8).beat(7, 8);
+    Set<Integer> lost = Set.of(fluttering.get(place).number());
+    host.hear(fluttering.stream().filter(s -> !lost.contains(s.number())).toList());
+    host.beat(10, 16).until(12);
+    assertThat(host.shots())
+        .containsExactly(Truth.whole(before), Truth.whole(arrow), Truth.without(fluttering, lost));
+  }
+
   @Test
   void lastLineIsNotKnownToBeLostWhileNothingTellsOfIt() {
     hearAllBut(3);
@@ -98,7 +111,7 @@ class LostLineTest {
   void nothingIsWaitedForOnceTheBoardSaysThatItIsGone(int place) {
     hearAllBut(place);
     int lost = arrow.get(place).number();
-    host.missing(5.1, lost, lost).until(5.15);
+    host.missing(5.1, lost, lost).until(5.25);
     assertThat(host.given()).containsExactly(Truth.whole(before), without(place));
     assertThat(host.wanted()).isEmpty();
   }
@@ -108,8 +121,18 @@ class LostLineTest {
     hearAllBut(1);
     host.missing(5.1, 1, 4);
     assertThat(host.wanted()).hasValue(6);
-    host.missing(5.15, 1, Integer.MAX_VALUE).until(5.2);
+    host.missing(5.15, 1, Integer.MAX_VALUE).until(5.3);
     assertThat(host.shots()).containsExactly(Truth.whole(before), without(1));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3})
+  void leavesAnArrow150MsBehindAlone(int place) {
+    hearAllBut(place);
+    List<Stamp> next = gates.arrow(5.15);
+    host.hear(next).until(8);
+    assertThat(host.shots())
+        .containsExactly(Truth.whole(before), without(place), Truth.whole(next));
   }
 
   @Test

@@ -16,7 +16,7 @@ class MissingEdgeTest {
   @ValueSource(ints = {0, 1, 2, 3})
   void leavesOnePassageOfThree(int place) {
     List<Stamp> half = gates.arrowUnseenAt(5, place);
-    host.beat(4, 0).hear(half).until(5.2);
+    host.beat(4, 0).hear(half).until(5.3);
     assertThat(host.given()).containsExactly(Truth.whole(half));
     host.beat(6, 3).beat(7, 3).until(8).close(false);
     assertThat(host.given()).hasSize(1);

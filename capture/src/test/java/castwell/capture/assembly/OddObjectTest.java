@@ -19,7 +19,7 @@ class OddObjectTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {130, 20, 12, 7})
+  @ValueSource(doubles = {130, 20, 12, 7, 4})
   void fastOrSlow(double speedMps) {
     isOnePassage(gates.object(5, speedMps, 0.74));
   }

@@ -34,7 +34,7 @@ final class DisturbedRange {
   private DisturbedRange(long seed, Optional<String> sharedName) {
     random = new Random(seed * 0x9E3779B97F4A7C15L); // neighbours would begin alike
     name = "disturbed-" + seed;
-    board = new BoardOnPaper(nature(sharedName), random);
+    board = new BoardOnPaper(nature(seed, sharedName), random);
     happenings = someOf(allHappenings());
   }
 
@@ -52,7 +52,7 @@ final class DisturbedRange {
     return range;
   }
 
-  private Nature nature(Optional<String> sharedName) {
+  private Nature nature(long seed, Optional<String> sharedName) {
     crystal = random.nextInt(3) > 0;
     double hz = 2e6 * (1 + (crystal ? between(-10e-6, 10e-6) : between(-4000e-6, 4000e-6)));
     long firstTicks = (long) between(0, 2e9);
@@ -62,7 +62,8 @@ final class DisturbedRange {
     }
     boolean odd = random.nextInt(3) == 0 && sharedName.isEmpty();
     return new Nature(
-        sharedName.orElse(name),
+        // a device's name has 16 characters at most
+        sharedName.orElse("p-" + Long.toUnsignedString(seed, 36)),
         hz,
         firstTicks,
         random.nextInt(10) == 0 ? 65535 : 1 + random.nextInt(sharedName.isEmpty() ? 50 : 3),
