@@ -77,7 +77,9 @@ class LiveFeedTest {
       try (FeedReader reader =
           random.nextBoolean() ? FeedReader.after(live, last) : FeedReader.resumed(live, last)) {
         for (int left = random.nextInt(40); left >= 0 && heard.size() < 500; left--) {
-          last = reader.next().id().orElseThrow();
+          long next = reader.next().id().orElseThrow();
+          assertThat(next).isEqualTo(last + 1); // no hole, no repeat
+          last = next;
           heard.add(last);
         }
       }

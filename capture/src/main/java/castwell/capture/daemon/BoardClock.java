@@ -3,6 +3,8 @@ package castwell.capture.daemon;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.tickrate.BeatSegment;
 import castwell.analysis.tickrate.TickRates;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -18,14 +20,15 @@ final class BoardClock {
   /** Bounds memory where a link comes and goes all day. */
   private static final int MOST_STRETCHES = 64;
 
+  private static final int RECENT_BEATS = 8;
   private static final double WIRE_BYTES_PER_SECOND = 115_200 / 10.0;
 
   private final Map<Stretch, BeatSegment> segments = new LinkedHashMap<>();
-  private Optional<LastBeat> last = Optional.empty();
+  private final Deque<Beat> recent = new ArrayDeque<>();
 
   private record Stretch(int boot, long listening, long number) {}
 
-  private record LastBeat(int boot, long listening, long ticks48, double seconds) {}
+  private record Beat(int boot, long listening, long ticks48, double seconds) {}
 
   /**
    * @param listening the stretch of listening whose microseconds these are
@@ -37,7 +40,10 @@ final class BoardClock {
     Stretch stretch = new Stretch(boot, listening, (long) Math.floor(seconds / STRETCH_SECONDS));
     segments.computeIfAbsent(stretch, s -> new BeatSegment()).add(ticks48, seconds);
     keepNewest(MOST_STRETCHES);
-    last = Optional.of(new LastBeat(boot, listening, ticks48, seconds));
+    recent.addLast(new Beat(boot, listening, ticks48, seconds));
+    if (recent.size() > RECENT_BEATS) {
+      recent.removeFirst();
+    }
   }
 
   TickRate rate(TickRate nominal, double hostClockRelativeU) {
@@ -58,10 +64,11 @@ final class BoardClock {
     if (fitted.isPresent()) {
       return OptionalDouble.of(fitted.getAsDouble() * 1e6);
     }
-    return last.stream()
+    // Too few beats for a rate: the one that was delayed least still dates best.
+    return recent.stream()
         .filter(beat -> beat.boot == boot && beat.listening == listening)
         .mapToDouble(beat -> (beat.seconds + (ticks48 - beat.ticks48) / nominalHz) * 1e6)
-        .findFirst();
+        .min();
   }
 
   /** Drops the stretches that ended before the newest so many. */

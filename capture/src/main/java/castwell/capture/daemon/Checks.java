@@ -1,8 +1,11 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.Refused.Why;
+import java.time.Instant;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a bow or an arrow can be; anything else is a slip of the pen. */
@@ -57,6 +60,17 @@ final class Checks {
   static OptionalDouble arrowDiameterM(OptionalDouble metres) {
     metres.ifPresent(m -> within("An arrow's diameter", m / Units.METRES_PER_INCH, 0.1, 1, "in"));
     return metres;
+  }
+
+  static void gates(Instant from, Optional<Instant> to, Calibration gates) {
+    within("A gate spacing", gates.spacingM() * 1e3, 50, 10_000, "mm");
+    within("A gate spacing's uncertainty", gates.spacingUM() * 1e3, 0, 100, "mm");
+    within("A trigger scatter", gates.triggerScatterM() * 1e3, 0, 50, "mm");
+    within("The gates' distance from the bow", gates.gatesFromBowM(), 0, 100, "m");
+    if (to.isPresent() && !to.get().isAfter(from)) {
+      throw new Refused(
+          Why.INVALID, "A calibration ends after it begins, not at %s.".formatted(to.get()));
+    }
   }
 
   private static void within(String what, double value, double least, double most, String unit) {

@@ -207,18 +207,26 @@ public final class Desk {
         });
   }
 
+  /** The gates were measured, and stand so from an instant on. */
+  public int calibrate(String station, Instant from, Calibration calibration, String by) {
+    return calibrate(station, from, Optional.empty(), calibration, by);
+  }
+
   /**
-   * The gates were measured: every shot of the station from that instant on is derived anew.
+   * The gates were measured: every shot of the station in that time is derived anew.
    *
+   * @param to the first instant at which it holds no more; empty when it holds for good
    * @return how many shots it covers
    */
-  public int calibrate(String station, Instant from, Calibration calibration, String by) {
+  public int calibrate(
+      String station, Instant from, Optional<Instant> to, Calibration calibration, String by) {
+    Checks.gates(from, to, calibration);
     int covered =
         store.write(
             t -> {
-              t.calibrations().enter(station, from, calibration, clock.instant(), by);
+              t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
               t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
-              return reprocessing.calibrated(t, station, from);
+              return reprocessing.calibrated(t, station, from, to);
             });
     announcer.fedMore();
     return covered;

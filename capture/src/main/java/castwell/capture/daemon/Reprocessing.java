@@ -90,12 +90,15 @@ public final class Reprocessing {
   }
 
   /**
-   * Derives every shot of a station from an instant on, after its gates were measured anew.
+   * Derives every shot of a station in some time, after its gates were measured anew.
    *
    * @return how many
    */
-  int calibrated(Transaction t, String station, Instant from) {
-    List<Passages.Row> rows = t.passages().ofStationFrom(station, from);
+  int calibrated(Transaction t, String station, Instant from, Optional<Instant> to) {
+    List<Passages.Row> rows =
+        t.passages().ofStationFrom(station, from).stream()
+            .filter(row -> to.map(end -> row.firedMs().isBefore(end)).orElse(true))
+            .toList();
     rows.stream()
         .collect(Collectors.groupingBy(row -> List.of(row.sessionId(), row.boardId())))
         .values()

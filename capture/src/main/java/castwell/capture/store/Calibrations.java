@@ -11,7 +11,7 @@ import org.jdbi.v3.core.mapper.RowMapper;
 /** The gates as measured, each from some instant on. */
 public final class Calibrations {
   private static final String COLUMNS =
-      "id, station, valid_from_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by";
+      "id, station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by";
 
   private static final RowMapper<Entry> ENTRY =
       (row, context) ->
@@ -19,6 +19,9 @@ public final class Calibrations {
               row.getLong("id"),
               row.getString("station"),
               Instant.ofEpochMilli(row.getLong("valid_from_ms")),
+              Columns.optionalLong(row, "valid_to_ms").stream()
+                  .mapToObj(Instant::ofEpochMilli)
+                  .findFirst(),
               new Calibration(
                   row.getDouble("spacing_m"),
                   row.getDouble("spacing_u_m"),
@@ -30,11 +33,16 @@ public final class Calibrations {
 
   private final Handle handle;
 
-  /** A calibration and since when it holds at which station. */
+  /**
+   * A calibration, and when it holds at which station.
+   *
+   * @param validTo the first instant at which it holds no more; empty when it holds for good
+   */
   public record Entry(
       long id,
       String station,
       Instant validFrom,
+      Optional<Instant> validTo,
       Calibration calibration,
       Instant entered,
       String enteredBy) {}
@@ -44,16 +52,22 @@ public final class Calibrations {
   }
 
   public long enter(
-      String station, Instant validFrom, Calibration calibration, Instant entered, String by) {
+      String station,
+      Instant validFrom,
+      Optional<Instant> validTo,
+      Calibration calibration,
+      Instant entered,
+      String by) {
     return handle
         .createUpdate(
             """
-            INSERT INTO calibration (station, valid_from_ms, spacing_m, spacing_u_m, trigger_scatter_m,
+            INSERT INTO calibration (station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m,
               gates_from_bow_m, oscillator, entered_ms, entered_by)
-            VALUES (:station, :validFrom, :spacingM, :spacingUM, :triggerScatterM,
+            VALUES (:station, :validFrom, :validTo, :spacingM, :spacingUM, :triggerScatterM,
               :gatesFromBowM, :oscillatorName, :entered, :by)""")
         .bind("station", station)
         .bind("validFrom", validFrom)
+        .bind("validTo", validTo.orElse(null))
         .bind("oscillatorName", calibration.oscillator().name())
         .bindMethods(calibration)
         .bind("entered", entered)
@@ -63,10 +77,13 @@ public final class Calibrations {
         .one();
   }
 
-  /** The one in force at an instant; the first there is for anything before it. */
+  /** The one in force at an instant: the last entered of those that hold then, else the nearest. */
   public Optional<Entry> inForce(String station, Instant at) {
-    return one("valid_from_ms <= :at ORDER BY valid_from_ms DESC, id DESC", station, at)
-        .or(() -> one("valid_from_ms > :at ORDER BY valid_from_ms, id DESC", station, at));
+    return one(
+            "valid_from_ms <= :at AND coalesce(valid_to_ms > :at, TRUE) ORDER BY id DESC",
+            station,
+            at)
+        .or(() -> one("TRUE ORDER BY abs(valid_from_ms - :at), id DESC", station, at));
   }
 
   private Optional<Entry> one(String which, String station, Instant at) {

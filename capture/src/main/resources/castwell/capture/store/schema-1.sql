@@ -84,12 +84,13 @@ CREATE TABLE heartbeat (
   PRIMARY KEY (board_id, boot, ticks48)
 ) WITHOUT ROWID;
 
--- The gates as measured. The one in force at an instant is the one with the latest valid_from_ms
--- not after it, the last entered of several.
+-- The gates as measured. The one in force at an instant is the last entered of those that hold then;
+-- without an end it holds for good.
 CREATE TABLE calibration (
   id INTEGER PRIMARY KEY,
   station TEXT NOT NULL,
   valid_from_ms INTEGER NOT NULL,
+  valid_to_ms INTEGER CHECK (valid_to_ms > valid_from_ms),
   spacing_m REAL NOT NULL CHECK (spacing_m > 0),
   spacing_u_m REAL NOT NULL CHECK (spacing_u_m >= 0),
   trigger_scatter_m REAL NOT NULL CHECK (trigger_scatter_m >= 0),

@@ -61,6 +61,7 @@ final class BoardOnPaper {
   private double nextIdentity;
   private Fate nextBeatFate = Fate.SENT;
   private Fate nextIdentityFate = Fate.SENT;
+  private boolean named;
   private int beatsOfBoot;
   private double firstBeatOfBoot;
   private double rateUncertainty = Double.POSITIVE_INFINITY;
@@ -88,6 +89,11 @@ final class BoardOnPaper {
     return edges;
   }
 
+  /** Whether the host has heard who it is. */
+  boolean named() {
+    return named;
+  }
+
   void spoilNextBeat(Fate fate) {
     nextBeatFate = fate;
   }
@@ -113,6 +119,7 @@ final class BoardOnPaper {
 
   private void identity(double now, char cause) {
     Fate fate = nextIdentityFate;
+    named |= fate == Fate.SENT;
     nextIdentityFate = Fate.SENT;
     say(
         now,

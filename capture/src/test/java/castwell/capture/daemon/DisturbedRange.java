@@ -28,6 +28,7 @@ final class DisturbedRange {
   private final BoardOnPaper board;
   private final List<Truth> truths = new ArrayList<>();
   private final List<DoubleConsumer> happenings;
+  private boolean crystal;
   private double wrapSeconds = Double.POSITIVE_INFINITY;
 
   private DisturbedRange(long seed, Optional<String> sharedName) {
@@ -52,8 +53,8 @@ final class DisturbedRange {
   }
 
   private Nature nature(long seed, Optional<String> sharedName) {
-    boolean resonator = random.nextInt(3) == 0;
-    double hz = 2e6 * (1 + (resonator ? between(-4000e-6, 4000e-6) : between(-10e-6, 10e-6)));
+    crystal = random.nextInt(3) > 0;
+    double hz = 2e6 * (1 + (crystal ? between(-10e-6, 10e-6) : between(-4000e-6, 4000e-6)));
     long firstTicks = (long) between(0, 2e9);
     if (random.nextInt(4) == 0) {
       wrapSeconds = between(5, 90);
@@ -110,8 +111,7 @@ final class DisturbedRange {
     if (firstBeatLost) {
       board.spoilNextBeat(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     }
-    boolean unnamed = random.nextInt(6) == 0;
-    if (unnamed) {
+    if (random.nextInt(6) == 0) {
       board.spoilNextIdentity(random.nextBoolean() ? Fate.LOST : Fate.CORRUPTED);
     }
     double now = 0.05;
@@ -128,7 +128,11 @@ final class DisturbedRange {
       happenings.get(random.nextInt(happenings.size())).accept(now);
       now += 2.5 + between(0, random.nextBoolean() ? 1 : 20);
     }
-    board.liveUntil(Math.max(now + between(2, 30), unnamed ? 61 : 0));
+    now += between(2, 30);
+    board.liveUntil(now);
+    while (!board.named()) {
+      board.liveUntil(++now);
+    }
   }
 
   private Flight flight(double at) {
@@ -293,6 +297,11 @@ final class DisturbedRange {
 
   private double between(double least, double most) {
     return least + (most - least) * random.nextDouble();
+  }
+
+  /** Whether a host that can't measure its rate will read it right all the same. */
+  boolean isCrystal() {
+    return crystal;
   }
 
   String name() {

@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** How a station's gates stand, and since when. */
 final class GatesApi {
@@ -40,12 +41,13 @@ final class GatesApi {
     ctx.json(store.read(t -> t.calibrations().of(station).stream().map(GatesApi::view).toList()));
   }
 
-  /** What isn't given stays as it was; "from" tells which shots it covers. */
+  /** What isn't given stays as it was; "from" and "to" tell which shots it covers. */
   private void enter(Context ctx) {
     Body body =
         Body.of(
             ctx,
             "from",
+            "to",
             "spacing_mm",
             "spacing_u_mm",
             "trigger_scatter_mm",
@@ -63,7 +65,8 @@ final class GatesApi {
             .orElseThrow(
                 () ->
                     new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station)));
-    int covered = desk.calibrate(station, from, changed(now, body), "page");
+    Optional<Instant> to = body.optionalText("to").map(text -> Dates.instant("to", text, zone));
+    int covered = desk.calibrate(station, from, to, changed(now, body), "page");
     ctx.status(201);
     ctx.json(Map.of("station", station, "from", from.toString(), "shots_derived_anew", covered));
   }
@@ -86,6 +89,7 @@ final class GatesApi {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("calibration", entry.id());
     view.put("from", entry.validFrom().toString());
+    view.put("to", entry.validTo().map(Instant::toString).orElse(null));
     view.put("spacing_mm", gates.spacingM() * 1e3);
     view.put("spacing_u_mm", gates.spacingUM() * 1e3);
     view.put("trigger_scatter_mm", gates.triggerScatterM() * 1e3);

@@ -18,6 +18,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 
@@ -50,7 +51,11 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
     this.clock = clock;
   }
 
-  void start() {
+  /**
+   * @param died called with what ended the feed, should anything
+   */
+  void start(Consumer<Throwable> died) {
+    thread.setUncaughtExceptionHandler((t, e) -> died.accept(e));
     thread.start();
   }
 

@@ -14,6 +14,7 @@ import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
 import java.time.Clock;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /** The page and its API. */
@@ -83,9 +84,10 @@ public final class WebServer implements AutoCloseable {
   }
 
   /**
+   * @param died called with what ended the live feed, should anything
    * @return where it is served, the port that was free where 0 was asked for
    */
-  public HttpAddress start(HttpAddress address) {
+  public HttpAddress start(HttpAddress address, Consumer<Throwable> died) {
     JavalinLogger.enabled = false; // why it doesn't start is told below, once
     try {
       javalin.start(address.host(), address.port());
@@ -97,7 +99,7 @@ public final class WebServer implements AutoCloseable {
     } finally {
       JavalinLogger.enabled = true;
     }
-    feed.start();
+    feed.start(died);
     return new HttpAddress(address.host(), javalin.port());
   }
 

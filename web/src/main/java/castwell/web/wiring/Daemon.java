@@ -90,7 +90,7 @@ public final class Daemon implements AutoCloseable {
         new WebServer(
             store, desk, capture, announcer, settings, clock, System::nanoTime, rehearsal);
     try {
-      HttpAddress bound = server.start(address);
+      HttpAddress bound = server.start(address, died);
       capture.start(died);
       return new Running(bound, server, capture);
     } catch (CannotServe e) {
