@@ -33,8 +33,14 @@ class RecalibrationTest {
   }
 
   private long enter(Instant validFrom, double spacingM, String by) {
+    return enter(validFrom, Optional.empty(), spacingM, by);
+  }
+
+  private long enter(Instant validFrom, Optional<Instant> validTo, double spacingM, String by) {
     return store.write(
-        t -> t.calibrations().enter(STATION, validFrom, Rows.calibration(spacingM), LATER, by));
+        t ->
+            t.calibrations()
+                .enter(STATION, validFrom, validTo, Rows.calibration(spacingM), LATER, by));
   }
 
   private Optional<Double> spacingAt(Instant at) {
@@ -67,22 +73,44 @@ class RecalibrationTest {
   }
 
   @Test
-  void oneOfTheSameInstantCorrectsIt() {
+  void oneEnteredAfterwardsCorrectsAllThatItCovers() {
     enter(NOON, 0.6096, "settings");
     enter(LATER, 0.6100, "page");
     enter(NOON, 0.6080, "page");
-    assertThat(spacingAt(NOON.minusSeconds(1))).contains(0.6080);
     assertThat(spacingAt(NOON)).contains(0.6080);
-    assertThat(spacingAt(LATER)).contains(0.6100);
+    assertThat(spacingAt(LATER)).contains(0.6080);
     assertThat(Rows.list(store, t -> t.calibrations().of(STATION)))
         .extracting(entry -> entry.calibration().spacingM())
         .containsExactly(0.6096, 0.6100, 0.6080);
   }
 
   @Test
+  void oneWithAnEndHoldsUntilThenAndNoLonger() {
+    enter(NOON, 0.6096, "settings");
+    Instant end = LATER.plusSeconds(60);
+    long id = enter(LATER, Optional.of(end), 0.6080, "page");
+    assertThat(spacingAt(LATER.minusMillis(1))).contains(0.6096);
+    assertThat(spacingAt(LATER)).contains(0.6080);
+    assertThat(spacingAt(end.minusMillis(1))).contains(0.6080);
+    assertThat(spacingAt(end)).contains(0.6096);
+    Entry entry =
+        new Entry(id, STATION, LATER, Optional.of(end), Rows.calibration(0.6080), LATER, "page");
+    assertThat(Rows.maybe(store, t -> t.calibrations().inForce(STATION, LATER))).contains(entry);
+  }
+
+  @Test
+  void whereNoneHoldsTheNearestDoes() {
+    enter(NOON, Optional.of(LATER), 0.6096, "page");
+    enter(LATER.plusSeconds(3600), 0.6100, "page");
+    assertThat(spacingAt(LATER.plusSeconds(1))).contains(0.6100);
+    assertThat(spacingAt(NOON.minusSeconds(1))).contains(0.6096);
+  }
+
+  @Test
   void everyFieldComesBack() {
     long id = enter(NOON, 0.6096, "settings");
-    Entry entry = new Entry(id, STATION, NOON, Rows.calibration(0.6096), LATER, "settings");
+    Entry entry =
+        new Entry(id, STATION, NOON, Optional.empty(), Rows.calibration(0.6096), LATER, "settings");
     assertThat(Rows.maybe(store, t -> t.calibrations().inForce(STATION, NOON))).contains(entry);
     enter(LATER, 0.61, "page");
     assertThat(Rows.maybe(store, t -> t.calibrations().lastBy(STATION, "settings")))

@@ -36,7 +36,9 @@ final class Rows {
         .inForce(STATION, at)
         .map(Calibrations.Entry::id)
         .orElseGet(
-            () -> t.calibrations().enter(STATION, NOON, calibration(0.6096), NOON, "settings"));
+            () ->
+                t.calibrations()
+                    .enter(STATION, NOON, Optional.empty(), calibration(0.6096), NOON, "settings"));
   }
 
   /** A passage with its edges, its figure and its place by the rules; no tags. */
