@@ -80,7 +80,7 @@ class PulledCableTest {
         capture.start(died::set);
         var first = play(new PulledCable(one, recorded, "gate-1", bench.tables(), seed));
         Path file = disturbed.writeTo(folder);
-        var second = play(new PulledCable(two, file, disturbed.name(), bench.tables(), seed + 1));
+        var second = play(new PulledCable(two, file, disturbed.device(), bench.tables(), seed + 1));
         CompletableFuture.allOf(first, second).get(100, TimeUnit.SECONDS);
         awaitPassages(bench, "lane-1", truths(recorded));
         awaitPassages(bench, "lane-2", disturbed.truths());

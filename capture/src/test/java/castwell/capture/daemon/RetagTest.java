@@ -1,0 +1,98 @@
+package castwell.capture.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import castwell.capture.store.Shot;
+import castwell.capture.store.Tags.Tagging;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A shot's tags are corrected: the verdict follows, the history stays. No outside source. */
+class RetagTest {
+  @TempDir Path folder;
+
+  private RangeBench bench;
+
+  /** One arrow of 0.72 m, tagged with nothing. */
+  @BeforeEach
+  void shoot() {
+    bench = RangeBench.in(folder);
+    bench.desk().addBow("ash", Instant.EPOCH, 220, 0.70, "");
+    bench.desk().addArrow("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
+    bench.desk().addArrow("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench.desk().addArrow("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+    HandFedLane lane = new HandFedLane(bench, "lane");
+    lane.plugIn(0);
+    lane.identity(1000, 7);
+    lane.beat(2000, 7, 0);
+    lane.arrow(1_000_000, 7, 1);
+    lane.passTimeUntil(2_000_000);
+  }
+
+  @AfterEach
+  void end() {
+    bench.close();
+  }
+
+  private Shot shot() {
+    return bench.shots("lane").get(0);
+  }
+
+  private void retag(String arrow, String why) {
+    bench.desk().retag(shot().shotId(), Optional.of("ash"), Optional.of(arrow), "me", why);
+  }
+
+  @Test
+  void theLengthIsJudgedByTheArrowTagged() {
+    assertThat(shot().counts()).isTrue();
+    retag("short", "slip");
+    assertThat(shot().counts()).isFalse();
+    assertThat(shot().figure().verdict()).isEqualTo("not-the-tagged-length");
+    assertThat(shot().reason()).contains("720 mm").contains("600 mm");
+    retag("fits", "slip again");
+    assertThat(shot().counts()).isTrue();
+    retag("unmeasured", "");
+    assertThat(shot().counts()).isTrue();
+    assertThat(shot().bow().orElseThrow().bow()).isEqualTo("ash");
+  }
+
+  @Test
+  void theHistoryStays() {
+    retag("short", "slip");
+    retag("fits", "slip again");
+    List<Tagging> history = bench.store().read(t -> t.tags().history(shot().passageId()));
+    assertThat(history)
+        .extracting(t -> t.arrow().orElse("-") + " " + t.taggedBy() + " " + t.why())
+        .containsExactly("- capture ", "short me slip", "fits me slip again");
+  }
+
+  @Test
+  void anArrowMeasuredAnewIsJudgedAnew() {
+    retag("short", "");
+    assertThat(shot().counts()).isFalse();
+    bench.desk().enterArrow("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
+    assertThat(shot().counts()).isTrue();
+  }
+
+  @Test
+  void whatDoesNotExistIsRefused() {
+    String id = shot().shotId();
+    Desk desk = bench.desk();
+    assertThatThrownBy(() -> desk.retag(id, Optional.of("yew"), Optional.empty(), "me", ""))
+        .isInstanceOf(Refused.class)
+        .hasMessage("There is no bow named yew: add it to the rack, or mend the name.");
+    assertThatThrownBy(() -> desk.retag("x.1.1", Optional.empty(), Optional.empty(), "me", ""))
+        .isInstanceOf(Refused.class)
+        .hasMessage("There is no shot with the id x.1.1.");
+    List<Tagging> history = bench.store().read(t -> t.tags().history(shot().passageId()));
+    assertThat(history).hasSize(1);
+  }
+}
