@@ -26,12 +26,15 @@ final class Grouping {
   List<List<Edge>> split(Collection<Edge> edges) {
     List<List<Edge>> groups = new ArrayList<>();
     List<Edge> group = new ArrayList<>();
+    long lastTicks = Long.MIN_VALUE;
     for (Edge edge : edges) {
-      if (!group.isEmpty() && !joins(group, edge)) {
+      if (!group.isEmpty() && !joins(group, lastTicks, edge)) {
         groups.add(group);
         group = new ArrayList<>();
+        lastTicks = Long.MIN_VALUE;
       }
       group.add(edge);
+      lastTicks = Math.max(lastTicks, edge.ticks());
     }
     if (!group.isEmpty()) {
       groups.add(group);
@@ -39,11 +42,11 @@ final class Grouping {
     return groups;
   }
 
-  private boolean joins(List<Edge> group, Edge next) {
+  private boolean joins(List<Edge> group, long lastTicks, Edge next) {
     if (next.ticks() - group.get(0).ticks() > ticks(AssemblyTiming.LONGEST)) {
       return false;
     }
-    long gap = Math.abs(next.ticks() - lastTicks(group));
+    long gap = Math.abs(next.ticks() - lastTicks);
     if (gap <= ticks(timing.quiet())) {
       return true;
     }

@@ -73,11 +73,10 @@ class RecalibrationTest {
   }
 
   @Test
-  void oneEnteredLaterWinsForItsWholeTime() {
+  void oneEnteredAfterwardsCorrectsAllThatItCovers() {
     enter(NOON, 0.6096, "settings");
-    enter(LATER, 0.6100, "settings");
-    enter(NOON.minusSeconds(60), 0.6080, "page");
-    assertThat(spacingAt(NOON.minusSeconds(60))).contains(0.6080);
+    enter(LATER, 0.6100, "page");
+    enter(NOON, 0.6080, "page");
     assertThat(spacingAt(NOON)).contains(0.6080);
     assertThat(spacingAt(LATER)).contains(0.6080);
     assertThat(Rows.list(store, t -> t.calibrations().of(STATION)))
@@ -86,12 +85,25 @@ class RecalibrationTest {
   }
 
   @Test
-  void oneWithAnEndHoldsUntilThere() {
+  void oneWithAnEndHoldsUntilThenAndNoLonger() {
     enter(NOON, 0.6096, "settings");
-    enter(NOON, Optional.of(LATER), 0.6080, "page");
-    assertThat(spacingAt(NOON)).contains(0.6080);
-    assertThat(spacingAt(LATER.minusMillis(1))).contains(0.6080);
-    assertThat(spacingAt(LATER)).contains(0.6096);
+    Instant end = LATER.plusSeconds(60);
+    long id = enter(LATER, Optional.of(end), 0.6080, "page");
+    assertThat(spacingAt(LATER.minusMillis(1))).contains(0.6096);
+    assertThat(spacingAt(LATER)).contains(0.6080);
+    assertThat(spacingAt(end.minusMillis(1))).contains(0.6080);
+    assertThat(spacingAt(end)).contains(0.6096);
+    Entry entry =
+        new Entry(id, STATION, LATER, Optional.of(end), Rows.calibration(0.6080), LATER, "page");
+    assertThat(Rows.maybe(store, t -> t.calibrations().inForce(STATION, LATER))).contains(entry);
+  }
+
+  @Test
+  void whereNoneHoldsTheNearestDoes() {
+    enter(NOON, Optional.of(LATER), 0.6096, "page");
+    enter(LATER.plusSeconds(3600), 0.6100, "page");
+    assertThat(spacingAt(LATER.plusSeconds(1))).contains(0.6100);
+    assertThat(spacingAt(NOON.minusSeconds(1))).contains(0.6096);
   }
 
   @Test

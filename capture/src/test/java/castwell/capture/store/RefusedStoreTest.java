@@ -38,7 +38,7 @@ class RefusedStoreTest {
     try (Store store = Store.open(folder)) {
       store.writing(
           t -> {
-            for (int i = 0; i < 500; i++) {
+            for (int i = 0; i < 5; i++) {
               Rows.shoot(t, 1 + 4 * i, Rows.NOON.plusSeconds(7L * i), true);
             }
           });
