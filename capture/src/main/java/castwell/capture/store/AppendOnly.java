@@ -12,16 +12,23 @@ final class AppendOnly {
   /**
    * Refuses UPDATE and DELETE, and an INSERT of a key that exists: INSERT OR REPLACE would slip
    * past the other two.
+   *
+   * @param keys every key that the table keeps unique: its columns, with commas between
    */
-  static void guard(Handle handle, String table, String... key) {
-    String same =
-        Arrays.stream(key)
-            .map(column -> column + " = NEW." + column)
-            .collect(Collectors.joining(" AND "));
+  static void guard(Handle handle, String table, String... keys) {
+    String known =
+        Arrays.stream(keys)
+            .map(key -> "EXISTS (SELECT 1 FROM %s WHERE %s)".formatted(table, same(key)))
+            .collect(Collectors.joining(" OR "));
     refuse(handle, table, "UPDATE", "");
     refuse(handle, table, "DELETE", "");
-    refuse(
-        handle, table, "INSERT", "WHEN EXISTS (SELECT 1 FROM %s WHERE %s)".formatted(table, same));
+    refuse(handle, table, "INSERT", "WHEN " + known);
+  }
+
+  private static String same(String key) {
+    return Arrays.stream(key.split(", "))
+        .map(column -> column + " = NEW." + column)
+        .collect(Collectors.joining(" AND "));
   }
 
   private static void refuse(Handle handle, String table, String what, String when) {

@@ -1,5 +1,12 @@
 package castwell.capture.store;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Types;
 import java.time.Instant;
@@ -16,6 +23,7 @@ import org.sqlite.SQLiteDataSource;
 /** How a database file is opened, and what a person is told when it can't be. */
 final class Databases {
   private static final int BUSY_MILLIS = 5_000;
+  private static final int HEADER_BYTES = 100;
 
   private Databases() {}
 
@@ -34,6 +42,47 @@ final class Databases {
         (ColumnMapper<Instant>)
             (row, column, context) -> Instant.ofEpochMilli(row.getLong(column)));
     return jdbi;
+  }
+
+  /**
+   * SQLite notices when whole pages are gone, and neither half a page nor a file that is hardly
+   * there. What a write-ahead log still holds is no fault.
+   *
+   * @throws StoreRefused when the file's end is missing
+   */
+  static void refuseCut(Path file) {
+    try {
+      if (!Files.isRegularFile(file)
+          || sizeOf(file.resolveSibling(file.getFileName() + "-wal")) > 0) {
+        return;
+      }
+      long size = Files.size(file);
+      int page = pageBytes(file);
+      if (size > 0 && size < HEADER_BYTES || page > 0 && size % page != 0) {
+        throw new StoreRefused(
+            "%s is cut short: put back a backup of it, or name another folder with --data."
+                .formatted(file));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static long sizeOf(Path file) throws IOException {
+    return Files.exists(file) ? Files.size(file) : 0;
+  }
+
+  /** 0 where it is no database. Source: SQLite's "Database File Format", 1.3. */
+  private static int pageBytes(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      ByteBuffer header = ByteBuffer.wrap(in.readNBytes(HEADER_BYTES));
+      if (header.limit() < HEADER_BYTES
+          || !new String(header.array(), 0, 16, US_ASCII).equals("SQLite format 3\0")) {
+        return 0;
+      }
+      int bytes = Short.toUnsignedInt(header.getShort(16));
+      return bytes == 1 ? 65_536 : bytes;
+    }
   }
 
   static RuntimeException refused(Path file, RuntimeException e) {

@@ -3,8 +3,12 @@ package castwell.capture.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
@@ -16,23 +20,22 @@ final class Schema {
       List.of(
           handle -> {
             handle.createScript(resource("schema-1.sql")).execute();
-            AppendOnly.guard(handle, "edge", "board_id", "boot", "number");
-            AppendOnly.guard(handle, "identity", "board_id", "boot", "listening_id");
-            AppendOnly.guard(handle, "missing", "board_id", "boot", "first", "last");
-            AppendOnly.guard(
-                handle, "loss", "board_id", "boot", "gate", "first_ticks", "last_ticks");
-            AppendOnly.guard(handle, "heartbeat", "board_id", "boot", "ticks48");
+            AppendOnly.guard(handle, "edge", "board_id, boot, number");
+            AppendOnly.guard(handle, "identity", "board_id, boot, listening_id");
+            AppendOnly.guard(handle, "missing", "board_id, boot, first, last");
+            AppendOnly.guard(handle, "loss", "board_id, boot, gate, first_ticks, last_ticks");
+            AppendOnly.guard(handle, "heartbeat", "board_id, boot, ticks48");
+            AppendOnly.guard(handle, "board", "id", "device, series");
+            AppendOnly.guard(handle, "listening", "id", "station, source, started_ms");
+            for (String table : List.of("bow", "arrow", "session")) {
+              AppendOnly.guard(handle, table, "id", "name");
+            }
             for (String table :
                 List.of(
-                    "board",
-                    "listening",
                     "calibration",
-                    "bow",
                     "bow_state",
-                    "arrow",
                     "arrow_entry",
                     "tag_change",
-                    "session",
                     "shot_tag",
                     "decision")) {
               AppendOnly.guard(handle, table, "id");
@@ -55,7 +58,7 @@ final class Schema {
     int version = version(handle);
     refuseNewer(version, file, steps);
     if (version > 0 && version < steps.size()) {
-      handle.execute("VACUUM INTO ?", backupOf(file, version).toString());
+      backUp(handle, backupOf(file, version));
     }
     for (int step = version; step < steps.size(); step++) {
       int reached = step + 1;
@@ -65,6 +68,21 @@ final class Schema {
             change.accept(transaction);
             transaction.execute("PRAGMA user_version = " + reached);
           });
+    }
+  }
+
+  /** On the disk under its name, or not at all; in the place of one from a step that failed. */
+  private static void backUp(Handle handle, Path backup) {
+    Path part = backup.resolveSibling(backup.getFileName() + ".part");
+    try {
+      Files.deleteIfExists(part);
+      handle.execute("VACUUM INTO ?", part.toString());
+      try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
+        written.force(true);
+      }
+      Files.move(part, backup, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -49,10 +49,10 @@ public final class Store implements AutoCloseable {
     Path file = folder.resolve(FILE);
     FileChannel lock = lock(folder);
     try {
+      Databases.refuseCut(file);
       Jdbi jdbi = Databases.jdbi(file);
-      Handle writer = jdbi.open();
-      Schema.migrate(writer, file, Schema.STEPS);
-      return new Store(jdbi, Optional.of(writer), Optional.of(lock));
+      jdbi.useHandle(handle -> Schema.migrate(handle, file, Schema.STEPS));
+      return new Store(jdbi, Optional.of(jdbi.open()), Optional.of(lock));
     } catch (RuntimeException e) {
       closeQuietly(lock);
       throw Databases.refused(file, e);
@@ -72,6 +72,7 @@ public final class Store implements AutoCloseable {
               .formatted(folder));
     }
     try {
+      Databases.refuseCut(file);
       Jdbi jdbi = Databases.jdbi(file);
       int version = jdbi.withHandle(Schema::version);
       Schema.refuseNewer(version, file, Schema.STEPS);

@@ -10,6 +10,11 @@ public final class Transaction {
     this.handle = handle;
   }
 
+  /** For the store's own rooms and tests. */
+  Handle handle() {
+    return handle;
+  }
+
   public Boards boards() {
     return new Boards(handle);
   }

@@ -35,7 +35,7 @@ final class DisturbedRange {
   private DisturbedRange(long seed, Optional<String> sharedName) {
     random = new Random(seed * 0x9E3779B97F4A7C15L); // neighbours would begin alike
     name = "disturbed-" + seed;
-    // a device's name has 16 characters at most
+    // A device's name has 16 characters at most.
     device = sharedName.orElse("p-" + Long.toUnsignedString(seed, 36));
     board = new BoardOnPaper(nature(sharedName.isPresent()), random);
     happenings = someOf(allHappenings());
@@ -55,7 +55,7 @@ final class DisturbedRange {
     return range;
   }
 
-  private Nature nature(boolean sharedName) {
+  private Nature nature(boolean shared) {
     crystal = random.nextInt(3) > 0;
     double hz = 2e6 * (1 + (crystal ? between(-10e-6, 10e-6) : between(-4000e-6, 4000e-6)));
     long firstTicks = (long) between(0, 2e9);
@@ -63,14 +63,14 @@ final class DisturbedRange {
       wrapSeconds = between(5, 90);
       firstTicks = (long) (WRAP * (1 + random.nextInt(3)) - wrapSeconds * hz);
     }
-    boolean odd = random.nextInt(3) == 0 && !sharedName;
+    boolean odd = random.nextInt(3) == 0 && !shared;
     return new Nature(
         device,
         hz,
         firstTicks,
-        random.nextInt(10) == 0 ? 65535 : 1 + random.nextInt(sharedName ? 3 : 50),
+        random.nextInt(10) == 0 ? 65535 : 1 + random.nextInt(!shared ? 50 : 3),
         random.nextInt(3) == 0 ? 65530 - random.nextInt(100) : random.nextInt(65536),
-        random.nextInt(3) == 0 && !sharedName ? 1 + random.nextInt(3000) : 0,
+        random.nextInt(3) == 0 && !shared ? 1 + random.nextInt(3000) : 0,
         odd ? random.nextInt(100_000) - 50_000 : 0,
         odd ? random.nextInt(100_000) - 50_000 : 0,
         new double[] {1e-3, 4e-3, 16e-3}[random.nextInt(3)]);

@@ -1,0 +1,171 @@
+package castwell.capture.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import castwell.analysis.shot.Gate;
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.RawFacts.ReceivedBeat;
+import castwell.capture.wire.Sentence.Heartbeat;
+import castwell.capture.wire.Sentence.Identity;
+import castwell.capture.wire.Sentence.Loss;
+import castwell.capture.wire.Sentence.Missing;
+import castwell.capture.wire.Sentence.Surroundings;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Raw facts and what people decided stay as written; only what is derived from them may change. */
+class AppendOnlyTest {
+  private static final Set<String> DERIVED = Set.of("passage", "figure", "feed", "sqlite_sequence");
+
+  @TempDir Path folder;
+  private Handle handle;
+
+  @BeforeEach
+  void fill() {
+    try (Store store = Store.open(folder)) {
+      store.writing(AppendOnlyTest::oneRowEach);
+    }
+    handle = Databases.jdbi(folder.resolve("castwell.db")).open();
+  }
+
+  @AfterEach
+  void close() {
+    handle.close();
+  }
+
+  private static void oneRowEach(Transaction t) {
+    Passages.Row shot = Rows.shoot(t, 1, Rows.NOON, true);
+    long board = shot.boardId();
+    OptionalInt none = OptionalInt.empty();
+    Surroundings nothing = new Surroundings(none, none, none, none, none, none);
+    Identity identity = new Identity(0, 1, "f", "gate-1", 7, 2_000_000, 0, 0, 64, 'P');
+    Heartbeat beat = new Heartbeat(1, 7, 1000, 0, 4, 0, 0, Optional.empty(), nothing, 60);
+    t.raw().identity(board, shot.listeningId(), identity, 1);
+    t.raw().heartbeats(board, shot.listeningId(), List.of(new ReceivedBeat(beat, 1)));
+    t.raw().missing(board, new Missing(2, 7, 1, 2));
+    t.raw().loss(board, new Loss(3, 7, Gate.A, 1, 2, 3));
+    long bow = t.rack().addBow("heron", Rows.NOON);
+    t.rack().addState(bow, Rows.NOON, 230, 0.7, "", Rows.NOON);
+    long arrow = t.rack().addArrow("reed", Rows.NOON);
+    t.rack().enterArrow(arrow, 0.03, OptionalDouble.empty(), OptionalDouble.empty(), Rows.NOON);
+    Tags.Pair tags = new Tags.Pair(OptionalLong.of(bow), OptionalLong.of(arrow));
+    t.tags().change(Rows.STATION, Rows.NOON, tags, "page");
+    t.tags().tagShot(shot.id(), tags, Rows.NOON, "capture", "");
+    t.decisions().decide(shot.id(), Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
+    t.feed().shot(Rows.STATION, shot.id());
+  }
+
+  /** Every table there is but the derived ones, so that none added later is forgotten. */
+  private List<String> tables() {
+    return handle
+        .createQuery("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name")
+        .mapTo(String.class)
+        .filter(name -> !DERIVED.contains(name))
+        .list();
+  }
+
+  private List<String> columns(String table, String which) {
+    return handle
+        .createQuery("SELECT name FROM pragma_table_info('%s') WHERE %s".formatted(table, which))
+        .mapTo(String.class)
+        .list();
+  }
+
+  private void isRefused(String table, String sql) {
+    String rows = "SELECT count(*), total(rowid) FROM (SELECT 1 AS rowid FROM " + table + ")";
+    var before = handle.createQuery(rows).mapToMap().one();
+    assertThatThrownBy(() -> handle.execute(sql))
+        .as(sql)
+        .hasMessageContaining(table + " is append-only");
+    assertThat(handle.createQuery(rows).mapToMap().one()).isEqualTo(before);
+  }
+
+  @Test
+  void everyTableHoldsARowToTryItOn() {
+    assertThat(tables()).hasSize(16);
+    for (String table : tables()) {
+      int rows = handle.createQuery("SELECT count(*) FROM " + table).mapTo(int.class).one();
+      assertThat(rows).as(table).isPositive();
+    }
+  }
+
+  @Test
+  void updateIsRefused() {
+    for (String table : tables()) {
+      for (String column : columns(table, "1")) {
+        isRefused(table, "UPDATE %1$s SET %2$s = %2$s".formatted(table, column));
+        isRefused(table, "UPDATE OR REPLACE %1$s SET %2$s = 1".formatted(table, column));
+      }
+    }
+  }
+
+  @Test
+  void deleteIsRefused() {
+    for (String table : tables()) {
+      isRefused(table, "DELETE FROM " + table);
+    }
+  }
+
+  @Test
+  void insertOrReplaceIsRefused() {
+    for (String table : tables()) {
+      isRefused(table, "INSERT OR REPLACE INTO %1$s SELECT * FROM %1$s".formatted(table));
+      isRefused(table, "REPLACE INTO %1$s SELECT * FROM %1$s".formatted(table));
+      isRefused(table, "INSERT OR IGNORE INTO %1$s SELECT * FROM %1$s".formatted(table));
+    }
+  }
+
+  /** A new id with an old name would otherwise replace the row that bears the name. */
+  @Test
+  void insertOrReplaceByAnotherUniqueKeyIsRefused() {
+    List<String> keyed =
+        tables().stream()
+            .filter(
+                table ->
+                    handle
+                        .createQuery(
+                            "SELECT count(*) > 0 FROM pragma_index_list('%s') WHERE origin = 'u'"
+                                .formatted(table))
+                        .mapTo(boolean.class)
+                        .one())
+            .toList();
+    assertThat(keyed).contains("bow", "arrow", "session", "board", "listening");
+    for (String table : keyed) {
+      String others = String.join(", ", columns(table, "pk = 0"));
+      isRefused(
+          table,
+          "INSERT OR REPLACE INTO %1$s (id, %2$s) SELECT id + 1000, %2$s FROM %1$s"
+              .formatted(table, others));
+      isRefused(
+          table,
+          "INSERT OR REPLACE INTO %1$s (%2$s) SELECT %2$s FROM %1$s".formatted(table, others));
+    }
+  }
+
+  @Test
+  void upsertIsRefused() {
+    for (String table : tables()) {
+      String key = String.join(", ", columns(table, "pk > 0"));
+      String set =
+          columns(table, "pk > 0").stream()
+              .map(column -> column + " = excluded." + column)
+              .collect(Collectors.joining(", "));
+      isRefused(
+          table,
+          "INSERT INTO %1$s SELECT * FROM %1$s WHERE true ON CONFLICT (%2$s) DO UPDATE SET %3$s"
+              .formatted(table, key, set));
+    }
+  }
+}
