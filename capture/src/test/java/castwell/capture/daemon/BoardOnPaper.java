@@ -38,15 +38,14 @@ final class BoardOnPaper {
   private Fate nextBeatFate = Fate.SENT;
   private Fate nextIdentityFate = Fate.SENT;
   private boolean named;
-  private int beatsOfBoot;
-  private double firstBeatOfBoot;
-  private double rateUncertainty = Double.POSITIVE_INFINITY;
+  private final RateBound rate;
   private char levelA = 'C';
   private char levelB = 'C';
 
   BoardOnPaper(Nature nature, Random random) {
     this.nature = nature;
     this.random = random;
+    this.rate = new RateBound(nature.mostDelaySeconds());
     this.boot = nature.firstBoot();
     this.wire = new PaperWire(nature.firstLine(), nature.mostDelaySeconds(), random);
     this.edges = nature.edgesBefore();
@@ -104,7 +103,9 @@ final class BoardOnPaper {
   private void beat(double now) {
     Fate fate = nextBeatFate;
     nextBeatFate = Fate.SENT;
-    rememberForRate(now, fate);
+    if (fate == Fate.SENT) {
+      rate.beat(now);
+    }
     long queued = wire.queued(now);
     wire.say(
         now,
@@ -114,25 +115,8 @@ final class BoardOnPaper {
             .formatted(boot, ticks(now), queued, edges, merged, dropped, levelA, levelB, SENSORS));
   }
 
-  private void rememberForRate(double now, Fate fate) {
-    if (fate != Fate.SENT) {
-      return;
-    }
-    firstBeatOfBoot = beatsOfBoot == 0 ? now : firstBeatOfBoot;
-    beatsOfBoot++;
-    if (beatsOfBoot >= 8) {
-      double u = 45 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
-      rateUncertainty = Math.min(rateUncertainty, u);
-    }
-  }
-
-  /**
-   * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
-   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by 45 D / (N T) once in
-   * thousands, as a simulation of uniform delays says.
-   */
   double rateUncertainty() {
-    return rateUncertainty;
+    return rate.uncertainty();
   }
 
   /** Stamps an edge, late by what the gate is late by construction. */
@@ -185,7 +169,7 @@ final class BoardOnPaper {
     levelA = 'C';
     levelB = 'C';
     counterZero = seconds;
-    beatsOfBoot = 0;
+    rate.restart();
     nextIdentity = seconds + 60;
     nextBeat = seconds + 0.2;
     nextIdentityFate = identityFate;

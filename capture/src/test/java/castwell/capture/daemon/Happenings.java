@@ -1,14 +1,11 @@
 package castwell.capture.daemon;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
-
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.Flight.Beam;
 import castwell.capture.daemon.PaperWire.Fate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleConsumer;
@@ -164,7 +161,7 @@ final class Happenings {
   }
 
   private void noiseBefore(double at) {
-    board.wireAt(at).hear(at, noise());
+    board.wireAt(at).hear(at, Noise.any(random));
     passage(flight(at + between(0.05, 1)), Disturbance.CLEAN, "after noise");
   }
 
@@ -174,29 +171,10 @@ final class Happenings {
     int before = 1 + random.nextInt(3);
     truths.add(flight.shot(board.boot(), board.edges() + 1, "noise between"));
     send(beams.subList(0, before));
-    board.wireAt(beams.get(before - 1).seconds()).hear(beams.get(before - 1).seconds(), noise());
+    board
+        .wireAt(beams.get(before - 1).seconds())
+        .hear(beams.get(before - 1).seconds(), Noise.any(random));
     send(beams.subList(before, 4));
-  }
-
-  private byte[] noise() {
-    byte[] bytes = new byte[1 + random.nextInt(120)];
-    switch (random.nextInt(4)) {
-      case 0 -> {
-        bytes = new byte[4000];
-        Arrays.fill(bytes, (byte) '9');
-        System.arraycopy("$E,".getBytes(US_ASCII), 0, bytes, 0, 3);
-      }
-      case 1 -> bytes = "$E,1,7,1,A,B,12".getBytes(US_ASCII);
-      case 2 -> random.nextBytes(bytes);
-      default -> {
-        random.nextBytes(bytes);
-        bytes[0] = '$';
-      }
-    }
-    for (int i = 0; i < bytes.length; i++) {
-      bytes[i] = bytes[i] == '\n' ? (byte) '\r' : bytes[i];
-    }
-    return bytes;
   }
 
   private void unknownSentence(double at) {
