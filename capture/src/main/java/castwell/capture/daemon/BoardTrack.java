@@ -217,6 +217,7 @@ final class BoardTrack {
     if (boardRestarted) {
       faults.count(Fault.BOARD_RESTARTED);
     }
+    settle(micros); // what went through in time wasn't cut short by the restart
     context.ifPresent(c -> giveOut(c, c.assembler().close(boardRestarted), micros));
   }
 

@@ -27,7 +27,9 @@ final class AnsweringPeer implements AutoCloseable {
   private String identity = "";
   private int boot = -1;
   private int highest;
-  private int line;
+
+  /** Not 0: that is how a board begins that was just switched on. */
+  private int line = 40_000;
 
   AnsweringPeer(Path path) {
     pty = PtyPeer.at(path, this::answer);

@@ -1,34 +1,13 @@
 package castwell.capture.daemon;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
-
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
-import castwell.capture.device.RecordedLine;
-import castwell.capture.wire.Crc16;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
+import castwell.capture.daemon.PaperWire.Fate;
 import java.util.Random;
-import java.util.stream.Collectors;
 
-/**
- * A board with a true clock beside its own, a wire at 115200 baud and a host that hears each line a
- * little late: what it says, as a recording would hold it. Times are true seconds since the
- * recording began.
- */
+/** What a board would say whose true clock is known beside its own. Times are true seconds. */
 final class BoardOnPaper {
-  private static final double BYTES_PER_SECOND = 115_200 / 10.0;
   private static final String SENSORS = "812,807,5012,2150,1875,5510";
-
-  /** How a line fares between board and host. */
-  enum Fate {
-    SENT,
-    LOST,
-    CORRUPTED,
-    TWICE
-  }
 
   /**
    * @param hz the true rate of its counter
@@ -48,37 +27,29 @@ final class BoardOnPaper {
 
   private final Nature nature;
   private final Random random;
-  private final List<RecordedLine> lines = new ArrayList<>();
+  private final PaperWire wire;
   private int boot;
-  private int line;
   private int edges;
   private int merged;
   private int dropped;
   private double counterZero;
-  private double wireFree;
-  private double lastHeard;
   private double nextBeat = 0.2;
   private double nextIdentity;
   private Fate nextBeatFate = Fate.SENT;
   private Fate nextIdentityFate = Fate.SENT;
   private boolean named;
-  private int beatsOfBoot;
-  private double firstBeatOfBoot;
-  private double rateUncertainty = Double.POSITIVE_INFINITY;
+  private final RateBound rate;
   private char levelA = 'C';
   private char levelB = 'C';
 
   BoardOnPaper(Nature nature, Random random) {
     this.nature = nature;
     this.random = random;
+    this.rate = new RateBound(nature.mostDelaySeconds());
     this.boot = nature.firstBoot();
-    this.line = nature.firstLine();
+    this.wire = new PaperWire(nature.firstLine(), nature.mostDelaySeconds(), random);
     this.edges = nature.edgesBefore();
     this.counterZero = -nature.firstTicks() / nature.hz();
-  }
-
-  List<RecordedLine> lines() {
-    return lines;
   }
 
   int boot() {
@@ -121,7 +92,7 @@ final class BoardOnPaper {
     Fate fate = nextIdentityFate;
     named |= fate == Fate.SENT;
     nextIdentityFate = Fate.SENT;
-    say(
+    wire.say(
         now,
         fate,
         "I",
@@ -132,9 +103,11 @@ final class BoardOnPaper {
   private void beat(double now) {
     Fate fate = nextBeatFate;
     nextBeatFate = Fate.SENT;
-    rememberForRate(now, fate);
-    long queued = Math.round(Math.max(0, wireFree - now) * BYTES_PER_SECOND);
-    say(
+    if (fate == Fate.SENT) {
+      rate.beat(now);
+    }
+    long queued = wire.queued(now);
+    wire.say(
         now,
         fate,
         "H",
@@ -142,25 +115,8 @@ final class BoardOnPaper {
             .formatted(boot, ticks(now), queued, edges, merged, dropped, levelA, levelB, SENSORS));
   }
 
-  private void rememberForRate(double now, Fate fate) {
-    if (fate != Fate.SENT) {
-      return;
-    }
-    firstBeatOfBoot = beatsOfBoot == 0 ? now : firstBeatOfBoot;
-    beatsOfBoot++;
-    if (beatsOfBoot >= 8) {
-      double u = 45 * nature.mostDelaySeconds() / (beatsOfBoot * (now - firstBeatOfBoot));
-      rateUncertainty = Math.min(rateUncertainty, u);
-    }
-  }
-
-  /**
-   * How well its rate can be told from its heartbeats, relative: the lower edge of N points over a
-   * time T, each late by up to D, tilts by 3 D / (N T) mostly, and by 45 D / (N T) once in
-   * thousands, as a simulation of uniform delays says.
-   */
   double rateUncertainty() {
-    return rateUncertainty;
+    return rate.uncertainty();
   }
 
   /** Stamps an edge, late by what the gate is late by construction. */
@@ -183,9 +139,9 @@ final class BoardOnPaper {
                 kind.letter(),
                 ticks(seconds + latency) & 0xFFFF_FFFFL,
                 lateTicks);
-    say(seconds, fate == Fate.TWICE ? Fate.SENT : fate, "E", fields);
+    wire.say(seconds, fate == Fate.TWICE ? Fate.SENT : fate, "E", fields);
     if (fate == Fate.TWICE) {
-      say(seconds, Fate.SENT, "E", fields);
+      wire.say(seconds, Fate.SENT, "E", fields);
     }
   }
 
@@ -193,7 +149,7 @@ final class BoardOnPaper {
   void loss(double seconds, Gate gate, double since, int count) {
     liveUntil(seconds);
     dropped += count;
-    say(
+    wire.say(
         seconds,
         Fate.SENT,
         "L",
@@ -206,83 +162,26 @@ final class BoardOnPaper {
   void restart(double seconds, Fate identityFate) {
     liveUntil(seconds);
     boot = boot + 1 & 0xFFFF;
-    line = 0;
+    wire.restart();
     edges = 0;
     merged = 0;
     dropped = 0;
     levelA = 'C';
     levelB = 'C';
     counterZero = seconds;
-    beatsOfBoot = 0;
+    rate.restart();
     nextIdentity = seconds + 60;
     nextBeat = seconds + 0.2;
     nextIdentityFate = identityFate;
     identity(seconds, 'E');
   }
 
-  /** A sentence of a type that no version 1 host knows. */
-  void unknownSentence(double seconds) {
+  PaperWire wireAt(double seconds) {
     liveUntil(seconds);
-    say(seconds, Fate.SENT, "Z", "1,2,3");
-  }
-
-  /** The wire takes nothing more for so long; what the board says meanwhile waits in its queue. */
-  void holdUpWire(double seconds, double howLong) {
-    liveUntil(seconds);
-    wireFree = Math.max(wireFree, seconds + howLong);
-  }
-
-  /** The host is busy and hears nothing for so long; then all at once. */
-  void keepHostBusy(double seconds, double howLong) {
-    liveUntil(seconds);
-    lastHeard = Math.max(lastHeard, seconds + howLong);
-  }
-
-  /** Bytes that no board says; they are a line of their own. */
-  void noise(double seconds, byte[] bytes) {
-    liveUntil(seconds);
-    hear(seconds, bytes);
+    return wire;
   }
 
   long ticks(double seconds) {
     return (long) Math.floor((seconds - counterZero) * nature.hz());
-  }
-
-  private void say(double now, Fate fate, String type, String fields) {
-    String body = type + "," + line + "," + fields;
-    line = line + 1 & 0xFFFF;
-    byte[] bytes = body.getBytes(US_ASCII);
-    byte[] sentence =
-        ("$" + body + String.format(Locale.ROOT, "*%04X", Crc16.of(bytes, 0, bytes.length)))
-            .getBytes(US_ASCII);
-    if (fate == Fate.CORRUPTED) {
-      spoil(sentence);
-    }
-    if (fate != Fate.LOST) {
-      hear(now, sentence);
-    }
-  }
-
-  /** Changes up to three bytes between the dollar and the star, mostly to other digits. */
-  private void spoil(byte[] sentence) {
-    byte[] before = sentence.clone();
-    while (Arrays.equals(sentence, before)) {
-      for (int i = random.nextInt(3); i >= 0; i--) {
-        sentence[1 + random.nextInt(sentence.length - 6)] =
-            (byte) (random.nextInt(4) > 0 ? '0' + random.nextInt(10) : 0x20 + random.nextInt(95));
-      }
-    }
-  }
-
-  private void hear(double now, byte[] bytes) {
-    wireFree = Math.max(wireFree, now) + (bytes.length + 2) / BYTES_PER_SECOND;
-    double heard = wireFree + nature.mostDelaySeconds() * random.nextDouble();
-    lastHeard = Math.max(lastHeard, heard);
-    lines.add(new RecordedLine(Math.round(lastHeard * 1e6), bytes));
-  }
-
-  /** The recording's text below its header. */
-  String text() {
-    return lines.stream().map(l -> l + "\n").collect(Collectors.joining());
   }
 }

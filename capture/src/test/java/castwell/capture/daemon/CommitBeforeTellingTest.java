@@ -10,7 +10,10 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whoever is told finds it on the disk, over a connection of its own. House rule, no source. */
+/**
+ * Whoever is told finds it on the disk, over a connection of its own. The project's own rule, no
+ * source.
+ */
 class CommitBeforeTellingTest {
   @TempDir Path folder;
 

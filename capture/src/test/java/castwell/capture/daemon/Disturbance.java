@@ -2,8 +2,8 @@ package castwell.capture.daemon;
 
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
-import castwell.capture.daemon.BoardOnPaper.Fate;
 import castwell.capture.daemon.Flight.Beam;
+import castwell.capture.daemon.PaperWire.Fate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

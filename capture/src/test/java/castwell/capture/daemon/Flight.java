@@ -3,7 +3,7 @@ package castwell.capture.daemon;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.unit.Units;
-import castwell.capture.daemon.BoardOnPaper.Fate;
+import castwell.capture.daemon.PaperWire.Fate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

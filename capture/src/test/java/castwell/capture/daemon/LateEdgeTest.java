@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** An edge arrives when its passage has long been judged. No source: the issue's own promise. */
+/** An edge arrives when its passage has long been judged. Common practice, no source. */
 class LateEdgeTest {
   @TempDir Path folder;
 
