@@ -18,13 +18,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 
 /**
- * What a person says about the range: bows, arrows, tags, decisions, gates. Each is committed, with
- * the figures that follow from it, before anyone is told.
+ * What a person says about the range: tags, decisions, sessions, gates. Each is committed, with the
+ * figures that follow from it, before anyone is told.
  */
 public final class Desk {
   private static final int TAG_KEY = 1;
@@ -34,6 +33,7 @@ public final class Desk {
   private final Announcer announcer;
   private final Clock clock;
   private final ZoneId zone;
+  private final RackDesk rack;
 
   public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
     this.store = store;
@@ -41,88 +41,12 @@ public final class Desk {
     this.announcer = announcer;
     this.clock = clock;
     this.zone = settings.zone();
+    this.rack = new RackDesk(store, reprocessing, announcer, clock);
   }
 
-  /** A new bow and its first state. */
-  public void addBow(
-      String name, Instant since, double drawWeightN, double drawLengthM, String done) {
-    String checked = Checks.name("A bow", name);
-    write(
-        t -> {
-          if (t.rack().bow(checked).isPresent()) {
-            throw new Refused(
-                Why.CONFLICT,
-                "There is a bow named %s already: choose another name.".formatted(checked));
-          }
-          addState(
-              t, t.rack().addBow(checked, clock.instant()), since, drawWeightN, drawLengthM, done);
-        });
-  }
-
-  /** Something was done to a bow: from then on it is in another state. */
-  public void addState(
-      String bow, Instant since, double drawWeightN, double drawLengthM, String done) {
-    write(t -> addState(t, bow(t, bow).id(), since, drawWeightN, drawLengthM, done));
-  }
-
-  private void addState(
-      Transaction t,
-      long bowId,
-      Instant since,
-      double drawWeightN,
-      double drawLengthM,
-      String done) {
-    t.rack()
-        .addState(
-            bowId,
-            since,
-            Checks.drawWeightN(drawWeightN),
-            Checks.drawLengthM(drawLengthM),
-            Checks.text("What was done to a bow", done),
-            clock.instant());
-    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
-  }
-
-  public void addArrow(
-      String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
-    String checked = Checks.name("An arrow", name);
-    write(
-        t -> {
-          if (t.rack().arrow(checked).isPresent()) {
-            throw new Refused(
-                Why.CONFLICT,
-                "There is an arrow named %s already: choose another name.".formatted(checked));
-          }
-          enter(t, t.rack().addArrow(checked, clock.instant()), massKg, lengthM, diameterM);
-        });
-  }
-
-  /** An arrow measured anew: what is entered now holds for all of its shots. */
-  public void enterArrow(
-      String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
-    write(
-        t -> {
-          long id = arrow(t, name).id();
-          enter(t, id, massKg, lengthM, diameterM);
-          t.passages().ofArrow(id).forEach(row -> reprocessing.again(t, row));
-          t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
-        });
-  }
-
-  private void enter(
-      Transaction t,
-      long arrowId,
-      double massKg,
-      OptionalDouble lengthM,
-      OptionalDouble diameterM) {
-    t.rack()
-        .enterArrow(
-            arrowId,
-            Checks.arrowMassKg(massKg),
-            Checks.arrowLengthM(lengthM),
-            Checks.arrowDiameterM(diameterM),
-            clock.instant());
-    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  /** What is said of bows and arrows. */
+  public RackDesk rack() {
+    return rack;
   }
 
   /** Who shoots what from an instant on; saying again what holds already changes nothing. */
@@ -250,30 +174,10 @@ public final class Desk {
 
   private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {
     return new Tags.Pair(
-        bow.map(name -> OptionalLong.of(bow(t, name).id())).orElse(OptionalLong.empty()),
-        arrow.map(name -> OptionalLong.of(arrow(t, name).id())).orElse(OptionalLong.empty()));
-  }
-
-  private static Rack.Named bow(Transaction t, String name) {
-    return t.rack()
-        .bow(name)
-        .orElseThrow(
-            () ->
-                new Refused(
-                    Why.NOT_FOUND,
-                    "There is no bow named %s: add it to the rack, or mend the name."
-                        .formatted(name)));
-  }
-
-  private static Rack.Named arrow(Transaction t, String name) {
-    return t.rack()
-        .arrow(name)
-        .orElseThrow(
-            () ->
-                new Refused(
-                    Why.NOT_FOUND,
-                    "There is no arrow named %s: add it to the rack, or mend the name."
-                        .formatted(name)));
+        bow.map(name -> OptionalLong.of(RackDesk.bow(t, name).id())).orElse(OptionalLong.empty()),
+        arrow
+            .map(name -> OptionalLong.of(RackDesk.arrow(t, name).id()))
+            .orElse(OptionalLong.empty()));
   }
 
   private static Passages.Row shot(Transaction t, String shotId) {

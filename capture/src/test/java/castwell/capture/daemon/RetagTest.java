@@ -25,10 +25,13 @@ class RetagTest {
   @BeforeEach
   void shoot() {
     bench = RangeBench.in(folder);
-    bench.desk().addBow("ash", Instant.EPOCH, 220, 0.70, "");
-    bench.desk().addArrow("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
-    bench.desk().addArrow("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
-    bench.desk().addArrow("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+    bench.desk().rack().addBow("ash", Instant.EPOCH, 220, 0.70, "");
+    bench.desk().rack().addArrow("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
+    bench.desk().rack().addArrow("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench
+        .desk()
+        .rack()
+        .addArrow("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     HandFedLane lane = new HandFedLane(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
@@ -78,7 +81,7 @@ class RetagTest {
   void anArrowMeasuredAnewIsJudgedAnew() {
     retag("short", "");
     assertThat(shot().counts()).isFalse();
-    bench.desk().enterArrow("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
+    bench.desk().rack().enterArrow("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
     assertThat(shot().counts()).isTrue();
   }
 

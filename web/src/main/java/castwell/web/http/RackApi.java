@@ -43,28 +43,30 @@ final class RackApi {
   private void addBow(Context ctx) {
     Body body = Body.of(ctx, "name", "draw_weight_lb", "draw_length_in", "done", "state_on");
     String name = body.text("name");
-    desk.addBow(name, since(body), drawWeightN(body), drawLengthM(body), done(body));
+    desk.rack().addBow(name, since(body), drawWeightN(body), drawLengthM(body), done(body));
     created(ctx, name);
   }
 
   private void addState(Context ctx) {
     Body body = Body.of(ctx, "draw_weight_lb", "draw_length_in", "done", "state_on");
     String name = ctx.pathParam("name");
-    desk.addState(name, since(body), drawWeightN(body), drawLengthM(body), done(body));
+    desk.rack().addState(name, since(body), drawWeightN(body), drawLengthM(body), done(body));
     created(ctx, name);
   }
 
   private void addArrow(Context ctx) {
     Body body = Body.of(ctx, "name", "mass_gr", "length_in", "diameter_in");
     String name = body.text("name");
-    desk.addArrow(name, massKg(body), metres(body, "length_in"), metres(body, "diameter_in"));
+    desk.rack()
+        .addArrow(name, massKg(body), metres(body, "length_in"), metres(body, "diameter_in"));
     created(ctx, name);
   }
 
   private void enterArrow(Context ctx) {
     Body body = Body.of(ctx, "mass_gr", "length_in", "diameter_in");
     String name = ctx.pathParam("name");
-    desk.enterArrow(name, massKg(body), metres(body, "length_in"), metres(body, "diameter_in"));
+    desk.rack()
+        .enterArrow(name, massKg(body), metres(body, "length_in"), metres(body, "diameter_in"));
     ctx.json(Map.of("name", name));
   }
 

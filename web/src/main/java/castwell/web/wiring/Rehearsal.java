@@ -47,14 +47,15 @@ public final class Rehearsal {
     }
     Instant now = Instant.now();
     for (RehearsalBow bow : RehearsalRack.bows()) {
-      desk.addBow(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
+      desk.rack().addBow(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
     }
     for (RehearsalArrow arrow : RehearsalRack.arrows()) {
-      desk.addArrow(
-          arrow.name(),
-          arrow.massKg(),
-          OptionalDouble.of(arrow.lengthM()),
-          OptionalDouble.of(arrow.diameterM()));
+      desk.rack()
+          .addArrow(
+              arrow.name(),
+              arrow.massKg(),
+              OptionalDouble.of(arrow.lengthM()),
+              OptionalDouble.of(arrow.diameterM()));
     }
     desk.tag(
         STATION,
