@@ -20,6 +20,9 @@ import java.util.Optional;
 record LaneContext(Board board, int boot, Timing timing, Assembler assembler, int storedHighest) {
   private static final int REMEMBERED_PASSAGES = 32;
 
+  /** No further back than the remembered passages surely reach. */
+  private static final int MOST_ASKED_AGAIN = 64;
+
   static LaneContext open(
       Store store, CaptureSettings settings, Board board, int boot, Timing timing) {
     Assembler assembler = new Assembler(settings.timing(), timing.hz());
@@ -51,7 +54,7 @@ record LaneContext(Board board, int boot, Timing timing, Assembler assembler, in
     return store.read(
         t -> {
           int highest = t.raw().highestEdge(board.id(), boot);
-          int number = Math.max(1, highest - keep);
+          int number = Math.max(1, highest - Math.min(keep, MOST_ASKED_AGAIN));
           for (StoredEdge edge : t.raw().edges(board.id(), boot, number, highest)) {
             if (edge.number() != number) {
               return number;
