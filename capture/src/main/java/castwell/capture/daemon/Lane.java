@@ -28,8 +28,6 @@ final class Lane {
   /** What to take a board for that never said who it is. */
   private static final String UNNAMED = "unnamed";
 
-  private static final Timing UNTOLD = new Timing(2_000_000, 0, 0);
-
   private final String station;
   private final Store store;
   private final HostClock hostClock;
@@ -142,7 +140,7 @@ final class Lane {
   /** Nothing more will come: what is open closes. */
   void end(long micros) {
     if (track.context().isEmpty()) {
-      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, UNTOLD));
+      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, Timing.UNTOLD));
     }
     deliverHeld();
     track.end(micros);

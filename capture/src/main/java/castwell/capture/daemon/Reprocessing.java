@@ -28,8 +28,6 @@ import java.util.stream.Collectors;
 /** Raw facts to figures. Measuring a live passage is reprocessing one. */
 public final class Reprocessing {
   private static final double LEAD_SECONDS = 1800;
-  private static final Timing UNTOLD = new Timing(2_000_000, 0, 0);
-
   private final CaptureSettings settings;
 
   public Reprocessing(CaptureSettings settings) {
@@ -139,7 +137,7 @@ public final class Reprocessing {
 
   private static void loadBeats(
       Transaction t, long board, Stretch stretch, LongSummaryStatistics ticks, BoardClock clock) {
-    int hz = t.raw().timing(board, stretch.boot()).orElse(UNTOLD).hz();
+    int hz = t.raw().timing(board, stretch.boot()).orElse(Timing.UNTOLD).hz();
     long lead = Math.round(LEAD_SECONDS * hz);
     t.raw().beats(board, stretch.boot(), ticks.getMin() - lead, ticks.getMax() + lead).stream()
         .filter(beat -> beat.listeningId() == stretch.listening())
@@ -155,7 +153,7 @@ public final class Reprocessing {
   }
 
   private static Timing timing(Transaction t, Passages.Row row) {
-    return t.raw().timing(row.boardId(), row.boot()).orElse(UNTOLD);
+    return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
   }
 
   private static StampLatency latency(Timing timing) {

@@ -33,10 +33,6 @@ public final class Boards {
     return named(device).get(0);
   }
 
-  public Optional<Board> byId(long id) {
-    return handle.createQuery("SELECT * FROM board WHERE id = ?").bind(0, id).map(BOARD).findOne();
-  }
-
   /** The stretch of listening of that station, source and start: the one there is, or a new one. */
   public long listening(String station, String source, Instant started) {
     String find = "SELECT id FROM listening WHERE station = ? AND source = ? AND started_ms = ?";

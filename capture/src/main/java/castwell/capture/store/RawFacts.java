@@ -279,5 +279,9 @@ public final class RawFacts {
   }
 
   /** How a board stamps: nominal rate and how late each gate's stamps are by construction. */
-  public record Timing(int hz, int latencyANs, int latencyBNs) {}
+  public record Timing(int hz, int latencyANs, int latencyBNs) {
+
+    /** What to take a board for that never said so: the usual rate, and prompt stamps. */
+    public static final Timing UNTOLD = new Timing(2_000_000, 0, 0);
+  }
 }
