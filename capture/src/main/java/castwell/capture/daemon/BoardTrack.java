@@ -91,8 +91,8 @@ final class BoardTrack {
       close(same.isPresent(), micros);
       Board board = same.map(LaneContext::board).orElseGet(() -> board(identity.device()));
       boolean firstLine = identity.line() == 0 && !heardBefore;
-      boolean sawItStart = firstLine || same.isPresent() && connectedBefore;
-      open(board, identity.boot(), timing(identity), sawItStart);
+      boolean witnessed = firstLine || same.isPresent() && connectedBefore;
+      open(board, identity.boot(), timing(identity), witnessed);
     }
     return context.orElseThrow();
   }

@@ -1,6 +1,5 @@
 package castwell.capture.daemon;
 
-import castwell.capture.store.RawFacts.ReceivedBeat;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence;
 import castwell.capture.wire.Sentence.Heartbeat;
@@ -22,9 +21,8 @@ final class FactBuffer {
   private record Fact(Origin origin, Writing writing) {}
 
   void beat(Origin origin, Heartbeat beat, long micros) {
-    var received = List.of(new ReceivedBeat(beat, micros));
     facts.add(
-        new Fact(origin, (t, from) -> t.raw().heartbeats(from.board, from.listening, received)));
+        new Fact(origin, (t, from) -> t.raw().heartbeat(from.board, from.listening, beat, micros)));
   }
 
   void identity(Origin origin, Sentence.Identity identity, long micros) {

@@ -54,9 +54,6 @@ public final class RawFacts {
     }
   }
 
-  /** A heartbeat and when it came, in microseconds of its stretch of listening. */
-  public record ReceivedBeat(Heartbeat beat, long micros) {}
-
   /** What the tick rate is measured from. */
   public record StoredBeat(
       int boot, long listeningId, long ticks48, long receivedUs, int queued, int bytes) {}
@@ -142,31 +139,26 @@ public final class RawFacts {
         .one();
   }
 
-  public void heartbeats(long board, long listening, Collection<ReceivedBeat> beats) {
-    if (beats.isEmpty()) {
-      return;
-    }
-    PreparedBatch batch =
-        handle.prepareBatch(
+  /**
+   * @param micros when it came, in microseconds of its stretch of listening
+   */
+  public void heartbeat(long board, long listening, Heartbeat beat, long micros) {
+    handle
+        .createUpdate(
             """
             INSERT INTO heartbeat
             SELECT :board, :boot, :ticks48, :listening, :micros, :queued, :bytes, :edges, :merged, :dropped,
               :blockedA, :blockedB, :lightA, :lightB, :supplyMv, :chipCentiC, :airCentiC, :humidityCentiPercent
             WHERE NOT EXISTS (SELECT 1 FROM heartbeat
-              WHERE board_id = :board AND boot = :boot AND ticks48 = :ticks48)""");
-    for (ReceivedBeat received : beats) {
-      Heartbeat beat = received.beat();
-      batch
-          .bind("board", board)
-          .bind("listening", listening)
-          .bind("micros", received.micros())
-          .bind("blockedA", beat.levels().map(Levels::blockedA))
-          .bind("blockedB", beat.levels().map(Levels::blockedB))
-          .bindMethods(beat)
-          .bindMethods(beat.surroundings())
-          .add();
-    }
-    batch.execute();
+              WHERE board_id = :board AND boot = :boot AND ticks48 = :ticks48)""")
+        .bind("board", board)
+        .bind("listening", listening)
+        .bind("micros", micros)
+        .bind("blockedA", beat.levels().map(Levels::blockedA))
+        .bind("blockedB", beat.levels().map(Levels::blockedB))
+        .bindMethods(beat)
+        .bindMethods(beat.surroundings())
+        .execute();
   }
 
   /** Whether this very beat is stored. */

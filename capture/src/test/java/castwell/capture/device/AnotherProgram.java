@@ -1,47 +1,20 @@
 package castwell.capture.device;
 
-import java.io.BufferedReader;
+import castwell.capture.AnotherJvm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 
 /** Another process that opens a port and holds it until told to end. */
-final class AnotherProgram implements AutoCloseable {
-  private final Process process;
-  private final BufferedReader says;
-
-  private AnotherProgram(Process process) {
-    this.process = process;
-    this.says = process.inputReader();
-  }
+final class AnotherProgram {
+  private AnotherProgram() {}
 
   /**
    * @param unpackInto where its serial library unpacks itself
    */
-  static AnotherProgram opening(Path port, Path unpackInto) throws IOException {
-    return new AnotherProgram(
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                AnotherProgram.class.getName(),
-                port.toString(),
-                unpackInto.toString())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start());
-  }
-
-  /** The next line it says; empty when it ended. */
-  String says() throws IOException {
-    String line = says.readLine();
-    return line == null ? "" : line;
-  }
-
-  @Override
-  public void close() throws IOException {
-    process.getOutputStream().close();
-    process.onExit().join();
+  static AnotherJvm opening(Path port, Path unpackInto) throws IOException {
+    return AnotherJvm.running(AnotherProgram.class, port.toString(), unpackInto.toString());
   }
 
   public static void main(String[] arguments) throws Exception {

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.AnotherJvm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -79,7 +80,7 @@ class SerialPortsTest {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"))) {
       Port port = ports().port(PortSpec.parse(peer.path().toString()));
       Path unpacked = folder.resolve("native");
-      try (AnotherProgram other = AnotherProgram.opening(peer.path(), unpacked)) {
+      try (AnotherJvm other = AnotherProgram.opening(peer.path(), unpacked)) {
         assertThat(other.says()).isEqualTo("open");
         assertThatThrownBy(port::open)
             .isInstanceOf(PortUnavailable.class)
@@ -88,7 +89,7 @@ class SerialPortsTest {
         assertThat(other.says()).startsWith(unpacked.toRealPath().toString());
       }
       try (Link link = port.open();
-          AnotherProgram other = AnotherProgram.opening(peer.path(), unpacked)) {
+          AnotherJvm other = AnotherProgram.opening(peer.path(), unpacked)) {
         assertThat(other.says()).contains("in use by another program");
         assertThat(link.read(new byte[1])).isZero();
       }

@@ -1,41 +1,15 @@
 package castwell.capture.store;
 
-import java.io.BufferedReader;
+import castwell.capture.AnotherJvm;
 import java.io.IOException;
 import java.nio.file.Path;
 
 /** Another process that opens a data folder and holds it until told to end. */
-final class AnotherCastwell implements AutoCloseable {
-  private final Process process;
-  private final BufferedReader says;
+final class AnotherCastwell {
+  private AnotherCastwell() {}
 
-  private AnotherCastwell(Process process) {
-    this.process = process;
-    this.says = process.inputReader();
-  }
-
-  static AnotherCastwell writingTo(Path folder) throws IOException {
-    return new AnotherCastwell(
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                AnotherCastwell.class.getName(),
-                folder.toString())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start());
-  }
-
-  /** The next line it says; empty when it ended. */
-  String says() throws IOException {
-    String line = says.readLine();
-    return line == null ? "" : line;
-  }
-
-  @Override
-  public void close() throws IOException {
-    process.getOutputStream().close();
-    process.onExit().join();
+  static AnotherJvm writingTo(Path folder) throws IOException {
+    return AnotherJvm.running(AnotherCastwell.class, folder.toString());
   }
 
   public static void main(String[] arguments) throws IOException {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.shot.Gate;
 import castwell.capture.store.Decisions.Decided;
-import castwell.capture.store.RawFacts.ReceivedBeat;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Identity;
 import castwell.capture.wire.Sentence.Loss;
@@ -53,7 +52,7 @@ class AppendOnlyTest {
     Identity identity = new Identity(0, 1, "f", "gate-1", 7, 2_000_000, 0, 0, 64, 'P');
     Heartbeat beat = new Heartbeat(1, 7, 1000, 0, 4, 0, 0, Optional.empty(), nothing, 60);
     t.raw().identity(board, shot.listeningId(), identity, 1);
-    t.raw().heartbeats(board, shot.listeningId(), List.of(new ReceivedBeat(beat, 1)));
+    t.raw().heartbeat(board, shot.listeningId(), beat, 1);
     t.raw().missing(board, new Missing(2, 7, 1, 2));
     t.raw().loss(board, new Loss(3, 7, Gate.A, 1, 2, 3));
     long bow = t.rack().addBow("heron", Rows.NOON);

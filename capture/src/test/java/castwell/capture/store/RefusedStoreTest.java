@@ -3,6 +3,7 @@ package castwell.capture.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.AnotherJvm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,7 +75,7 @@ class RefusedStoreTest {
 
   @Test
   void aSecondProgram() throws IOException {
-    try (AnotherCastwell other = AnotherCastwell.writingTo(folder)) {
+    try (AnotherJvm other = AnotherCastwell.writingTo(folder)) {
       assertThat(other.says()).isEqualTo("open");
       isRefused(() -> Store.open(folder), "Another Castwell", folder.toString(), "--data");
     }

@@ -7,6 +7,8 @@ import castwell.capture.store.StoreRefused;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Version;
 import castwell.web.settings.BadSettings;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
@@ -14,6 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 
 /** The command line: bad input gets one sentence and exit code 2. */
@@ -70,12 +73,11 @@ public final class Castwell {
   private static int misused(ParameterException e, String[] args) {
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
     String what = e.getMessage().strip().replaceFirst("\\.$", "");
-    say(e, what + ". See \"" + command + " --help\".");
+    say(e.getCommandLine(), what + ". See \"" + command + " --help\".");
     return BAD_INPUT;
   }
 
-  private static int failed(Exception e, CommandLine line, CommandLine.ParseResult parsed)
-      throws Exception {
+  private static int failed(Exception e, CommandLine line, ParseResult parsed) throws Exception {
     if (e instanceof ParameterException misuse) {
       return misused(misuse, new String[0]);
     }
@@ -83,7 +85,7 @@ public final class Castwell {
       say(line, e.getMessage());
       return BAD_INPUT;
     }
-    if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
+    if (e instanceof IOException || e instanceof UncheckedIOException) {
       say(
           line,
           "A file could not be read or written (%s): check its path, and your right to it."
@@ -92,10 +94,6 @@ public final class Castwell {
     }
     LoggerFactory.getLogger(Castwell.class).error("a fault of Castwell's own", e);
     return OWN_FAULT;
-  }
-
-  private static void say(ParameterException e, String sentence) {
-    say(e.getCommandLine(), sentence);
   }
 
   private static void say(CommandLine line, String sentence) {

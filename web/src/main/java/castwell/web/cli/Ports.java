@@ -10,10 +10,6 @@ import java.util.Optional;
 final class Ports {
   private Ports() {}
 
-  static long micros() {
-    return System.nanoTime() / 1_000;
-  }
-
   static PortSpec parse(String text) {
     try {
       return PortSpec.parse(text);

@@ -8,6 +8,7 @@ import castwell.capture.device.RecordingWriter;
 import castwell.capture.device.SerialPorts;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -41,10 +42,10 @@ final class RecordCommand implements Callable<Integer> {
     Settings settings = SettingsFile.read(folder);
     SerialPorts.unpackInto(folder.resolve("native"));
     PortSpec spec = Ports.parse(port);
-    try (Link link = new SerialPorts(Ports::micros).port(spec).open()) {
+    try (Link link = new SerialPorts(Daemon::micros).port(spec).open()) {
       Instant started = Instant.now();
       try (RecordingWriter writer =
-          RecordingWriter.create(file, header(settings, started), Ports.micros())) {
+          RecordingWriter.create(file, header(settings, started), Daemon.micros())) {
         record(link, writer);
       }
     } catch (FileAlreadyExistsException e) {
@@ -63,7 +64,7 @@ final class RecordCommand implements Callable<Integer> {
     byte[] buffer = new byte[4096];
     for (int n = link.read(buffer); n >= 0 && !ended.get(); n = link.read(buffer)) {
       if (n > 0) {
-        writer.received(Ports.micros(), Arrays.copyOf(buffer, n));
+        writer.received(Daemon.micros(), Arrays.copyOf(buffer, n));
       }
     }
   }

@@ -44,7 +44,7 @@ final class RehearseCommand implements Callable<Integer> {
       Settings settings = SettingsFile.read(folder);
       Station station = Rehearsal.station(settings);
       Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
-      Port port = Rehearsal.port(daemon.store(), station, seed, seconds, Ports::micros);
+      Port port = Rehearsal.port(daemon.store(), station, seed, seconds, Daemon::micros);
       daemon.run(
           settings.capture(),
           List.of(station),

@@ -41,7 +41,7 @@ final class RunCommand implements Callable<Integer> {
       SerialPorts.unpackInto(folder.resolve("native"));
       Settings settings = SettingsFile.read(folder);
       List<Station> stations = stations(settings);
-      SerialPorts serial = new SerialPorts(Ports::micros);
+      SerialPorts serial = new SerialPorts(Daemon::micros);
       Map<String, Port> byStation = new LinkedHashMap<>();
       for (int i = 0; i < stations.size(); i++) {
         PortSpec spec = stations.get(i).port();

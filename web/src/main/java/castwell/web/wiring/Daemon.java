@@ -42,7 +42,8 @@ public final class Daemon implements AutoCloseable {
     return new Desk(store, settings, announcer, clock);
   }
 
-  private static long micros() {
+  /** The host's monotonic clock: the one that ports, capture and recordings share. */
+  public static long micros() {
     return System.nanoTime() / 1_000;
   }
 
