@@ -52,7 +52,10 @@ final class PulledCable {
     return lines;
   }
 
-  /** Says everything, with the cable pulled so many times at any moment but across a restart. */
+  /**
+   * Says everything, with the cable pulled so many times at any moment but across a restart or
+   * loss.
+   */
   void play(int pulls) {
     Set<Integer> restarts = restarts();
     Set<Integer> moments = new TreeSet<>();
@@ -65,7 +68,7 @@ final class PulledCable {
       if (restartAhead && !isWithin(restarts, i - 1, 8)) {
         awaitStored();
       }
-      if (moments.contains(i) && !restartAhead) {
+      if (moments.contains(i) && !restartAhead && !isLossWithin(i, 12)) {
         i = pull(i, restarts);
       } else {
         say(lines.get(i));
@@ -161,6 +164,12 @@ final class PulledCable {
       }
     }
     return restarts;
+  }
+
+  /** A board says once that it dropped edges; unlike edges, that can't be asked for again. */
+  private boolean isLossWithin(int at, int linesAhead) {
+    return lines.subList(at, Math.min(at + linesAhead + 1, lines.size())).stream()
+        .anyMatch(line -> new String(line, StandardCharsets.ISO_8859_1).startsWith("$L,"));
   }
 
   private static boolean isWithin(Set<Integer> restarts, int at, int linesAhead) {
