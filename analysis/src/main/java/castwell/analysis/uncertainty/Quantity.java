@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Predicate;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * A value with its uncertainty budget, in SI units, propagated to first order.
@@ -59,6 +58,12 @@ public record Quantity(double value, Map<Source, Double> contributions) {
     return combine(value * factor, factor, exact(0), 0);
   }
 
+  /** NaN below 0; at 0 its uncertainty has no bound. */
+  public Quantity squareRoot() {
+    double root = Math.sqrt(value);
+    return mapped(root, 0.5 / root);
+  }
+
   /** Any function of this quantity, given its value and its derivative there. */
   public Quantity mapped(double newValue, double derivative) {
     return combine(newValue, derivative, exact(0), 0);
@@ -75,16 +80,60 @@ public record Quantity(double value, Map<Source, Double> contributions) {
   }
 
   /**
-   * Effective degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1); infinite when
-   * no source has a finite number of them.
+   * Effective degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1), each estimate
+   * of spread taken once; infinite when no source has a finite number of them. With an uncertainty
+   * beyond all bounds, those of the fewest.
    */
   public double effectiveDegreesOfFreedom() {
-    double u = standardUncertainty();
-    double sum = 0;
+    Map<String, double[]> variances = new LinkedHashMap<>();
+    double fewest = Double.POSITIVE_INFINITY;
     for (var entry : contributions.entrySet()) {
-      sum += Math.pow(entry.getValue(), 4) / entry.getKey().degreesOfFreedom();
+      double part = entry.getValue();
+      double degrees = entry.getKey().degreesOfFreedom();
+      variances.computeIfAbsent(entry.getKey().scatter(), s -> new double[] {0, degrees})[0] +=
+          part * part;
+      fewest = Math.min(fewest, degrees);
     }
-    return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(u, 4) / sum;
+    double variance = 0;
+    double sum = 0;
+    for (double[] scatter : variances.values()) {
+      variance += scatter[0];
+      sum += scatter[0] * scatter[0] / scatter[1];
+    }
+    if (Double.isInfinite(variance)) {
+      return fewest;
+    }
+    return sum == 0 ? Double.POSITIVE_INFINITY : variance * variance / sum;
+  }
+
+  /** This quantity as if that kind's sources were the only ones. */
+  public Quantity only(Kind kind) {
+    Map<Source, Double> kept = new LinkedHashMap<>(contributions);
+    kept.keySet().removeIf(source -> source.kind() != kind);
+    return new Quantity(value, kept);
+  }
+
+  /**
+   * The interval that covers the true value with the given probability, by Student's t with the
+   * effective degrees of freedom as they are (not truncated: the interval of R's t.test).
+   *
+   * @param coverage between 0 and 1, commonly 0.95
+   */
+  public Interval interval(double coverage) {
+    double half = StudentT.twoSided(coverage, effectiveDegreesOfFreedom()) * standardUncertainty();
+    return new Interval(value - half, value + half);
+  }
+
+  /**
+   * Two-sided p value of the hypothesis that the true value is 0, by Student's t. Of an exact value
+   * 1 where it is 0, else 0.
+   */
+  public double pValue() {
+    double u = standardUncertainty();
+    if (u == 0) {
+      return value == 0 ? 1 : 0;
+    }
+    return StudentT.pValue(value / u, effectiveDegreesOfFreedom());
   }
 
   /**
@@ -95,14 +144,8 @@ public record Quantity(double value, Map<Source, Double> contributions) {
    * @param coverage between 0 and 1, commonly 0.95
    */
   public double expandedUncertainty(double coverage) {
-    if (!(coverage > 0 && coverage < 1)) {
-      throw new IllegalArgumentException("coverage lies between 0 and 1, not " + coverage);
-    }
-    double degreesOfFreedom = Math.min(Math.floor(effectiveDegreesOfFreedom()), 1e6);
-    double k =
-        new TDistribution(Math.max(1, degreesOfFreedom))
-            .inverseCumulativeProbability(0.5 + coverage / 2);
-    return k * standardUncertainty();
+    double degreesOfFreedom = Math.max(1, Math.floor(effectiveDegreesOfFreedom()));
+    return StudentT.twoSided(coverage, degreesOfFreedom) * standardUncertainty();
   }
 
   private Quantity combine(double result, double weight, Quantity other, double otherWeight) {

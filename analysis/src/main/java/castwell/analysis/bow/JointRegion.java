@@ -1,0 +1,78 @@
+package castwell.analysis.bow;
+
+import castwell.analysis.uncertainty.Interval;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.distribution.continuous.FDistribution;
+
+/**
+ * Which E and K go together: all pairs whose sum of squares is at most S (1 + p / (n - p) F), p = 2
+ * (Beale, J. R. Stat. Soc. B 22 (1960) 41; Bates and Watts, Nonlinear Regression Analysis (1988),
+ * 6.1). Not an ellipse: it follows the curve's own bend.
+ *
+ * @param corners in order around it, the last joined to the first; one lone point where the fit has
+ *     no residuals
+ */
+public record JointRegion(List<Corner> corners) {
+  private static final int SLICES = 60;
+  private static final int HALVINGS = 60;
+  private static final int DOUBLINGS = 60;
+
+  public record Corner(double energyJ, double virtualMassKg) {}
+
+  public JointRegion {
+    corners = List.copyOf(corners);
+  }
+
+  /**
+   * @param coverage between 0 and 1, commonly 0.95
+   */
+  public static JointRegion of(VirtualMassFit fit, double coverage) {
+    Repeats repeats = fit.repeats();
+    double f = new FDistribution(2, fit.degreesOfFreedom()).inverseCumulativeProbability(coverage);
+    double most =
+        fit.sumSquares() * (1 + 2 * f / fit.degreesOfFreedom()) - repeats.withinSumSquares();
+    Interval ks = new Interval(end(repeats, fit, most, -1), end(repeats, fit, most, 1));
+    List<Corner> high = new ArrayList<>();
+    List<Corner> low = new ArrayList<>();
+    for (int i = 0; i <= SLICES; i++) {
+      // Denser towards the ends, where the outline turns round.
+      double k = ks.low() + (ks.high() - ks.low()) * (1 - Math.cos(Math.PI * i / SLICES)) / 2;
+      Projection at = Projection.at(repeats, k);
+      double reach = Math.sqrt(Math.max(0, most - at.between()) / at.ff());
+      high.add(corner(at.a() + reach, k));
+      low.add(0, corner(at.a() - reach, k));
+    }
+    high.addAll(low);
+    return new JointRegion(high);
+  }
+
+  private static Corner corner(double a, double k) {
+    return new Corner(a * a / 2, k);
+  }
+
+  /** The farthest K to one side, by doubling and halving; never past minus the lightest mass. */
+  private static double end(Repeats repeats, VirtualMassFit fit, double most, int side) {
+    double inside = fit.virtualMassKg();
+    double floor = -repeats.massKg()[0];
+    double reach = Math.max(fit.virtualMassSe(), 1e-12);
+    double outside = inside;
+    for (int i = 0; i < DOUBLINGS; i++) {
+      outside = side < 0 ? Math.max(floor, inside - reach) : inside + reach;
+      if (outside <= floor || !(Projection.at(repeats, outside).between() <= most)) {
+        break;
+      }
+      inside = outside;
+      reach *= 2;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (inside + outside) / 2;
+      if (Projection.at(repeats, middle).between() <= most) {
+        inside = middle;
+      } else {
+        outside = middle;
+      }
+    }
+    return inside;
+  }
+}

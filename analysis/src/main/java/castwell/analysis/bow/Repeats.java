@@ -1,0 +1,51 @@
+package castwell.analysis.bow;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Shots gathered by arrow mass: all that a fit of speed on mass can use of them.
+ *
+ * @param massKg the different masses, the lightest first
+ * @param count shots of each
+ * @param meanMps mean speed of each
+ * @param withinSumSquares sum of squared deviations from those means: what no curve can explain
+ */
+record Repeats(double[] massKg, int[] count, double[] meanMps, double withinSumSquares) {
+
+  static Repeats of(double[] massKg, double[] speedMps) {
+    if (massKg.length != speedMps.length) {
+      throw new IllegalArgumentException(
+          "%d masses can't go with %d speeds".formatted(massKg.length, speedMps.length));
+    }
+    Map<Double, double[]> sums = new TreeMap<>();
+    for (int i = 0; i < massKg.length; i++) {
+      double[] sum = sums.computeIfAbsent(massKg[i], m -> new double[2]);
+      sum[0]++;
+      sum[1] += speedMps[i];
+    }
+    double within = 0;
+    for (int i = 0; i < massKg.length; i++) {
+      double[] sum = sums.get(massKg[i]);
+      double deviation = speedMps[i] - sum[1] / sum[0];
+      within += deviation * deviation;
+    }
+    return new Repeats(
+        sums.keySet().stream().mapToDouble(m -> m).toArray(),
+        sums.values().stream().mapToInt(sum -> (int) sum[0]).toArray(),
+        sums.values().stream().mapToDouble(sum -> sum[1] / sum[0]).toArray(),
+        within);
+  }
+
+  int masses() {
+    return massKg.length;
+  }
+
+  int shots() {
+    int shots = 0;
+    for (int n : count) {
+      shots += n;
+    }
+    return shots;
+  }
+}
