@@ -3,8 +3,8 @@ package castwell.analysis.bow;
 import castwell.analysis.uncertainty.Quantity;
 
 /**
- * What an arrow should carry. Of an arrow that has served, momentum asks a weaker bow for more mass
- * than energy does.
+ * What an arrow should carry. Of an arrow that has served, momentum asks a stronger bow for more
+ * mass than energy does; of a weaker bow energy asks for more.
  */
 public sealed interface Target {
 
