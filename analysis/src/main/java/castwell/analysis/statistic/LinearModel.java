@@ -1,5 +1,6 @@
 package castwell.analysis.statistic;
 
+import java.util.Arrays;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -18,12 +19,17 @@ public record LinearModel(
 
   private static final double SINGULAR = 1e-13;
 
-  /** With an intercept: a row for each observation, a column for each variable. */
+  /**
+   * With an intercept: a row for each observation, a column for each variable.
+   *
+   * @throws IllegalArgumentException with fewer observations than coefficients, with rows and y
+   *     that don't match, and where a column doesn't vary or follows from others
+   */
   public static LinearModel fit(double[][] x, double[] y) {
     return fit(x, y, true);
   }
 
-  /** Without an intercept. */
+  /** Without an intercept; refuses likewise. */
   public static LinearModel throughOrigin(double[][] x, double[] y) {
     return fit(x, y, false);
   }
@@ -36,6 +42,10 @@ public record LinearModel(
       throw new IllegalArgumentException(
           "%d observations can't tell %d coefficients".formatted(n, parameters));
     }
+    if (x.length != n || Arrays.stream(x).anyMatch(row -> row.length != columns)) {
+      throw new IllegalArgumentException(
+          "%d values of y need as many rows, all of one length".formatted(n));
+    }
     double[] means = new double[columns];
     double[] scales = new double[columns];
     double[][] z = new double[n][columns];
@@ -44,6 +54,10 @@ public record LinearModel(
       for (int i = 0; i < n; i++) {
         z[i][j] = x[i][j] - means[j];
         scales[j] = Math.hypot(scales[j], z[i][j]);
+      }
+      if (!(scales[j] > SINGULAR * Math.abs(means[j]))) {
+        throw new IllegalArgumentException(
+            "column %d doesn't vary, or isn't all numbers".formatted(j + 1));
       }
       for (int i = 0; i < n; i++) {
         z[i][j] /= scales[j];

@@ -1,67 +1,65 @@
 package castwell.analysis.statistic;
 
 import org.hipparchus.distribution.continuous.NormalDistribution;
-import org.hipparchus.special.Beta;
-import org.hipparchus.special.Gamma;
 
 /**
- * The noncentral t distribution: of (Z + delta) / sqrt(chi2 / nu). By Lenth's series in incomplete
- * beta functions (Algorithm AS 243, Appl. Statist. 38 (1989) 185), summed outwards from its largest
- * term so that no noncentrality is too large for it.
+ * The noncentral t distribution: of (Z + delta) / S with S = sqrt(chi2 / nu). P(T &lt;= t) is the
+ * mean of Phi(t S - delta) over S (Johnson, Kotz and Balakrishnan, Continuous Univariate
+ * Distributions 2 (1995), ch. 31, from memory), taken by the trapezoidal rule over w = ln S, whose
+ * density goes as exp(nu (w - exp(2 w) / 2)). All terms are positive, so both tails keep their
+ * digits.
  */
 public final class NoncentralT {
-  private static final double NEGLIGIBLE = 1e-17;
+  public static final double FEWEST_DEGREES = 0.1;
+  public static final double MOST_NONCENTRALITY = 1e4;
+
+  /** A weight, relative to the largest, that no longer counts; tails are good down to about it. */
+  private static final double NEGLIGIBLE = 1e-50;
+
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
   private NoncentralT() {}
 
   /**
-   * The probability of a value of at most t.
+   * The probability of a value of at most t; NaN of NaN.
    *
-   * @param degreesOfFreedom above 0, fractional ones as well
+   * @param degreesOfFreedom from 0.1 on, fractional ones and infinitely many as well
+   * @param noncentrality delta, within 10 000 to either side
    */
   public static double cumulative(double t, double degreesOfFreedom, double noncentrality) {
-    if (!(degreesOfFreedom > 0)) {
-      throw new IllegalArgumentException("degrees of freedom are above 0, not " + degreesOfFreedom);
+    if (!(degreesOfFreedom >= FEWEST_DEGREES)) {
+      throw new IllegalArgumentException(
+          "degrees of freedom are %s at least, not %s".formatted(FEWEST_DEGREES, degreesOfFreedom));
     }
-    double p =
-        t < 0
-            ? 1 - fromZero(-t, degreesOfFreedom, -noncentrality)
-            : fromZero(t, degreesOfFreedom, noncentrality);
-    return Math.min(1, Math.max(0, p));
-  }
-
-  private static double fromZero(double t, double nu, double delta) {
-    double below = NORMAL.cumulativeProbability(-delta);
-    if (t == 0) {
-      return below;
+    if (!(Math.abs(noncentrality) <= MOST_NONCENTRALITY)) {
+      throw new IllegalArgumentException(
+          "a noncentrality lies within %s to either side, not at %s"
+              .formatted(MOST_NONCENTRALITY, noncentrality));
     }
-    double x = t * t / (t * t + nu);
-    double half = delta * delta / 2;
-    int largest = (int) half;
-    double sum = 0;
-    for (int j = largest; ; j++) {
-      double term = term(j, x, nu, delta, half);
-      sum += term;
-      if (Math.abs(term) < NEGLIGIBLE || j > largest + 10_000) {
-        break;
+    if (Double.isInfinite(degreesOfFreedom)) {
+      return NORMAL.cumulativeProbability(t - noncentrality);
+    }
+    double step = step(degreesOfFreedom, noncentrality);
+    double weights = 0;
+    double weighted = 0;
+    for (int direction = -1; direction <= 1; direction += 2) {
+      // The largest weight, at w = 0, belongs to one direction only.
+      for (int i = direction < 0 ? 1 : 0; ; i++) {
+        double w = direction * i * step;
+        double weight = Math.exp(degreesOfFreedom * (w - Math.expm1(2 * w) / 2));
+        if (weight < NEGLIGIBLE) {
+          break;
+        }
+        weights += weight;
+        weighted += weight * NORMAL.cumulativeProbability(t * Math.exp(w) - noncentrality);
       }
     }
-    for (int j = largest - 1; j >= 0; j--) {
-      double term = term(j, x, nu, delta, half);
-      sum += term;
-      if (Math.abs(term) < NEGLIGIBLE) {
-        break;
-      }
-    }
-    return below + sum / 2;
+    return weighted / weights;
   }
 
-  private static double term(int j, double x, double nu, double delta, double half) {
-    double logHalf = half == 0 ? (j == 0 ? 0 : Double.NEGATIVE_INFINITY) : j * Math.log(half);
-    double p = Math.exp(-half + logHalf - Gamma.logGamma(j + 1));
-    double q = delta / Math.sqrt(2) * Math.exp(-half + logHalf - Gamma.logGamma(j + 1.5));
-    return p * Beta.regularizedBeta(x, j + 0.5, nu / 2)
-        + q * Beta.regularizedBeta(x, j + 1, nu / 2);
+  /** Fine against the density's width and against that of Phi's rise, in w. */
+  private static double step(double degreesOfFreedom, double noncentrality) {
+    double width = Math.min(0.25, 1 / Math.sqrt(2 * degreesOfFreedom));
+    return Math.min(width, 1 / (1 + Math.abs(noncentrality))) / 2;
   }
 }

@@ -12,12 +12,14 @@ public final class TPower {
   private TPower() {}
 
   /**
-   * @param noncentrality the effect over its standard error, at least 0
+   * @param noncentrality the effect over its standard error, at least 0; more than 10 000 is taken
+   *     for 10 000, which is as good as certain to be found
    * @param alpha how often it may find what isn't there, between 0 and 1
    */
   public static double power(double noncentrality, double degreesOfFreedom, double alpha) {
     double critical = StudentT.twoSided(1 - alpha, degreesOfFreedom);
-    return 1 - NoncentralT.cumulative(critical, degreesOfFreedom, noncentrality);
+    double within = Math.min(noncentrality, NoncentralT.MOST_NONCENTRALITY);
+    return 1 - NoncentralT.cumulative(critical, degreesOfFreedom, within);
   }
 
   /**

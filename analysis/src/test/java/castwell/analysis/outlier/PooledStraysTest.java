@@ -1,6 +1,7 @@
 package castwell.analysis.outlier;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.outlier.PooledStrays.Findings;
 import java.util.ArrayList;
@@ -49,6 +50,30 @@ class PooledStraysTest {
     }
     System.out.printf("PooledStraysTest seed %d: %d of %d caught%n", seed, caught, SESSIONS);
     assertThat(caught).as("seed %d", seed).isGreaterThan(SESSIONS * 93 / 100);
+  }
+
+  /**
+   * R 4.2.2: m = lm(speed ~ cell), t = rstudent(m), p = 15 * 2 * pt(-abs(t), m$df.residual - 1);
+   * then the same without shot 8, where the largest t is 1.83.
+   */
+  @Test
+  void asInR() {
+    Findings findings =
+        find(
+            List.of(
+                new double[] {50.1, 50.4, 49.8, 50.2, 50.0},
+                new double[] {46.3, 46.1, 49.9, 46.4, 46.0},
+                new double[] {43.2, 43.0, 43.5, 43.1, 43.3}));
+
+    assertThat(findings.excluded()).hasSize(1);
+    PooledStrays.Stray stray = findings.excluded().get(0);
+    assertThat(stray.cell()).isEqualTo(1);
+    assertThat(stray.index()).isEqualTo(2);
+    assertThat(stray.studentized()).isCloseTo(16.3984973179165, within(1e-9));
+    assertThat(stray.adjustedP()).isCloseTo(6.66620389611616e-08, within(1e-15));
+    assertThat(findings.doubted()).isEmpty();
+    assertThat(findings.degreesOfFreedom()).isEqualTo(11);
+    assertThat(findings.pooledSd()).isCloseTo(0.201809991643805, within(1e-12));
   }
 
   @Test

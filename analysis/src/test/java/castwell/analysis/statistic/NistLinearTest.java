@@ -35,6 +35,18 @@ class NistLinearTest {
     close(line.slope(), 1.00211681802045);
     close(line.slopeSe(), 0.429796848199937E-03);
     close(line.residualSd(), 0.884796396144373);
+    // R 4.2.2: predict(lm(y ~ x, norris), data.frame(x = c(0, 500)), se.fit = TRUE)
+    close(line.at(500), 500.796085936453);
+    close(line.seAt(500), 0.151502175800192);
+    close(line.seAt(0), 0.232818234301154);
+
+    LinearModel model =
+        LinearModel.fit(rows.stream().map(r -> new double[] {r[1]}).toArray(double[][]::new), y);
+    close(model.coefficients()[0], -0.262323073774029);
+    close(model.standardErrors()[0], 0.232818234301152);
+    close(model.coefficients()[1], 1.00211681802045);
+    close(model.standardErrors()[1], 0.429796848199937E-03);
+    close(model.residualSd(), 0.884796396144373);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package castwell.analysis.statistic;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,46 @@ class PowerTest {
   @Test
   void shotsForNinetyPercent() {
     assertThat(TPower.shotsEach(2, 1, 1, 0.05, 0.9)).isCloseTo(22.02110, within(1e-5));
+  }
+
+  /**
+   * mpmath 1.3.0, quad of 2 (nu/2)^(nu/2) / Gamma(nu/2) exp(nu (w - exp(2 w)/2)) ncdf(t exp(w) -
+   * delta) over w with 30 digits. Far tails and large noncentralities, where R's pt loses digits.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "-2, 60, 9, 1.32589218645308e-27",
+    "-2, 12, 9, 2.15207632072744e-25",
+    "2.1, 60, 9, 5.96288301610239e-12",
+    "2.1, 0.5, 3, 0.175970366497244",
+    "50, 0.3, 2, 0.706102313772830",
+    "24, 1e6, 30, 9.91813180985860e-10",
+    "26, 1000, 30, 2.71485449284562e-4",
+    "-40, 3, -38, 0.560821593113256",
+    "96, 1e6, 100, 3.29199649701682e-5",
+    "5010, 1e6, 5000, 0.996705720427169",
+  })
+  void noncentralTFarOut(double t, double degrees, double noncentrality, double p) {
+    assertThat(NoncentralT.cumulative(t, degrees, noncentrality)).isCloseTo(p, within(2e-9 * p));
+  }
+
+  /** Then Z - delta alone is left: R 4.2.2, pnorm(2.1, 3). */
+  @Test
+  void withInfinitelyManyDegreesOfFreedomItIsNormal() {
+    assertThat(NoncentralT.cumulative(2.1, Double.POSITIVE_INFINITY, 3))
+        .isCloseTo(0.18406012534676, within(1e-14));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 1", "NaN, 1", "5, 1e5", "5, NaN"})
+  void noncentralTRefusesWhereItDoesNotHold(double degrees, double noncentrality) {
+    assertThatThrownBy(() -> NoncentralT.cumulative(1, degrees, noncentrality))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void anEffectBeyondAllMeasureIsSureToBeFound() {
+    assertThat(TPower.power(1e300, 2, 0.05)).isCloseTo(1, within(1e-12));
   }
 
   /** R 4.2.2: pt(t, df, ncp), which itself is good to nine decimals in the far tail. */
@@ -126,7 +167,7 @@ class PowerTest {
     "6, 60, 9, 0.00409365337788229",
   })
   void noncentralTAsInR(double t, double degrees, double noncentrality, double p) {
-    assertThat(NoncentralT.cumulative(t, degrees, noncentrality)).isCloseTo(p, within(1e-9));
+    assertThat(NoncentralT.cumulative(t, degrees, noncentrality)).isCloseTo(p, within(1e-10));
   }
 
   @Test
