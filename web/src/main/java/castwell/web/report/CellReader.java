@@ -115,7 +115,10 @@ final class CellReader {
         .orElse(new SetUp("none", 0));
   }
 
+  /** Whether a display read on two days stood in one place isn't known: each session is its own. */
   private static String setUpName(Shot shot) {
-    return shot.station() + ", calibration " + shot.figure().calibrationId();
+    return shot.byGates().isPresent()
+        ? shot.station() + ", calibration " + shot.figure().calibrationId()
+        : "by hand, " + shot.session();
   }
 }

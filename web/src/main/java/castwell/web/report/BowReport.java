@@ -1,0 +1,184 @@
+package castwell.web.report;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+
+import castwell.analysis.bow.Advice;
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.Cast;
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import castwell.analysis.unit.Units;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Transaction;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** One bow in one state: what it does to arrows, and why. */
+public final class BowReport {
+  private final Shelf shelf;
+  private final ReportRequest request;
+  private final Rack.Named bow;
+  private final Shelf.Stand stand;
+  private final BowCells cells;
+  private final Optional<VirtualMass> model;
+  private final FitRows fits;
+
+  private BowReport(
+      Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
+    this.shelf = new Shelf(t, zone);
+    this.request = request;
+    this.bow = shelf.bow(name);
+    this.stand = shelf.stand(state.map(on -> shelf.state(bow, on)).orElseGet(() -> shelf.now(bow)));
+    this.cells = stand.cells();
+    this.model = cells.virtualMass();
+    this.fits = new FitRows(cells, model);
+  }
+
+  /**
+   * @param state names the state, the one that the bow is in now otherwise
+   */
+  public static Report of(
+      Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
+    return new BowReport(t, zone, name, state, request).report();
+  }
+
+  private Report report() {
+    List<Map<String, Object>> rows = CellRows.of(cells.cells());
+    Optional<Cast> cast = cast();
+    ForceDrawRows forceDraw =
+        ForceDrawRows.of(
+            shelf.transaction().forceDraws().last(bow.id(), stand.state().since()),
+            stand.state().measures().braceHeightM(),
+            cells,
+            model);
+    List<Advice> advice = FitAdvice.of(cells, stand.state().drawWeightN());
+    List<String> sentences = new ArrayList<>();
+    sentences.add(first(cast));
+    model.ifPresent(m -> sentences.add(fits.sentence(m)));
+    if (!cells.cells().isEmpty()) {
+      advice.forEach(a -> sentences.add(a.sentence()));
+    }
+    sentences.addAll(forceDraw.sentences());
+    sentences.addAll(Strays.sentences(stand));
+    sentences.addAll(cautions());
+    Fields data =
+        new Fields()
+            .put("bow", bow.name())
+            .put("state_on", stand.stateName())
+            .put("done", stand.state().done().isEmpty() ? null : stand.state().done())
+            .put("draw_weight_lb", stand.state().drawWeightN() / NEWTONS_PER_POUND)
+            .put("draw_length_in", stand.state().drawLengthM() / METRES_PER_INCH)
+            .put(
+                "other_states",
+                shelf.states(bow).stream().filter(s -> !s.equals(stand.stateName())).toList())
+            .put("sentences", sentences)
+            .put("cells", rows)
+            .put("straight_line", fits.straightLine())
+            .put("virtual_mass", fits.virtualMass())
+            .put("energy_share", fits.shares())
+            .put("cast", cast.map(this::castRow).orElse(null))
+            .put("force_draw", forceDraw.data())
+            .put("advice", advice.stream().map(Advice::sentence).toList())
+            .put("strays", Strays.rows(stand));
+    return new Report(
+        sentences,
+        List.of(
+            new ReportTable("Cells", CellRows.COLUMNS, rows),
+            new ReportTable(
+                "Share of the energy that reaches the arrow", FitRows.SHARES, fits.shares()),
+            forceDraw.table()),
+        data.map());
+  }
+
+  private Optional<Cast> cast() {
+    return model
+        .map(
+            m ->
+                Cast.at(
+                    m,
+                    request.gpp(),
+                    stand.state().drawWeightN(),
+                    request.scaleUN(),
+                    "of the rack"))
+        .filter(cast -> Double.isFinite(cast.speedMps().value()));
+  }
+
+  private Map<String, Object> castRow(Cast cast) {
+    return casts(cast).map();
+  }
+
+  /** A cast's keys, wherever one is told. */
+  static Fields casts(Cast cast) {
+    Quantity own = cast.speedMps().only(Kind.OWN);
+    return new Fields()
+        .put("gpp", cast.gpp())
+        .put("mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, cast.massKg()))
+        .put("speed_fps", Trade.value(METRES_PER_FOOT, own))
+        .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, own))
+        .put(
+            "ci95_with_scale_fps",
+            Trade.ci95(METRES_PER_FOOT, withoutSetUp(cast.withScaleMps(), cast.speedMps())))
+        .put("common_u_fps", Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)));
+  }
+
+  /** The scale's part without what the set-up has in common, which is told on its own. */
+  private static Quantity withoutSetUp(Quantity withScale, Quantity withoutScale) {
+    Set<Source> setUps =
+        new LinkedHashSet<>(withoutScale.only(Kind.COMMON).contributions().keySet());
+    Map<castwell.analysis.uncertainty.Source, Double> kept =
+        new LinkedHashMap<>(withScale.contributions());
+    kept.keySet().removeAll(setUps);
+    return new Quantity(withScale.value(), kept);
+  }
+
+  private String first(Optional<Cast> cast) {
+    String who =
+        "%s (%s lb at %s in, as since %s)"
+            .formatted(
+                bow.name(),
+                Trade.plain(stand.state().drawWeightN() / NEWTONS_PER_POUND, 1),
+                Trade.plain(stand.state().drawLengthM() / METRES_PER_INCH, 1),
+                stand.stateName());
+    if (cells.massesKg().length == 0) {
+      return who + " hasn't a shot that counts yet: shoot three arrows well apart in mass.";
+    }
+    return cast.map(
+            c ->
+                "%s throws an arrow of %s grains per pound, %s gr, at %s; with the draw weight's scale, %s."
+                    .formatted(
+                        who,
+                        Trade.plain(c.gpp(), 0),
+                        Trade.plain(c.massKg() / KILOGRAMS_PER_GRAIN, 0),
+                        Trade.said(METRES_PER_FOOT, "ft/s", 1, c.speedMps().only(Kind.OWN)),
+                        ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
+        .orElse(who + ": its shots can't tell a cast yet.");
+  }
+
+  /** The usual ones, where they apply. */
+  private List<String> cautions() {
+    List<String> cautions = new ArrayList<>();
+    Set<String> told = new LinkedHashSet<>();
+    for (Cell cell : cells.cells()) {
+      double gpp = Units.grainsPerPound(cell.massKg(), stand.state().drawWeightN());
+      if (gpp < FitAdvice.LEAST_GPP && told.add(cell.name().arrow())) {
+        cautions.add(
+            "Caution: %s has %s grains per pound; a wooden bow usually wants 8 at least."
+                .formatted(cell.name().arrow(), Trade.plain(gpp, 1)));
+      }
+    }
+    return cautions;
+  }
+}

@@ -1,0 +1,85 @@
+package castwell.web.report;
+
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.cell.Cell;
+import castwell.capture.daemon.RackDesk;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.export.ShotColumns;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import java.time.ZoneId;
+import java.util.List;
+
+/** Bows with their states and what was shot with them. */
+final class Shelf {
+  private final Transaction transaction;
+  private final ZoneId zone;
+
+  /** A bow in one state, with its cells over all sessions, strays set aside. */
+  record Stand(BowState state, String stateName, List<SessionCells> sessions) {
+
+    BowCells cells() {
+      List<Cell> cells =
+          sessions.stream()
+              .flatMap(session -> session.cells().stream())
+              .filter(this::isOfState)
+              .toList();
+      return new BowCells(state.bow() + ", " + stateName, cells);
+    }
+
+    boolean isOfState(Cell cell) {
+      return cell.name().bow().equals(state.bow()) && cell.name().state().equals(stateName);
+    }
+  }
+
+  Shelf(Transaction transaction, ZoneId zone) {
+    this.transaction = transaction;
+    this.zone = zone;
+  }
+
+  Transaction transaction() {
+    return transaction;
+  }
+
+  CellReader cells() {
+    return new CellReader(transaction, zone);
+  }
+
+  Rack.Named bow(String name) {
+    return RackDesk.bow(transaction, name);
+  }
+
+  /** The names of a bow's states, the first first. */
+  List<String> states(Rack.Named bow) {
+    return transaction.rack().states(bow.id()).stream().map(this::name).toList();
+  }
+
+  /** The state that it is in now. */
+  BowState now(Rack.Named bow) {
+    List<BowState> states = transaction.rack().states(bow.id());
+    return states.get(states.size() - 1);
+  }
+
+  /** A state by its name. */
+  BowState state(Rack.Named bow, String name) {
+    return transaction.rack().states(bow.id()).stream()
+        .filter(state -> name(state).equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new Refused(
+                    Why.NOT_FOUND,
+                    "%s has no state of %s: it has %s."
+                        .formatted(bow.name(), name, String.join(", ", states(bow)))));
+  }
+
+  String name(BowState state) {
+    return ShotColumns.stateName(state.since(), zone);
+  }
+
+  Stand stand(BowState state) {
+    return new Stand(state, name(state), cells().ofBow(state.bowId()));
+  }
+}

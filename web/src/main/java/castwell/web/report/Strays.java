@@ -1,0 +1,67 @@
+package castwell.web.report;
+
+import castwell.analysis.outlier.PooledStrays.Stray;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The strays of a bow, and those that are only doubted: told, so that a person can decide. */
+final class Strays {
+  private Strays() {}
+
+  static List<String> sentences(Shelf.Stand stand) {
+    int excluded = count(stand, true);
+    int doubted = count(stand, false);
+    List<String> sentences = new ArrayList<>();
+    if (excluded > 0) {
+      sentences.add(
+          "%s set aside as %s, by the session's own spread; bring back what you know to be good."
+              .formatted(
+                  excluded == 1 ? "1 shot was" : excluded + " shots were",
+                  excluded == 1 ? "a stray" : "strays"));
+    }
+    if (doubted > 0) {
+      sentences.add(
+          "%s strange but stayed in: too few shots to judge by, a person kept it, or its cell would lose too many."
+              .formatted(doubted == 1 ? "1 shot looks" : doubted + " shots look"));
+    }
+    return sentences;
+  }
+
+  private static int count(Shelf.Stand stand, boolean excluded) {
+    return (int) rows(stand).stream().filter(row -> row.get("set_aside").equals(excluded)).count();
+  }
+
+  static List<Map<String, Object>> rows(Shelf.Stand stand) {
+    return stand.sessions().stream()
+        .flatMap(
+            session ->
+                rows(session).stream()
+                    .filter(
+                        row ->
+                            stand.state().bow().equals(row.get("bow"))
+                                && stand.stateName().equals(row.get("state_on"))))
+        .toList();
+  }
+
+  static List<Map<String, Object>> rows(SessionCells session) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    session.findings().excluded().forEach(stray -> rows.add(row(session, stray, true)));
+    session.findings().doubted().forEach(stray -> rows.add(row(session, stray, false)));
+    return rows;
+  }
+
+  private static Map<String, Object> row(SessionCells session, Stray stray, boolean excluded) {
+    var name = session.all().get(stray.cell()).name();
+    return new Fields()
+        .put("shot_id", session.id(stray))
+        .put("session", session.session())
+        .put("bow", name.bow())
+        .put("state_on", name.state())
+        .put("arrow", name.arrow())
+        .put("studentized", stray.studentized())
+        .put("p", stray.adjustedP())
+        .put("set_aside", excluded)
+        .map();
+  }
+}
