@@ -3,6 +3,7 @@ package castwell.analysis.outlier;
 import castwell.analysis.uncertainty.StudentT;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The shots of a session that don't belong to their cells. Cells are small, so the spread is pooled
@@ -36,15 +37,18 @@ public final class PooledStrays {
   public record Findings(
       List<Stray> excluded, List<Stray> doubted, int degreesOfFreedom, double pooledSd) {}
 
-  private final List<double[]> cells;
-  private final List<boolean[]> kept;
-  private final List<boolean[]> out = new ArrayList<>();
+  private final List<CellLeft> cells = new ArrayList<>();
   private final List<Stray> excluded = new ArrayList<>();
+  private int shots;
+  private int degrees;
 
-  private PooledStrays(List<double[]> cells, List<boolean[]> kept) {
-    this.cells = cells;
-    this.kept = kept;
-    cells.forEach(cell -> out.add(new boolean[cell.length]));
+  private PooledStrays(List<double[]> values, List<boolean[]> kept) {
+    for (int c = 0; c < values.size(); c++) {
+      double[] cell = values.get(c);
+      cells.add(new CellLeft(cell, kept.get(c), (int) (cell.length * MOST_OF_A_CELL)));
+      shots += cell.length;
+      degrees += Math.max(0, cell.length - 1);
+    }
   }
 
   /**
@@ -56,75 +60,74 @@ public final class PooledStrays {
   }
 
   private Findings findings() {
-    while (true) {
-      StudentizedResiduals residuals = StudentizedResiduals.of(left());
-      List<Stray> suspects = suspects(residuals);
-      List<Stray> doubted = suspects.stream().filter(stray -> !mayGo(stray, residuals)).toList();
-      if (suspects.size() == doubted.size()) {
-        return new Findings(
-            List.copyOf(excluded), doubted, residuals.degreesOfFreedom(), residuals.pooledSd());
-      }
-      Stray worst =
-          suspects.stream()
-              .filter(stray -> mayGo(stray, residuals))
-              .reduce((a, b) -> Math.abs(b.studentized()) > Math.abs(a.studentized()) ? b : a)
-              .orElseThrow();
-      excluded.add(worst);
-      out.get(worst.cell())[worst.index()] = true;
+    Optional<Stray> next = next();
+    while (next.isPresent()) {
+      Stray stray = next.get();
+      excluded.add(stray);
+      cells.get(stray.cell()).take(stray.index());
+      shots--;
+      degrees--;
+      next = next();
     }
+    StudentizedResiduals residuals =
+        StudentizedResiduals.of(cells.stream().map(CellLeft::left).toList());
+    return new Findings(List.copyOf(excluded), doubted(residuals), degrees, residuals.pooledSd());
   }
 
-  private List<double[]> left() {
-    List<double[]> left = new ArrayList<>(cells.size());
+  /** The shot that doesn't fit the most of those that may go. */
+  private Optional<Stray> next() {
+    if (degrees < FEWEST_DEGREES) {
+      return Optional.empty();
+    }
+    double squares = cells.stream().mapToDouble(CellLeft::squares).sum();
+    int worst = -1;
+    double farthest = 0;
     for (int c = 0; c < cells.size(); c++) {
-      double[] cell = new double[cells.get(c).length - gone(c)];
-      int next = 0;
-      for (int i = 0; i < cells.get(c).length; i++) {
-        if (!out.get(c)[i]) {
-          cell[next++] = cells.get(c)[i];
+      CellLeft cell = cells.get(c);
+      if (cell.farthest() >= 0) {
+        double t = studentized(cell, squares);
+        if (Math.abs(t) > Math.abs(farthest)) {
+          worst = c;
+          farthest = t;
         }
       }
-      left.add(cell);
     }
-    return left;
+    return worst >= 0 && adjustedP(farthest) <= ALPHA
+        ? Optional.of(stray(worst, cells.get(worst).farthest(), farthest))
+        : Optional.empty();
   }
 
-  private int gone(int cell) {
-    int gone = 0;
-    for (boolean is : out.get(cell)) {
-      gone += is ? 1 : 0;
-    }
-    return gone;
+  private double studentized(CellLeft cell, double squares) {
+    return StudentizedResiduals.studentized(
+        cell.deviation(cell.farthest()), cell.left().length, squares, degrees);
   }
 
-  private List<Stray> suspects(StudentizedResiduals residuals) {
-    int shots = residuals.residuals().stream().mapToInt(cell -> cell.length).sum();
-    double degrees = residuals.degreesOfFreedom() - 1.0;
-    if (degrees < 1) {
-      return List.of();
+  private List<Stray> doubted(StudentizedResiduals residuals) {
+    List<Stray> doubted = new ArrayList<>();
+    if (degrees < 2) {
+      return doubted;
     }
-    double limit = StudentT.twoSided(1 - ALPHA / shots, degrees);
-    List<Stray> suspects = new ArrayList<>();
+    double limit = StudentT.twoSided(1 - ALPHA / shots, degrees - 1.0);
     for (int c = 0; c < cells.size(); c++) {
       double[] studentized = residuals.residuals().get(c);
-      int next = 0;
-      for (int i = 0; i < cells.get(c).length; i++) {
-        if (!out.get(c)[i]) {
-          double t = studentized[next++];
+      int at = 0;
+      for (int i = 0; at < studentized.length; i++) {
+        if (!cells.get(c).isOut(i)) {
+          double t = studentized[at++];
           if (Math.abs(t) >= limit) {
-            double p = Math.min(1, StudentT.pValue(t, degrees) * shots);
-            suspects.add(new Stray(c, i, t, p));
+            doubted.add(stray(c, i, t));
           }
         }
       }
     }
-    return suspects;
+    return doubted;
   }
 
-  private boolean mayGo(Stray stray, StudentizedResiduals residuals) {
-    double quota = Math.floor(cells.get(stray.cell()).length * MOST_OF_A_CELL);
-    return residuals.degreesOfFreedom() >= FEWEST_DEGREES
-        && !kept.get(stray.cell())[stray.index()]
-        && gone(stray.cell()) < quota;
+  private Stray stray(int cell, int index, double studentized) {
+    return new Stray(cell, index, studentized, adjustedP(studentized));
+  }
+
+  private double adjustedP(double studentized) {
+    return Math.min(1, StudentT.pValue(studentized, degrees - 1.0) * shots);
   }
 }

@@ -1,5 +1,6 @@
 package castwell.analysis.outlier;
 
+import castwell.analysis.statistic.Mean;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,8 +10,9 @@ import java.util.List;
  * Belsley, Kuh and Welsch, Regression Diagnostics (1980), 2.1). t = e / (s(i) sqrt(1 - 1/n)), with
  * s(i)2 = (S - e2 / (1 - 1/n)) / (nu - 1), S the sum of squares, nu shots less cells.
  *
- * @param residuals cell by cell, without a unit; NaN of a lone shot in its cell, and where fewer
- *     than two degrees of freedom are left
+ * @param residuals cell by cell, without a unit; NaN of a lone shot in its cell, where fewer than
+ *     two degrees of freedom are left, and where nothing spreads at all; infinite of a shot without
+ *     which nothing would
  * @param pooledSd sqrt(S / nu), in the values' unit; NaN without degrees of freedom
  */
 public record StudentizedResiduals(
@@ -21,10 +23,7 @@ public record StudentizedResiduals(
     double squares = 0;
     int degrees = 0;
     for (double[] cell : cells) {
-      double mean = 0;
-      for (double value : cell) {
-        mean += value / cell.length;
-      }
+      double mean = Mean.of(cell);
       double[] deviation = new double[cell.length];
       for (int i = 0; i < cell.length; i++) {
         deviation[i] = cell[i] - mean;
@@ -34,13 +33,19 @@ public record StudentizedResiduals(
       degrees += Math.max(0, cell.length - 1);
     }
     for (double[] cell : deviations) {
-      double free = 1 - 1.0 / cell.length;
       for (int i = 0; i < cell.length; i++) {
-        double e = cell[i];
-        double left = Math.max(0, squares - e * e / free) / (degrees - 1);
-        cell[i] = degrees < 2 || free == 0 ? Double.NaN : e / Math.sqrt(left * free);
+        cell[i] = studentized(cell[i], cell.length, squares, degrees);
       }
     }
     return new StudentizedResiduals(deviations, degrees, Math.sqrt(squares / degrees));
+  }
+
+  static double studentized(double deviation, int cellSize, double squares, int degrees) {
+    if (cellSize < 2 || degrees < 2) {
+      return Double.NaN;
+    }
+    double free = 1 - 1.0 / cellSize;
+    double without = Math.max(0, squares - deviation * deviation / free) / (degrees - 1);
+    return deviation / Math.sqrt(without * free);
   }
 }

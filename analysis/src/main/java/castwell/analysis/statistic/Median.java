@@ -2,7 +2,10 @@ package castwell.analysis.statistic;
 
 import java.util.Arrays;
 
-/** The middle value, or the mean of the middle two. In the values' unit; NaN of none. */
+/**
+ * The middle value, or the mean of the middle two. In the values' unit; NaN of none, and with a
+ * NaN.
+ */
 public final class Median {
   private Median() {}
 
@@ -12,6 +15,9 @@ public final class Median {
     }
     double[] sorted = values.clone();
     Arrays.sort(sorted);
+    if (Double.isNaN(sorted[sorted.length - 1])) {
+      return Double.NaN; // sorted after all numbers
+    }
     int middle = sorted.length / 2;
     return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
   }

@@ -6,7 +6,7 @@ import castwell.analysis.uncertainty.StudentT;
  * Spearman's rank correlation: Pearson's of the ranks, equal values sharing the mean of theirs
  * (Kendall and Gibbons, Rank Correlation Methods, from memory).
  *
- * @param rho between -1 and 1; NaN where one side has no spread
+ * @param rho between -1 and 1; NaN of fewer than three pairs and where one side has no spread
  * @param pValue two-sided: the share of all orders with a correlation at least as far from 0; 1
  *     where rho is NaN
  * @param exact whether all orders were counted, as up to nine values are; beyond, t = rho sqrt((n -
@@ -14,13 +14,12 @@ import castwell.analysis.uncertainty.StudentT;
  */
 public record Spearman(double rho, double pValue, boolean exact) {
 
-  /** Fewer than three pairs have a p of 1. */
   public static Spearman test(double[] x, double[] y) {
     double[] a = Ranks.of(x);
     double[] b = Ranks.of(y);
-    double rho = pearson(a, b);
     int n = x.length;
-    if (Double.isNaN(rho) || n < 3) {
+    double rho = n < 3 ? Double.NaN : pearson(a, b);
+    if (Double.isNaN(rho)) {
       return new Spearman(rho, 1, true);
     }
     if (n <= Permutations.MOST) {
