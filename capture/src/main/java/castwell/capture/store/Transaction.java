@@ -51,6 +51,10 @@ public final class Transaction {
     return new ForceDraws(handle);
   }
 
+  public Weather weather() {
+    return new Weather(handle);
+  }
+
   public Figures figures() {
     return new Figures(handle);
   }

@@ -1,0 +1,85 @@
+package castwell.web.report;
+
+import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellShot;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * What one bow shot on one day, or in one session, in one state.
+ *
+ * @param name as it was asked for
+ * @param state the bow's then
+ * @param cells one an arrow
+ */
+record Day(String name, String bow, String state, Set<String> sessions, List<Cell> cells) {
+
+  /** Of several states on that day the one that is asked for. */
+  enum Which {
+    EARLIEST,
+    LATEST
+  }
+
+  /**
+   * @param sessions all in which the bow was shot
+   * @param name a session's, or a date
+   */
+  static Day of(String bow, List<SessionCells> sessions, String name, Which which, ZoneId zone) {
+    boolean isSession = sessions.stream().anyMatch(session -> session.session().equals(name));
+    Predicate<Cell> wanted =
+        isSession ? cell -> cell.name().session().equals(name) : cell -> isOn(cell, name, zone);
+    List<Cell> cells =
+        sessions.stream()
+            .flatMap(session -> session.cells().stream())
+            .filter(cell -> cell.name().bow().equals(bow) && !cell.shots().isEmpty())
+            .filter(wanted)
+            .toList();
+    String state =
+        cells.stream()
+            .map(cell -> cell.name().state())
+            .reduce((a, b) -> (a.compareTo(b) <= 0) == (which == Which.EARLIEST) ? a : b)
+            .orElseThrow(() -> notShot(bow, sessions, name));
+    List<Cell> ofState = cells.stream().filter(cell -> cell.name().state().equals(state)).toList();
+    Set<String> names = new LinkedHashSet<>();
+    ofState.forEach(cell -> names.add(cell.name().session()));
+    return new Day(name, bow, state, names, byArrow(ofState));
+  }
+
+  private static boolean isOn(Cell cell, String date, ZoneId zone) {
+    long millis = Math.round(cell.shots().get(0).firedS() * 1e3);
+    return Instant.ofEpochMilli(millis).atZone(zone).toLocalDate().toString().equals(date);
+  }
+
+  private static Refused notShot(String bow, List<SessionCells> sessions, String name) {
+    String when = String.join(", ", sessions.stream().map(SessionCells::session).toList());
+    return new Refused(
+        Why.NOT_FOUND,
+        "%s has no shot that counts on %s: %s."
+            .formatted(
+                bow, name, when.isEmpty() ? "it was never shot" : "its sessions are " + when));
+  }
+
+  /** Sessions of one day are one: the shots of an arrow together. */
+  private static List<Cell> byArrow(List<Cell> cells) {
+    Map<String, Cell> byArrow = new LinkedHashMap<>();
+    cells.forEach(cell -> byArrow.merge(cell.name().arrow(), cell, Day::together));
+    return List.copyOf(byArrow.values());
+  }
+
+  private static Cell together(Cell a, Cell b) {
+    List<CellShot> shots = new ArrayList<>(a.shots());
+    shots.addAll(b.shots());
+    var aside = new ArrayList<>(a.setAside());
+    aside.addAll(b.setAside());
+    return new Cell(a.name(), a.massKg(), a.setUp(), shots, aside);
+  }
+}

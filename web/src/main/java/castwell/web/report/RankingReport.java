@@ -1,0 +1,252 @@
+package castwell.web.report;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.Cast;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.compare.Features;
+import castwell.analysis.compare.Ranking;
+import castwell.analysis.compare.Ranking.Entry;
+import castwell.analysis.compare.Ranking.Pair;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The rack by cast at so many grains per pound, and which bows can't be told apart. */
+public final class RankingReport {
+  private static final List<ReportColumn> BOWS =
+      List.of(
+          ReportColumn.text("bow", "bow"),
+          new ReportColumn("draw_weight_lb", "draw lb", 1),
+          new ReportColumn("n", "n", 0),
+          new ReportColumn("mass_gr", "mass gr", 0),
+          new ReportColumn("speed_fps", "cast ft/s", 1),
+          new ReportColumn("ci95_fps", "95 % ft/s", 1),
+          new ReportColumn("ci95_with_scale_fps", "with scale ft/s", 1),
+          ReportColumn.text("groups", "group"));
+
+  private static final List<ReportColumn> PAIRS =
+      List.of(
+          ReportColumn.text("faster", "faster"),
+          ReportColumn.text("slower", "slower"),
+          new ReportColumn("difference_fps", "by ft/s", 1),
+          new ReportColumn("ci95_fps", "95 % ft/s", 1),
+          new ReportColumn("p_holm", "p (Holm)", 3),
+          new ReportColumn("differ", "differ", 0));
+
+  private static final List<ReportColumn> FEATURES =
+      List.of(
+          ReportColumn.text("feature", "feature"),
+          new ReportColumn("n", "n", 0),
+          new ReportColumn("rank_correlation", "rank correlation", 2),
+          new ReportColumn("p", "p", 3),
+          new ReportColumn("exact", "exact", 0));
+
+  /** A bow that can be ranked. */
+  private record Ranked(BowState state, String stateName, int n, Cast cast) {}
+
+  private final Shelf shelf;
+  private final ReportRequest request;
+  private final List<Ranked> ranked = new ArrayList<>();
+  private final List<Map<String, Object>> leftOut = new ArrayList<>();
+
+  private RankingReport(Transaction t, ZoneId zone, ReportRequest request) {
+    this.shelf = new Shelf(t, zone);
+    this.request = request;
+  }
+
+  public static Report of(Transaction t, ZoneId zone, ReportRequest request) {
+    return new RankingReport(t, zone, request).report();
+  }
+
+  private Report report() {
+    Map<String, List<Cell>> byBow =
+        shelf.cells().all().stream()
+            .flatMap(session -> session.cells().stream())
+            .collect(Collectors.groupingBy(cell -> cell.name().bow()));
+    for (Rack.Named bow : shelf.transaction().rack().bowNames()) {
+      add(shelf.now(bow), byBow.getOrDefault(bow.name(), List.of()));
+    }
+    Ranking ranking =
+        Ranking.of(
+            ranked.stream().map(r -> new Entry(r.state().bow(), r.cast().withScaleMps())).toList());
+    List<Map<String, Object>> bows = bows(ranking);
+    List<Map<String, Object>> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
+    List<Map<String, Object>> features = features();
+    List<String> sentences = sentences(ranking, features);
+    return new Report(
+        sentences,
+        List.of(
+            new ReportTable("Cast at %s grains per pound".formatted(gpp()), BOWS, bows),
+            new ReportTable("Pairs", PAIRS, pairs),
+            new ReportTable("What goes with cast", FEATURES, features)),
+        new Fields()
+            .put("gpp", request.gpp())
+            .put("sentences", sentences)
+            .put("ranking", bows)
+            .put("pairs", pairs)
+            .put("groups", ranking.groups())
+            .put("features", features)
+            .put("left_out", leftOut)
+            .map());
+  }
+
+  private String gpp() {
+    return Trade.plain(request.gpp(), 0);
+  }
+
+  private void add(BowState state, List<Cell> ofBow) {
+    String name = shelf.name(state);
+    BowCells cells =
+        new BowCells(
+            state.bow(), ofBow.stream().filter(c -> c.name().state().equals(name)).toList());
+    Optional<Cast> cast =
+        cells
+            .virtualMass()
+            .map(
+                bow ->
+                    Cast.at(
+                        bow, request.gpp(), state.drawWeightN(), request.scaleUN(), "of the rack"))
+            .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
+    cast.ifPresentOrElse(
+        c -> ranked.add(new Ranked(state, name, cells.speedsMps().length, c)),
+        () ->
+            leftOut.add(
+                new Fields()
+                    .put("bow", state.bow())
+                    .put(
+                        "reason",
+                        "Too few shots or masses as it is now (%d shots that count)."
+                            .formatted(cells.speedsMps().length))
+                    .map()));
+  }
+
+  private List<Map<String, Object>> bows(Ranking ranking) {
+    Map<String, String> letters = letters(ranking.groups());
+    Map<String, Ranked> byName = new HashMap<>();
+    ranked.forEach(r -> byName.put(r.state().bow(), r));
+    return ranking.bows().stream()
+        .map(
+            entry -> {
+              Ranked bow = byName.get(entry.bow());
+              return new Fields()
+                  .put("bow", entry.bow())
+                  .put("state_on", bow.stateName())
+                  .put("draw_weight_lb", bow.state().drawWeightN() / NEWTONS_PER_POUND)
+                  .put("n", bow.n())
+                  .putAll(BowReport.casts(bow.cast()).map())
+                  .put("groups", letters.get(entry.bow()))
+                  .map();
+            })
+        .toList();
+  }
+
+  /** Bows that share a letter can't be told apart. */
+  private static Map<String, String> letters(List<List<String>> groups) {
+    Map<String, String> letters = new HashMap<>();
+    for (int i = 0; i < groups.size(); i++) {
+      String letter = i < 26 ? String.valueOf((char) ('a' + i)) : "g" + (i + 1);
+      groups.get(i).forEach(bow -> letters.merge(bow, letter, (a, b) -> a + " " + b));
+    }
+    return letters;
+  }
+
+  private static Map<String, Object> pair(Pair pair) {
+    Quantity difference = pair.differenceMps();
+    return new Fields()
+        .put("faster", pair.faster())
+        .put("slower", pair.slower())
+        .put("difference_fps", Trade.value(METRES_PER_FOOT, difference))
+        .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, difference))
+        .put("p", difference.pValue())
+        .put("p_holm", pair.adjustedP())
+        .put("differ", pair.differs())
+        .map();
+  }
+
+  private List<Map<String, Object>> features() {
+    List<Features.Bow> bows =
+        ranked.stream()
+            .map(
+                r -> {
+                  Rack.Measures m = r.state().measures();
+                  return new Features.Bow(
+                      r.cast().speedMps().value(),
+                      m.nockToNockM(),
+                      m.stringFollowM(),
+                      m.tipWidthM(),
+                      m.massKg(),
+                      m.wood());
+                })
+            .toList();
+    return Features.of(bows).stream()
+        .map(
+            finding ->
+                new Fields()
+                    .put("feature", finding.feature())
+                    .put("n", finding.n())
+                    .put("rank_correlation", Trade.finite(finding.rho()))
+                    .put("p", finding.pValue())
+                    .put("exact", finding.exact())
+                    .map())
+        .toList();
+  }
+
+  private List<String> sentences(Ranking ranking, List<Map<String, Object>> features) {
+    List<String> sentences = new ArrayList<>();
+    if (ranking.bows().isEmpty()) {
+      sentences.add("No bow can be ranked yet: shoot each with three arrows well apart in mass.");
+    } else {
+      sentences.add(first(ranking));
+    }
+    ranking.groups().stream()
+        .filter(group -> group.size() > 1)
+        .forEach(
+            group ->
+                sentences.add("%s can't be told apart.".formatted(String.join(" and ", group))));
+    if (!leftOut.isEmpty()) {
+      sentences.add(
+          "Not ranked: %s."
+              .formatted(
+                  leftOut.stream()
+                      .map(row -> (String) row.get("bow"))
+                      .collect(Collectors.joining(", "))));
+    }
+    if (!features.isEmpty()) {
+      sentences.add(
+          "%d bows can't separate causes: length, wood, string follow and tips differ all at once."
+              .formatted(ranked.size()));
+    }
+    return sentences;
+  }
+
+  private String first(Ranking ranking) {
+    Entry best = ranking.bows().get(0);
+    double grains =
+        ranked.stream()
+            .filter(r -> r.state().bow().equals(best.bow()))
+            .mapToDouble(r -> r.cast().massKg() / KILOGRAMS_PER_GRAIN)
+            .findFirst()
+            .orElseThrow();
+    boolean alone =
+        ranking.groups().stream().allMatch(g -> !g.contains(best.bow()) || g.size() == 1);
+    return "At %s grains per pound %s is fastest%s: %s, with %s gr."
+        .formatted(
+            gpp(),
+            best.bow(),
+            alone || ranking.bows().size() == 1 ? "" : ", but not surely",
+            Trade.said(METRES_PER_FOOT, "ft/s", 1, best.castMps()),
+            Trade.plain(grains, 0));
+  }
+}
