@@ -16,8 +16,9 @@ public record Reach(OptionalDouble massKg, Interval intervalKg) {
   /** Heavier than any arrow; beyond, energy hardly rises. */
   private static final double HEAVIEST_KG = 10;
 
-  private static final double LIGHTEST_KG = 1e-6;
-  private static final int HALVINGS = 60;
+  private static final double LIGHTEST_KG = 1e-4;
+  private static final double STEP = 1.25;
+  private static final int HALVINGS = 44;
 
   public static Reach of(VirtualMass bow, Target target, double coverage) {
     double mass = target.leastMassKg(bow);
@@ -42,11 +43,10 @@ public record Reach(OptionalDouble massKg, Interval intervalKg) {
     }
     // The interval widens with mass beyond the arrows shot, so the first turn is what is looked
     // for.
-    double step = 1.1;
     double m = low;
     while (m < high && !(surplus.applyAsDouble(m) >= 0)) {
       low = m;
-      m *= step;
+      m *= STEP;
     }
     if (m >= high) {
       return Double.POSITIVE_INFINITY;

@@ -31,7 +31,8 @@ import picocli.CommandLine.ScopeType;
       RehearseCommand.class,
       ReplayCommand.class,
       RecordCommand.class,
-      ExportCommand.class
+      ExportCommand.class,
+      ReportCommand.class
     })
 public final class Castwell {
   private static final int BAD_INPUT = 2;

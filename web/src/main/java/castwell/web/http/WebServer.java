@@ -53,6 +53,7 @@ public final class WebServer implements AutoCloseable {
               new RackApi(store, desk, views, clock, settings.zone()).route(config);
               new ShotsApi(store, desk, views).route(config);
               new GatesApi(store, desk, clock, settings.zone()).route(config);
+              new ReportsApi(store, settings.zone()).route(config);
               new LiveApi(store, feed).route(config);
             });
   }

@@ -1,0 +1,124 @@
+package castwell.analysis.coverage;
+
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.Cast;
+import castwell.analysis.bow.Reach;
+import castwell.analysis.bow.Target;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellName;
+import castwell.analysis.cell.CellShot;
+import castwell.analysis.cell.CellSummary;
+import castwell.analysis.cell.SetUp;
+import castwell.analysis.compare.Change;
+import castwell.analysis.compare.Control;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.unit.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * A bow and its control, shot before and after a rework: as the model says, with normal scatter.
+ */
+final class SimulatedSessions {
+  private static final double[] MASSES_GR = {350, 500, 700};
+  private static final int SHOTS = 5;
+  private static final double SD_MPS = 0.9 * Units.METRES_PER_FOOT;
+  private static final double DRAW_WEIGHT_N = 50 * Units.NEWTONS_PER_POUND;
+  private static final double COVERAGE = 0.95;
+
+  /** What a day does to every bow. */
+  private static final double DAY_MPS = 0.4;
+
+  private static final VirtualMass BEFORE = bow(30, 150);
+  private static final VirtualMass AFTER = bow(31, 140);
+  private static final VirtualMass CONTROL = bow(28, 170);
+
+  private final Random random;
+
+  SimulatedSessions(Random random) {
+    this.random = random;
+  }
+
+  private static VirtualMass bow(double energyFtlbf, double virtualGr) {
+    return new VirtualMass(
+        Quantity.exact(energyFtlbf * Units.JOULES_PER_FOOT_POUND),
+        Quantity.exact(virtualGr * Units.KILOGRAMS_PER_GRAIN));
+  }
+
+  private static double speed(VirtualMass bow, double massKg) {
+    return bow.speedMps(Quantity.exact(massKg)).value();
+  }
+
+  private List<Cell> shoot(String name, String day, VirtualMass bow, double more) {
+    List<Cell> cells = new ArrayList<>();
+    for (double grains : MASSES_GR) {
+      double massKg = grains * Units.KILOGRAMS_PER_GRAIN;
+      List<CellShot> shots = new ArrayList<>();
+      for (int i = 0; i < SHOTS; i++) {
+        double mps = speed(bow, massKg) + more + SD_MPS * random.nextGaussian();
+        shots.add(new CellShot(name + day + grains + i, i, mps, 0, false));
+      }
+      CellName cell = new CellName(name, "as made", grains + " gr", day);
+      cells.add(new Cell(cell, massKg, new SetUp("gates", 0), shots, List.of()));
+    }
+    return cells;
+  }
+
+  Tally tally() {
+    Tally tally = new Tally();
+    List<Cell> before = shoot("bow", "first", BEFORE, 0);
+    one(tally, before);
+    fitted(tally, before);
+    rework(tally, before);
+    return tally;
+  }
+
+  private static void one(Tally tally, List<Cell> cells) {
+    Cell cell = cells.get(1);
+    Quantity mean = CellSummary.of(cell).meanMps();
+    tally.add("mean of a cell", mean.interval(COVERAGE), speed(BEFORE, cell.massKg()));
+  }
+
+  private static void fitted(Tally tally, List<Cell> cells) {
+    VirtualMass fit = new BowCells("bow", cells).virtualMass().orElseThrow();
+    tally.add("energy E", fit.energyJ().interval(COVERAGE), BEFORE.energyJ().value());
+    tally.add(
+        "virtual mass K", fit.virtualMassKg().interval(COVERAGE), BEFORE.virtualMassKg().value());
+    Cast cast = Cast.at(fit, 10, DRAW_WEIGHT_N, 0, "exact");
+    tally.add("cast at 10 gpp", cast.speedMps().interval(COVERAGE), speed(BEFORE, cast.massKg()));
+    Quantity reference = Quantity.exact(480 * Units.KILOGRAMS_PER_GRAIN);
+    for (Target target :
+        List.of(
+            new Target.Momentum(BEFORE.momentumNs(reference)),
+            new Target.KineticEnergy(BEFORE.kineticEnergyJ(reference)))) {
+      tally.add(
+          "reach, by " + target.getClass().getSimpleName(),
+          Reach.of(fit, target, COVERAGE).intervalKg(),
+          reference.value());
+    }
+  }
+
+  private void rework(Tally tally, List<Cell> before) {
+    Change bow = Change.of("bow", before, shoot("bow", "second", AFTER, DAY_MPS)).orElseThrow();
+    Change control =
+        Change.of(
+                "control",
+                shoot("control", "first", CONTROL, 0),
+                shoot("control", "second", CONTROL, DAY_MPS))
+            .orElseThrow();
+    double truth = 0;
+    for (Cell cell : before) {
+      truth += (speed(AFTER, cell.massKg()) - speed(BEFORE, cell.massKg())) / MASSES_GR.length;
+    }
+    tally.add(
+        "rework change, one control",
+        Control.of(List.of(control.meanMps())).takenFrom(bow.meanMps()).interval(COVERAGE),
+        truth);
+    tally.add(
+        "change of one arrow, no control",
+        bow.arrows().get(0).changeMps().interval(COVERAGE),
+        speed(AFTER, before.get(0).massKg()) - speed(BEFORE, before.get(0).massKg()) + DAY_MPS);
+  }
+}

@@ -1,0 +1,248 @@
+package castwell.web.cli;
+
+import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
+
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import castwell.web.report.BowReport;
+import castwell.web.report.PlanReport;
+import castwell.web.report.RankingReport;
+import castwell.web.report.ReachReport;
+import castwell.web.report.Report;
+import castwell.web.report.ReportRequest;
+import castwell.web.report.ReportWriter;
+import castwell.web.report.ReworkReport;
+import castwell.web.report.SessionReport;
+import castwell.web.report.Yardstick;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "report",
+    description = "Say what the speeds say: a sentence first, then the figures.")
+final class ReportCommand implements Runnable {
+  private static final ZoneId ZONE = ZoneId.systemDefault();
+
+  @Spec private CommandSpec spec;
+  @ParentCommand private Castwell castwell;
+
+  @Option(
+      names = "--format",
+      scope = ScopeType.INHERIT,
+      description = "text, json, or csv (the first table). Default: text.")
+  private ReportWriter.Format format = ReportWriter.Format.text;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      scope = ScopeType.INHERIT,
+      description = "Write to a file.")
+  private Path out;
+
+  @Option(
+      names = "--gpp",
+      paramLabel = "NUMBER",
+      scope = ScopeType.INHERIT,
+      description = "Grains per pound at which casts are told. Default: 10.")
+  private double gpp = ReportRequest.USUAL_GPP;
+
+  @Option(
+      names = "--scale-u-lb",
+      paramLabel = "POUNDS",
+      scope = ScopeType.INHERIT,
+      description = "Standard uncertainty of the draw weight's scale. Default: 0.5.")
+  private double scaleULb = ReportRequest.USUAL_SCALE_U_LB;
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "Say which report: bow, ranking, reach, rework, plan or session");
+  }
+
+  private ReportRequest request() {
+    if (!(gpp > 0 && gpp < 100)) {
+      throw new SaidPlainly("--gpp lies above 0 and below 100, not at %s.".formatted(gpp));
+    }
+    if (!(scaleULb >= 0 && scaleULb < 50)) {
+      throw new SaidPlainly("--scale-u-lb lies between 0 and 50, not at %s.".formatted(scaleULb));
+    }
+    return ReportRequest.of(gpp, scaleULb);
+  }
+
+  private void write(Function<Transaction, Report> make) throws IOException {
+    Report report;
+    try (Store store = Store.openToRead(castwell.data().orDefault())) {
+      report = store.read(make);
+    }
+    if (out == null) {
+      ReportWriter.write(
+          report, format, new OutputStreamWriter(System.out, StandardCharsets.UTF_8));
+    } else {
+      try (Writer file = Files.newBufferedWriter(out)) {
+        ReportWriter.write(report, format, file);
+      }
+    }
+  }
+
+  @Command(
+      name = "bow",
+      description = "One bow: its cells, both curves, cast, energy and what to shoot next.")
+  void bow(
+      @Parameters(paramLabel = "NAME") String name,
+      @Option(
+              names = "--state",
+              paramLabel = "DATE",
+              description = "As it was since then; as it is now otherwise.")
+          Optional<String> state)
+      throws IOException {
+    ReportRequest request = request();
+    write(t -> BowReport.of(t, ZONE, name, state, request));
+  }
+
+  @Command(name = "ranking", description = "The bows by cast, and which can't be told apart.")
+  void ranking() throws IOException {
+    ReportRequest request = request();
+    write(t -> RankingReport.of(t, ZONE, request));
+  }
+
+  @Command(
+      name = "reach",
+      description = "The least arrow of every bow that carries a momentum or an energy.")
+  void reach(
+      @Option(names = "--momentum-slug-fps", paramLabel = "NUMBER") Double momentum,
+      @Option(names = "--energy-ftlbf", paramLabel = "NUMBER") Double energy,
+      @Option(
+              names = "--like-bow",
+              paramLabel = "BOW",
+              description = "What this bow gives the arrow of --like-arrow.")
+          String likeBow,
+      @Option(names = "--like-arrow", paramLabel = "ARROW") String likeArrow,
+      @Option(
+              names = "--yardstick",
+              defaultValue = "momentum",
+              description = "With --like-bow: momentum or energy. Default: momentum.")
+          Yardstick yardstick)
+      throws IOException {
+    ReachReport.Wanted wanted = wanted(momentum, energy, likeBow, likeArrow, yardstick);
+    write(t -> ReachReport.of(t, ZONE, wanted));
+  }
+
+  private static ReachReport.Wanted wanted(
+      Double momentum, Double energy, String bow, String arrow, Yardstick yardstick) {
+    boolean like = bow != null && arrow != null;
+    int said = (momentum == null ? 0 : 1) + (energy == null ? 0 : 1) + (like ? 1 : 0);
+    if (said != 1 || (bow == null) != (arrow == null)) {
+      throw new SaidPlainly(
+          "Say what to reach in one way: --momentum-slug-fps, --energy-ftlbf, or --like-bow with --like-arrow.");
+    }
+    if (like) {
+      return new ReachReport.Like(bow, arrow, yardstick);
+    }
+    double number = momentum == null ? energy : momentum;
+    if (!(number > 0 && Double.isFinite(number))) {
+      throw new SaidPlainly("What to reach lies above 0, not at %s.".formatted(number));
+    }
+    return momentum == null
+        ? new ReachReport.KineticEnergy(energy * JOULES_PER_FOOT_POUND)
+        : new ReachReport.Momentum(momentum * NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND);
+  }
+
+  @Command(name = "rework", description = "Whether a rework helped, and what of it was the day.")
+  void rework(
+      @Parameters(paramLabel = "BOW") String bow,
+      @Option(
+              names = "--before",
+              required = true,
+              paramLabel = "DATE",
+              description = "A date or a session.")
+          String before,
+      @Option(
+              names = "--after",
+              required = true,
+              paramLabel = "DATE",
+              description = "A date or a session.")
+          String after,
+      @Option(
+              names = "--control",
+              paramLabel = "BOW",
+              description = "A bow left as it was, shot on both days; several may be named.")
+          List<String> controls)
+      throws IOException {
+    ReportRequest request = request();
+    ReworkReport.Question question =
+        new ReworkReport.Question(
+            bow, before, after, controls == null ? List.of() : List.copyOf(controls));
+    write(t -> ReworkReport.of(t, ZONE, question, request));
+  }
+
+  @Command(name = "plan", description = "How many shots see a change, and in which order.")
+  void plan(
+      @Parameters(paramLabel = "BOW") String bow,
+      @Option(
+              names = "--change-fps",
+              defaultValue = "2",
+              description = "The change that should be seen. Default: ${DEFAULT-VALUE}.")
+          double changeFps,
+      @Option(
+              names = "--power",
+              defaultValue = "0.8",
+              description = "How surely. Default: ${DEFAULT-VALUE}.")
+          double power,
+      @Option(
+              names = "--sd-fps",
+              description = "One shot's scatter; the bow's own shots tell it otherwise.")
+          Double sdFps,
+      @Option(names = "--control", paramLabel = "BOW", description = "A bow that stays as it is.")
+          List<String> controls,
+      @Option(
+              names = "--arrow",
+              paramLabel = "ARROW",
+              description = "An arrow to shoot; the three that tell most otherwise.")
+          List<String> arrows,
+      @Option(
+              names = "--seed",
+              defaultValue = "1",
+              description = "Of the order's shuffle. Default: ${DEFAULT-VALUE}.")
+          long seed)
+      throws IOException {
+    List<String> bows = new ArrayList<>(List.of(bow));
+    bows.addAll(controls == null ? List.of() : controls);
+    PlanReport.Wish wish =
+        new PlanReport.Wish(
+            bows,
+            changeFps * METRES_PER_FOOT,
+            power,
+            sdFps == null ? OptionalDouble.empty() : OptionalDouble.of(sdFps * METRES_PER_FOOT),
+            arrows == null ? List.of() : arrows,
+            seed);
+    write(t -> PlanReport.of(t, ZONE, wish));
+  }
+
+  @Command(
+      name = "session",
+      description = "One outing: cells, what was set aside, drift; the last one otherwise.")
+  void session(@Parameters(paramLabel = "NAME", arity = "0..1") Optional<String> name)
+      throws IOException {
+    write(t -> SessionReport.of(t, ZONE, name));
+  }
+}
