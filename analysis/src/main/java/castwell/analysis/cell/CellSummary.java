@@ -2,6 +2,7 @@ package castwell.analysis.cell;
 
 import castwell.analysis.speed.KineticEnergy;
 import castwell.analysis.speed.Momentum;
+import castwell.analysis.statistic.ExtremeSpread;
 import castwell.analysis.statistic.Mean;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.uncertainty.Kind;
@@ -45,7 +46,7 @@ public record CellSummary(
         speeds.length,
         mean,
         sd,
-        spread(speeds),
+        ExtremeSpread.of(speeds),
         gatesSd(cell),
         KineticEnergy.of(mass, mean),
         Momentum.of(mass, mean));
@@ -60,16 +61,6 @@ public record CellSummary(
     Source source = new Source("repeats of " + name, Kind.OWN, Math.max(1, speeds.length - 1));
     double u = speeds.length == 1 ? Double.POSITIVE_INFINITY : sd / Math.sqrt(speeds.length);
     return Quantity.of(Mean.of(speeds), u, source);
-  }
-
-  private static double spread(double[] speeds) {
-    double slowest = Double.POSITIVE_INFINITY;
-    double fastest = Double.NEGATIVE_INFINITY;
-    for (double speed : speeds) {
-      slowest = Math.min(slowest, speed);
-      fastest = Math.max(fastest, speed);
-    }
-    return fastest - slowest;
   }
 
   private static double gatesSd(Cell cell) {

@@ -23,6 +23,10 @@ public final class Units {
   public static final double NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND =
       KILOGRAMS_PER_SLUG * METRES_PER_FOOT;
 
+  /** One grain of arrow to a pound of draw weight, in kg/N. */
+  public static final double KILOGRAMS_PER_NEWTON_OF_ONE_GPP =
+      KILOGRAMS_PER_GRAIN / NEWTONS_PER_POUND;
+
   private Units() {}
 
   /**

@@ -1,9 +1,13 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.bow.ForceDrawCurve;
+import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.Refused.Why;
+import castwell.capture.store.Rack.Measures;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,6 +64,38 @@ final class Checks {
   static OptionalDouble arrowDiameterM(OptionalDouble metres) {
     metres.ifPresent(m -> within("An arrow's diameter", m / Units.METRES_PER_INCH, 0.1, 1, "in"));
     return metres;
+  }
+
+  static Measures measures(Measures measures) {
+    inches("A length from nock to nock", measures.nockToNockM(), 20, 90);
+    inches("A string follow", measures.stringFollowM(), -10, 15);
+    inches("A brace height", measures.braceHeightM(), 2, 15);
+    measures.massKg().ifPresent(kg -> within("A bow's mass", kg, 0.1, 5, "kg"));
+    measures.tipWidthM().ifPresent(m -> within("A tip's width", m * 1e3, 2, 60, "mm"));
+    measures
+        .stringMassKg()
+        .ifPresent(kg -> within("A string's mass", kg / Units.KILOGRAMS_PER_GRAIN, 10, 1000, "gr"));
+    measures.wood().ifPresent(wood -> text("A wood", wood));
+    return measures;
+  }
+
+  private static void inches(String what, OptionalDouble metres, double least, double most) {
+    metres.ifPresent(m -> within(what, m / Units.METRES_PER_INCH, least, most, "in"));
+  }
+
+  static void forceDraw(List<Point> points, OptionalDouble braceHeightM) {
+    for (Point point : points) {
+      drawLengthM(point.drawLengthM());
+      within("A draw force", point.drawN() / Units.NEWTONS_PER_POUND, 0, 250, "lb");
+      point
+          .letDownN()
+          .ifPresent(n -> within("A let-down force", n / Units.NEWTONS_PER_POUND, 0, 250, "lb"));
+    }
+    try {
+      ForceDrawCurve.of(points, braceHeightM);
+    } catch (IllegalArgumentException e) {
+      throw new Refused(Why.INVALID, "This can't be: %s.".formatted(e.getMessage()));
+    }
   }
 
   static void gates(Instant from, Optional<Instant> to, Calibration gates) {

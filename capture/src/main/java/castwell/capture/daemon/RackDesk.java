@@ -1,12 +1,17 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -18,6 +23,22 @@ public final class RackDesk {
   private final Announcer announcer;
   private final Clock clock;
 
+  /** A bow from an instant on. */
+  public record State(
+      Instant since, double drawWeightN, double drawLengthM, Measures measures, String done) {}
+
+  /** What is known of an arrow. */
+  public record ArrowMeasures(
+      double massKg,
+      OptionalDouble lengthM,
+      OptionalDouble diameterM,
+      Optional<String> point,
+      Optional<String> note) {
+    static ArrowMeasures of(double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+      return new ArrowMeasures(massKg, lengthM, diameterM, Optional.empty(), Optional.empty());
+    }
+  }
+
   RackDesk(Store store, Reprocessing reprocessing, Announcer announcer, Clock clock) {
     this.store = store;
     this.reprocessing = reprocessing;
@@ -28,6 +49,10 @@ public final class RackDesk {
   /** A new bow and its first state. */
   public void addBow(
       String name, Instant since, double drawWeightN, double drawLengthM, String done) {
+    addBow(name, new State(since, drawWeightN, drawLengthM, Measures.NONE, done));
+  }
+
+  public void addBow(String name, State state) {
     String checked = Checks.name("A bow", name);
     write(
         t -> {
@@ -36,37 +61,40 @@ public final class RackDesk {
                 Why.CONFLICT,
                 "There is a bow named %s already: choose another name.".formatted(checked));
           }
-          addState(
-              t, t.rack().addBow(checked, clock.instant()), since, drawWeightN, drawLengthM, done);
+          enterState(t, checked, state, clock.instant());
         });
   }
 
   /** Something was done to a bow: from then on it is in another state. */
-  public void addState(
-      String bow, Instant since, double drawWeightN, double drawLengthM, String done) {
-    write(t -> addState(t, bow(t, bow).id(), since, drawWeightN, drawLengthM, done));
+  public void addState(String bow, State state) {
+    write(t -> enterState(t, bow(t, bow).name(), state, clock.instant()));
   }
 
-  private void addState(
-      Transaction t,
-      long bowId,
-      Instant since,
-      double drawWeightN,
-      double drawLengthM,
-      String done) {
+  /** Within a transaction; a bow that isn't there yet is added. */
+  public static void enterState(Transaction t, String bow, State state, Instant entered) {
+    long bowId =
+        t.rack()
+            .bow(bow)
+            .map(Rack.Named::id)
+            .orElseGet(() -> t.rack().addBow(Checks.name("A bow", bow), entered));
     t.rack()
         .addState(
             bowId,
-            since,
-            Checks.drawWeightN(drawWeightN),
-            Checks.drawLengthM(drawLengthM),
-            Checks.text("What was done to a bow", done),
-            clock.instant());
+            state.since(),
+            Checks.drawWeightN(state.drawWeightN()),
+            Checks.drawLengthM(state.drawLengthM()),
+            Checks.measures(state.measures()),
+            Checks.text("What was done to a bow", state.done()),
+            entered);
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }
 
   public void addArrow(
       String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    addArrow(name, ArrowMeasures.of(massKg, lengthM, diameterM));
+  }
+
+  public void addArrow(String name, ArrowMeasures measures) {
     String checked = Checks.name("An arrow", name);
     write(
         t -> {
@@ -75,35 +103,55 @@ public final class RackDesk {
                 Why.CONFLICT,
                 "There is an arrow named %s already: choose another name.".formatted(checked));
           }
-          enter(t, t.rack().addArrow(checked, clock.instant()), massKg, lengthM, diameterM);
+          enterArrow(t, checked, measures);
         });
   }
 
   /** An arrow measured anew: what is entered now holds for all of its shots. */
   public void enterArrow(
       String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
-    write(
-        t -> {
-          long id = arrow(t, name).id();
-          enter(t, id, massKg, lengthM, diameterM);
-          t.passages().ofArrow(id).forEach(row -> reprocessing.again(t, row));
-          t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
-        });
+    enterArrow(name, ArrowMeasures.of(massKg, lengthM, diameterM));
   }
 
-  private void enter(
-      Transaction t,
-      long arrowId,
-      double massKg,
-      OptionalDouble lengthM,
-      OptionalDouble diameterM) {
+  public void enterArrow(String name, ArrowMeasures measures) {
+    write(t -> enterArrow(t, arrow(t, name).name(), measures));
+  }
+
+  /** Within a transaction; an arrow that isn't there yet is added. */
+  public void enterArrow(Transaction t, String name, ArrowMeasures measures) {
+    Optional<Rack.Named> known = t.rack().arrow(name);
+    long id =
+        known
+            .map(Rack.Named::id)
+            .orElseGet(() -> t.rack().addArrow(Checks.name("An arrow", name), clock.instant()));
     t.rack()
         .enterArrow(
-            arrowId,
-            Checks.arrowMassKg(massKg),
-            Checks.arrowLengthM(lengthM),
-            Checks.arrowDiameterM(diameterM),
+            id,
+            Checks.arrowMassKg(measures.massKg()),
+            Checks.arrowLengthM(measures.lengthM()),
+            Checks.arrowDiameterM(measures.diameterM()),
+            measures.point().map(text -> Checks.text("An arrow's point", text)),
+            measures.note().map(text -> Checks.text("A note", text)),
             clock.instant());
+    if (known.isPresent()) {
+      t.passages().ofArrow(id).forEach(row -> reprocessing.again(t, row));
+      t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
+    }
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  /** A curve was measured of the state that the bow was in at an instant. */
+  public void addForceDraw(String bow, Instant at, List<Point> points, String by) {
+    write(t -> enterForceDraw(t, bow, at, points, clock.instant(), by));
+  }
+
+  /** Within a transaction. */
+  public static void enterForceDraw(
+      Transaction t, String bow, Instant at, List<Point> points, Instant entered, String by) {
+    long bowId = bow(t, bow).id();
+    BowState state = t.rack().state(bowId, at).orElseThrow();
+    Checks.forceDraw(points, state.measures().braceHeightM());
+    t.forceDraws().add(bowId, state.since(), points, entered, by);
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }
 
@@ -112,7 +160,7 @@ public final class RackDesk {
     announcer.fedMore();
   }
 
-  static Rack.Named bow(Transaction t, String name) {
+  public static Rack.Named bow(Transaction t, String name) {
     return t.rack()
         .bow(name)
         .orElseThrow(
@@ -123,7 +171,7 @@ public final class RackDesk {
                         .formatted(name)));
   }
 
-  static Rack.Named arrow(Transaction t, String name) {
+  public static Rack.Named arrow(Transaction t, String name) {
     return t.rack()
         .arrow(name)
         .orElseThrow(

@@ -72,6 +72,9 @@ public final class Reprocessing {
 
   /** Derives a stored passage anew under the conditions it was derived with before. */
   void again(Transaction t, Passages.Row row) {
+    if (row.isByHand()) {
+      return;
+    }
     Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
     TickRate rate = new TickRate(before.hz(), before.hzRelativeU());
     again(t, row, new Conditions(rate, before.airDensity()));

@@ -38,12 +38,12 @@ public final class ShotColumns {
                 "",
                 "when its first edge was stamped, UTC",
                 s -> Optional.of(s.fired().toString())),
-            text("device", "the board's name", s -> Optional.of(s.device())),
-            whole("boot", "the board's count of its starts", s -> Optional.of(s.boot())),
+            text("device", "the board's name", s -> s.byGates().map(g -> g.device())),
+            whole("boot", "the board's count of its starts", s -> s.byGates().map(g -> g.boot())),
             whole(
                 "first_edge",
                 "number of the passage's first edge since that start",
-                s -> Optional.of(s.firstEdge())),
+                s -> s.byGates().map(g -> g.firstEdge())),
             text("session", "the outing", s -> Optional.of(s.session())),
             whole("end", "the arrows shot before fetching them", s -> Optional.of(s.end())),
             text("bow", "the tagged bow", s -> s.bow().map(BowState::bow)),
@@ -150,7 +150,12 @@ public final class ShotColumns {
             text(
                 "judged_by",
                 "rule, or person",
-                s -> Optional.of(s.judgedByPerson() ? "person" : "rule")));
+                s -> Optional.of(s.judgedByPerson() ? "person" : "rule")),
+            text(
+                "entered",
+                "by-gates, or by-hand when its speed was read off another display",
+                s -> Optional.of(s.byGates().isPresent() ? "by-gates" : "by-hand")),
+            text("note", "what was noted with a speed entered by hand", ShotColumns::note));
   }
 
   public List<Column<Shot>> columns() {
@@ -187,6 +192,12 @@ public final class ShotColumns {
   private static Column<Shot> number(
       String name, String unit, String description, Function<Shot, Optional<?>> value) {
     return new Column<>(name, Type.NUMBER, unit, description, value);
+  }
+
+  private static Optional<String> note(Shot shot) {
+    return shot.origin() instanceof Shot.ByHand hand && !hand.note().isEmpty()
+        ? Optional.of(hand.note())
+        : Optional.empty();
   }
 
   private static Optional<Double> value(Optional<Quantity> quantity, double unit) {

@@ -46,16 +46,17 @@ public final class ShotFigures {
   public static Optional<Quantity> speedAtBow(Shot shot) {
     OptionalDouble diameter =
         shot.arrow().map(arrow -> arrow.diameterM()).orElse(OptionalDouble.empty());
-    if (diameter.isEmpty()) {
+    if (diameter.isEmpty() || shot.byGates().isEmpty()) {
       return Optional.empty();
     }
+    double middleFromBowM = shot.byGates().get().middleFromBowM();
     Quantity loss =
         Drag.lossPerMetre(
             Drag.unmeasuredCoefficient(),
             diameter.getAsDouble(),
             shot.arrow().orElseThrow().massKg(),
             shot.figure().airDensity());
-    return speed(shot).map(v -> Drag.speedAtBow(v, shot.middleFromBowM(), loss));
+    return speed(shot).map(v -> Drag.speedAtBow(v, middleFromBowM, loss));
   }
 
   public static Optional<Double> grainsPerPound(Shot shot) {

@@ -32,6 +32,33 @@ public record Figure(
     String verdict,
     String reason) {
 
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  /**
+   * Of a speed that was read off another display: nothing was derived, so no gates' data are in it.
+   */
+  static Figure read(long passageId, OptionalDouble speedMps, double uOwnMps, double uCommonMps) {
+    return new Figure(
+        passageId,
+        0,
+        0,
+        Double.NaN,
+        Double.NaN,
+        Double.NaN,
+        speedMps,
+        OptionalDouble.of(uOwnMps),
+        OptionalDouble.of(uCommonMps),
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        speedMps.isPresent(),
+        "by-hand",
+        "");
+  }
+
   public Figure ofPassage(long id) {
     return new Figure(
         id,

@@ -47,7 +47,13 @@ public final class Passages {
       Instant firedMs,
       long sessionId,
       int endNumber,
-      long calibrationId) {}
+      long calibrationId) {
+
+    /** A speed that was read elsewhere: no edges, nothing to derive. */
+    public boolean isByHand() {
+      return boardId == 0;
+    }
+  }
 
   Passages(Handle handle) {
     this.handle = handle;
@@ -88,6 +94,27 @@ public final class Passages {
         .one();
   }
 
+  /**
+   * A shot whose speed was read off another display.
+   *
+   * @return the id
+   */
+  public long enter(String shotId, String station, Instant fired, long sessionId, int end) {
+    return handle
+        .createUpdate(
+            """
+            INSERT INTO passage (shot_id, board_restarted, edges_dropped, station, fired_ms, session_id, end_number)
+            VALUES (?, 0, 0, ?, ?, ?, ?)""")
+        .bind(0, shotId)
+        .bind(1, station)
+        .bind(2, fired)
+        .bind(3, sessionId)
+        .bind(4, end)
+        .executeAndReturnGeneratedKeys()
+        .mapTo(long.class)
+        .one();
+  }
+
   /** Late edges came: the same shot, with other ends. */
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(
@@ -119,19 +146,20 @@ public final class Passages {
     return where("shot_id = ?", shotId).stream().findFirst();
   }
 
+  /** Those that gates of ours saw; so are the lists below. */
   public List<Row> ofSession(long sessionId) {
-    return where("session_id = ?", sessionId);
+    return where("board_id IS NOT NULL AND session_id = ?", sessionId);
   }
 
   public List<Row> ofStationFrom(String station, Instant from) {
-    return where("station = ? AND fired_ms >= ?", station, from);
+    return where("board_id IS NOT NULL AND station = ? AND fired_ms >= ?", station, from);
   }
 
   /** Those whose last tag names this arrow. */
   public List<Row> ofArrow(long arrowId) {
     return where(
         """
-        passage.id IN (SELECT passage_id FROM shot_tag GROUP BY passage_id
+        board_id IS NOT NULL AND passage.id IN (SELECT passage_id FROM shot_tag GROUP BY passage_id
           HAVING max(id) IN (SELECT id FROM shot_tag WHERE arrow_id = ?))""",
         arrowId);
   }

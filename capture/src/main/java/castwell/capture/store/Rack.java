@@ -1,5 +1,7 @@
 package castwell.capture.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ public final class Rack {
               Instant.ofEpochMilli(row.getLong("since_ms")),
               row.getDouble("draw_weight_n"),
               row.getDouble("draw_length_m"),
+              measures(row),
               row.getString("done"));
 
   private static final RowMapper<Arrow> ARROW =
@@ -29,7 +32,9 @@ public final class Rack {
               row.getString("name"),
               row.getDouble("mass_kg"),
               Columns.optional(row, "length_m"),
-              Columns.optional(row, "diameter_m"));
+              Columns.optional(row, "diameter_m"),
+              Columns.optionalText(row, "point"),
+              Columns.optionalText(row, "note"));
 
   private final Handle handle;
 
@@ -42,11 +47,56 @@ public final class Rack {
    * @param done what was last done to it, may be empty
    */
   public record BowState(
-      String bow, long bowId, Instant since, double drawWeightN, double drawLengthM, String done) {}
+      String bow,
+      long bowId,
+      Instant since,
+      double drawWeightN,
+      double drawLengthM,
+      Measures measures,
+      String done) {}
+
+  /**
+   * What else was measured of a bow in a state, each where it was.
+   *
+   * @param stringFollowM how far the unstrung tips stay behind the back; below 0 where they stand
+   *     before it
+   */
+  public record Measures(
+      OptionalDouble nockToNockM,
+      OptionalDouble stringFollowM,
+      OptionalDouble braceHeightM,
+      OptionalDouble massKg,
+      Optional<String> wood,
+      OptionalDouble tipWidthM,
+      OptionalDouble stringMassKg) {
+    private static final OptionalDouble NOT_KNOWN = OptionalDouble.empty();
+
+    public static final Measures NONE =
+        new Measures(
+            NOT_KNOWN, NOT_KNOWN, NOT_KNOWN, NOT_KNOWN, Optional.empty(), NOT_KNOWN, NOT_KNOWN);
+  }
 
   /** An arrow as last entered. */
   public record Arrow(
-      long id, String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {}
+      long id,
+      String name,
+      double massKg,
+      OptionalDouble lengthM,
+      OptionalDouble diameterM,
+      Optional<String> point,
+      Optional<String> note) {}
+
+  /** What is read as {@code bow_state.*} beside a bow's name. */
+  static Measures measures(ResultSet row) throws SQLException {
+    return new Measures(
+        Columns.optional(row, "nock_to_nock_m"),
+        Columns.optional(row, "string_follow_m"),
+        Columns.optional(row, "brace_height_m"),
+        Columns.optional(row, "bow_mass_kg"),
+        Columns.optionalText(row, "wood"),
+        Columns.optional(row, "tip_width_m"),
+        Columns.optional(row, "string_mass_kg"));
+  }
 
   Rack(Handle handle) {
     this.handle = handle;
@@ -96,19 +146,23 @@ public final class Rack {
       Instant since,
       double drawWeightN,
       double drawLengthM,
+      Measures measures,
       String done,
       Instant entered) {
     handle
         .createUpdate(
             """
-            INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, done, entered_ms)
-            VALUES (?, ?, ?, ?, ?, ?)""")
-        .bind(0, bowId)
-        .bind(1, since)
-        .bind(2, drawWeightN)
-        .bind(3, drawLengthM)
-        .bind(4, done)
-        .bind(5, entered)
+            INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, nock_to_nock_m, string_follow_m,
+              brace_height_m, mass_kg, wood, tip_width_m, string_mass_kg, done, entered_ms)
+            VALUES (:bowId, :since, :drawWeightN, :drawLengthM, :nockToNockM, :stringFollowM,
+              :braceHeightM, :massKg, :wood, :tipWidthM, :stringMassKg, :done, :entered)""")
+        .bindMethods(measures)
+        .bind("bowId", bowId)
+        .bind("since", since)
+        .bind("drawWeightN", drawWeightN)
+        .bind("drawLengthM", drawLengthM)
+        .bind("done", done)
+        .bind("entered", entered)
         .execute();
   }
 
@@ -117,17 +171,21 @@ public final class Rack {
       double massKg,
       OptionalDouble lengthM,
       OptionalDouble diameterM,
+      Optional<String> point,
+      Optional<String> note,
       Instant entered) {
     handle
         .createUpdate(
             """
-            INSERT INTO arrow_entry (arrow_id, mass_kg, length_m, diameter_m, entered_ms)
-            VALUES (?, ?, ?, ?, ?)""")
+            INSERT INTO arrow_entry (arrow_id, mass_kg, length_m, diameter_m, point, note, entered_ms)
+            VALUES (?, ?, ?, ?, ?, ?, ?)""")
         .bind(0, arrowId)
         .bind(1, massKg)
         .bind(2, lengthM)
         .bind(3, diameterM)
-        .bind(4, entered)
+        .bind(4, point)
+        .bind(5, note)
+        .bind(6, entered)
         .execute();
   }
 
@@ -148,7 +206,7 @@ public final class Rack {
     return handle
         .createQuery(
             """
-            SELECT bow.name, bow_state.* FROM bow_state JOIN bow ON bow.id = bow_id
+            SELECT bow.name, bow_state.*, mass_kg AS bow_mass_kg FROM bow_state JOIN bow ON bow.id = bow_id
             WHERE bow_id = ? AND bow_state.id IN
               (SELECT max(id) FROM bow_state WHERE bow_id = ? GROUP BY since_ms)
             ORDER BY since_ms""")
@@ -163,7 +221,7 @@ public final class Rack {
     return handle
         .createQuery(
             """
-            SELECT arrow.id, name, mass_kg, length_m, diameter_m FROM arrow
+            SELECT arrow.id, name, mass_kg, length_m, diameter_m, point, note FROM arrow
             JOIN arrow_entry ON arrow_entry.id =
               (SELECT max(id) FROM arrow_entry WHERE arrow_id = arrow.id)
             ORDER BY arrow.id""")

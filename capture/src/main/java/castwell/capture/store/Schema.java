@@ -40,6 +40,12 @@ final class Schema {
                     "decision")) {
               AppendOnly.guard(handle, table, "id");
             }
+          },
+          handle -> {
+            handle.createScript(resource("schema-2.sql")).execute();
+            AppendOnly.guard(handle, "reading", "passage_id");
+            AppendOnly.guard(handle, "force_draw", "id");
+            AppendOnly.guard(handle, "force_draw_point", "force_draw_id, draw_length_m");
           });
 
   private Schema() {}

@@ -129,6 +129,14 @@ public final class Sessions {
         .findOne();
   }
 
+  public Optional<Session> byName(String name) {
+    return handle
+        .createQuery("SELECT id, station, name, started_ms FROM session WHERE name = ?")
+        .bind(0, name)
+        .map(SESSION)
+        .findOne();
+  }
+
   /** The last begun first. */
   public List<Session> all() {
     return handle

@@ -10,25 +10,41 @@ import java.util.Optional;
  * A passage with all that is known of it: what its ticks say under the calibration in force, its
  * tags, and what a person decided.
  *
- * @param device the board's name, without its series
- * @param middleFromBowM from the bow to the middle between the gates: where the speed holds
+ * @param origin where its speed comes from
  */
 public record Shot(
     long passageId,
     String shotId,
     Instant fired,
-    String device,
-    int boot,
-    int firstEdge,
-    int lastEdge,
+    Origin origin,
     String station,
     String session,
     int end,
     Figure figure,
-    double middleFromBowM,
     Optional<BowState> bow,
     Optional<Arrow> arrow,
     Optional<Decision> decision) {
+
+  /** Whether gates of ours saw it, or a person read its speed off another display. */
+  public sealed interface Origin {}
+
+  /**
+   * @param device the board's name, without its series
+   * @param middleFromBowM from the bow to the middle between the gates: where the speed holds
+   */
+  public record ByGates(String device, int boot, int firstEdge, int lastEdge, double middleFromBowM)
+      implements Origin {}
+
+  /**
+   * @param source where it was written down
+   * @param note a person's words, may be empty
+   */
+  public record ByHand(String source, String note) implements Origin {}
+
+  /** What the gates saw; empty of a shot entered by hand. */
+  public Optional<ByGates> byGates() {
+    return origin instanceof ByGates gates ? Optional.of(gates) : Optional.empty();
+  }
 
   /**
    * @param reason a person's words, may be empty

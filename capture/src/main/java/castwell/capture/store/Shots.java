@@ -22,13 +22,18 @@ public final class Shots {
         passage.fired_ms, passage.end_number, board.device, session.name AS session_name,
         calibration.gates_from_bow_m + calibration.spacing_m / 2 AS middle_from_bow_m,
         bow.name AS bow_name, bow_state.bow_id, bow_state.since_ms, bow_state.draw_weight_n, bow_state.draw_length_m,
-        bow_state.done, arrow.id AS arrow_id, arrow.name AS arrow_name, mass_kg, arrow_entry.length_m AS arrow_length_m,
-        diameter_m, decided, decision.reason AS decision_reason, decision.at_ms AS decision_ms, decided_by, figure.*
+        nock_to_nock_m, string_follow_m, brace_height_m, bow_state.mass_kg AS bow_mass_kg, wood, tip_width_m,
+        string_mass_kg, bow_state.done, arrow.id AS arrow_id, arrow.name AS arrow_name, arrow_entry.mass_kg,
+        arrow_entry.length_m AS arrow_length_m, diameter_m, point, arrow_entry.note AS arrow_note,
+        reading.passage_id IS NOT NULL AS by_hand, reading.speed_mps AS read_mps,
+        reading.speed_u_own_mps AS read_u_own_mps, reading.speed_u_common_mps AS read_u_common_mps, reading.note,
+        reading.source, decided, decision.reason AS decision_reason, decision.at_ms AS decision_ms, decided_by, figure.*
       FROM passage
-      JOIN board ON board.id = passage.board_id
+      LEFT JOIN board ON board.id = passage.board_id
       JOIN session ON session.id = passage.session_id
-      JOIN calibration ON calibration.id = passage.calibration_id
-      JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+      LEFT JOIN calibration ON calibration.id = passage.calibration_id
+      LEFT JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+      LEFT JOIN reading ON reading.passage_id = passage.id
       LEFT JOIN shot_tag ON shot_tag.id = (SELECT max(id) FROM shot_tag WHERE passage_id = passage.id)
       LEFT JOIN bow ON bow.id = shot_tag.bow_id
       LEFT JOIN bow_state ON bow_state.id = coalesce(
@@ -78,6 +83,18 @@ public final class Shots {
         .list();
   }
 
+  /** All that a bow shot in any state, by the tags in force, the first first. */
+  public List<Shot> ofBow(long bowId) {
+    return query(
+            """
+            AND passage.id IN (SELECT passage_id FROM shot_tag WHERE bow_id = ?)
+            AND shot_tag.bow_id = ? ORDER BY fired_ms, passage.id""",
+            bowId,
+            bowId)
+        .map(Shots::shot)
+        .list();
+  }
+
   /** How many passages a session has, and how many of them count. */
   public record Tally(int passages, int counting) {}
 
@@ -86,9 +103,9 @@ public final class Shots {
         .createQuery(
             """
             SELECT count(*) AS passages,
-              coalesce(sum(CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1 ELSE clean END), 0) AS counting
+              coalesce(sum(CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1 ELSE coalesce(clean, 1) END), 0) AS counting
             FROM passage
-            JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+            LEFT JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
             LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
             WHERE session_id = ? AND part_of IS NULL""")
         .bind(0, sessionId)
@@ -116,18 +133,35 @@ public final class Shots {
         row.getLong("id"),
         row.getString("shot_id"),
         Instant.ofEpochMilli(row.getLong("fired_ms")),
+        row.getBoolean("by_hand") ? byHand(row) : byGates(row),
+        row.getString("station"),
+        row.getString("session_name"),
+        row.getInt("end_number"),
+        row.getBoolean("by_hand") ? read(row) : FIGURE.map(row, context),
+        bow(row),
+        arrow(row),
+        decision(row));
+  }
+
+  private static Shot.Origin byGates(ResultSet row) throws SQLException {
+    return new Shot.ByGates(
         row.getString("device"),
         row.getInt("boot"),
         row.getInt("first_edge"),
         row.getInt("last_edge"),
-        row.getString("station"),
-        row.getString("session_name"),
-        row.getInt("end_number"),
-        FIGURE.map(row, context),
-        row.getDouble("middle_from_bow_m"),
-        bow(row),
-        arrow(row),
-        decision(row));
+        row.getDouble("middle_from_bow_m"));
+  }
+
+  private static Shot.Origin byHand(ResultSet row) throws SQLException {
+    return new Shot.ByHand(row.getString("source"), row.getString("note"));
+  }
+
+  private static Figure read(ResultSet row) throws SQLException {
+    return Figure.read(
+        row.getLong("id"),
+        Columns.optional(row, "read_mps"),
+        row.getDouble("read_u_own_mps"),
+        row.getDouble("read_u_common_mps"));
   }
 
   private static Optional<BowState> bow(ResultSet row) throws SQLException {
@@ -141,6 +175,7 @@ public final class Shots {
                 Instant.ofEpochMilli(row.getLong("since_ms")),
                 row.getDouble("draw_weight_n"),
                 row.getDouble("draw_length_m"),
+                Rack.measures(row),
                 row.getString("done")));
   }
 
@@ -154,7 +189,9 @@ public final class Shots {
                 name.get(),
                 row.getDouble("mass_kg"),
                 Columns.optional(row, "arrow_length_m"),
-                Columns.optional(row, "diameter_m")));
+                Columns.optional(row, "diameter_m"),
+                Columns.optionalText(row, "point"),
+                Columns.optionalText(row, "arrow_note")));
   }
 
   private static Optional<Shot.Decision> decision(ResultSet row) throws SQLException {

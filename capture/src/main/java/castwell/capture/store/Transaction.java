@@ -43,6 +43,14 @@ public final class Transaction {
     return new Passages(handle);
   }
 
+  public Readings readings() {
+    return new Readings(handle);
+  }
+
+  public ForceDraws forceDraws() {
+    return new ForceDraws(handle);
+  }
+
   public Figures figures() {
     return new Figures(handle);
   }

@@ -49,7 +49,7 @@ class LateEdgeTest {
     lane.passTimeUntil(2_500_000);
     Shot judged = only();
     assertThat(judged.counts()).isFalse();
-    assertThat(judged.firstEdge()).isEqualTo(1);
+    assertThat(judged.byGates().orElseThrow().firstEdge()).isEqualTo(1);
     assertThat(judged.reason()).contains("edge " + (late + 1));
     long told = bench.store().read(t -> t.feed().last());
 

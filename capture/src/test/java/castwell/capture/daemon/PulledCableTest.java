@@ -141,8 +141,13 @@ class PulledCableTest {
   }
 
   private static String verdict(Shot shot) {
+    var gates = shot.byGates().orElseThrow();
     return "%d,%d,%d,%s,%s"
         .formatted(
-            shot.boot(), shot.firstEdge(), shot.lastEdge(), shot.counts(), shot.figure().verdict());
+            gates.boot(),
+            gates.firstEdge(),
+            gates.lastEdge(),
+            shot.counts(),
+            shot.figure().verdict());
   }
 }

@@ -53,7 +53,7 @@ class RestartedDaemonTest {
       assertThat(bench.shots("lane")).hasSize(1);
       assertThat(amended.shotId()).isEqualTo(shotId);
       assertThat(amended.counts()).isTrue();
-      assertThat(amended.lastEdge()).isEqualTo(4);
+      assertThat(amended.byGates().orElseThrow().lastEdge()).isEqualTo(4);
     }
   }
 
@@ -98,7 +98,7 @@ class RestartedDaemonTest {
       assertThat(bench.shots("lane"))
           .hasSize(3)
           .allMatch(Shot::counts)
-          .extracting(Shot::firstEdge)
+          .extracting(shot -> shot.byGates().orElseThrow().firstEdge())
           .containsExactly(1, 5, 9);
     }
   }

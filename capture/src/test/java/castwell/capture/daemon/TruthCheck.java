@@ -22,14 +22,22 @@ final class TruthCheck {
    */
   static void check(List<Shot> shots, List<Truth> truths, double tolerance) {
     assertThat(shots)
-        .extracting(shot -> shot.boot() + "," + shot.firstEdge())
+        .extracting(
+            shot ->
+                shot.byGates().orElseThrow().boot()
+                    + ","
+                    + shot.byGates().orElseThrow().firstEdge())
         .containsExactlyInAnyOrderElementsOf(
             truths.stream().map(truth -> truth.boot() + "," + truth.firstEdge()).toList());
     Map<List<Integer>, Shot> byEdge =
         shots.stream()
             .collect(
                 Collectors.toMap(
-                    shot -> List.of(shot.boot(), shot.firstEdge()), Function.identity()));
+                    shot ->
+                        List.of(
+                            shot.byGates().orElseThrow().boot(),
+                            shot.byGates().orElseThrow().firstEdge()),
+                    Function.identity()));
     for (Truth truth : truths) {
       check(byEdge.get(List.of(truth.boot(), truth.firstEdge())), truth, tolerance);
     }

@@ -3,8 +3,10 @@ package castwell.capture.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.analysis.shot.Gate;
 import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Readings.Reading;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Identity;
 import castwell.capture.wire.Sentence.Loss;
@@ -56,9 +58,27 @@ class AppendOnlyTest {
     t.raw().missing(board, new Missing(2, 7, 1, 2));
     t.raw().loss(board, new Loss(3, 7, Gate.A, 1, 2, 3));
     long bow = t.rack().addBow("heron", Rows.NOON);
-    t.rack().addState(bow, Rows.NOON, 230, 0.7, "", Rows.NOON);
+    t.rack().addState(bow, Rows.NOON, 230, 0.7, Rack.Measures.NONE, "", Rows.NOON);
     long arrow = t.rack().addArrow("reed", Rows.NOON);
-    t.rack().enterArrow(arrow, 0.03, OptionalDouble.empty(), OptionalDouble.empty(), Rows.NOON);
+    t.rack()
+        .enterArrow(
+            arrow,
+            0.03,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Rows.NOON);
+    t.forceDraws()
+        .add(
+            bow,
+            Rows.NOON,
+            List.of(new Point(0.5, 100, OptionalDouble.empty())),
+            Rows.NOON,
+            "page");
+    long read = t.passages().enter("h-1", Rows.STATION, Rows.NOON, shot.sessionId(), 1);
+    t.readings()
+        .add(read, new Reading(OptionalDouble.of(45), 0.1, 0.2, "", "notes"), Rows.NOON, "page");
     Tags.Pair tags = new Tags.Pair(OptionalLong.of(bow), OptionalLong.of(arrow));
     t.tags().change(Rows.STATION, Rows.NOON, tags, "page");
     t.tags().tagShot(shot.id(), tags, Rows.NOON, "capture", "");
@@ -93,7 +113,7 @@ class AppendOnlyTest {
 
   @Test
   void everyTableHoldsARowToTryItOn() {
-    assertThat(tables()).hasSize(16);
+    assertThat(tables()).hasSize(19);
     for (String table : tables()) {
       int rows = handle.createQuery("SELECT count(*) FROM " + table).mapTo(int.class).one();
       assertThat(rows).as(table).isPositive();

@@ -7,6 +7,7 @@ import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.AfterEach;
@@ -37,7 +38,8 @@ class BowStateTest {
   }
 
   private void state(Instant since, double drawWeightN, String done) {
-    store.writing(t -> t.rack().addState(bow, since, drawWeightN, 0.686, done, NOON));
+    store.writing(
+        t -> t.rack().addState(bow, since, drawWeightN, 0.686, Rack.Measures.NONE, done, NOON));
   }
 
   private void holdsAt(Instant at, double drawWeightN) {
@@ -93,7 +95,7 @@ class BowStateTest {
   @Test
   void anotherBowsStatesAreItsOwn() {
     long other = store.write(t -> t.rack().addBow("wren", NOON));
-    store.writing(t -> t.rack().addState(other, NOON, 150, 0.6, "", NOON));
+    store.writing(t -> t.rack().addState(other, NOON, 150, 0.6, Rack.Measures.NONE, "", NOON));
     holdsAt(NOON, 230);
     assertThat(Rows.maybe(store, t -> t.rack().state(other, REWORKED)).orElseThrow().bow())
         .isEqualTo("wren");
@@ -113,13 +115,31 @@ class BowStateTest {
     Shot early = shot(NOON, new Tags.Pair(OptionalLong.empty(), OptionalLong.of(arrow)));
     assertThat(early.arrow().orElseThrow().massKg()).isEqualTo(0.030);
     enter(arrow, 0.0312, OptionalDouble.empty());
-    Arrow now = new Arrow(arrow, "reed", 0.0312, OptionalDouble.empty(), OptionalDouble.of(0.008));
+    Arrow now =
+        new Arrow(
+            arrow,
+            "reed",
+            0.0312,
+            OptionalDouble.empty(),
+            OptionalDouble.of(0.008),
+            Optional.empty(),
+            Optional.empty());
     assertThat(Rows.list(store, t -> t.rack().arrows())).containsExactly(now);
     assertThat(Rows.maybe(store, t -> t.shots().byPassage(early.passageId())).orElseThrow().arrow())
         .contains(now);
   }
 
   private void enter(long arrow, double massKg, OptionalDouble lengthM) {
-    store.writing(t -> t.rack().enterArrow(arrow, massKg, lengthM, OptionalDouble.of(0.008), NOON));
+    store.writing(
+        t ->
+            t.rack()
+                .enterArrow(
+                    arrow,
+                    massKg,
+                    lengthM,
+                    OptionalDouble.of(0.008),
+                    Optional.empty(),
+                    Optional.empty(),
+                    NOON));
   }
 }

@@ -76,6 +76,31 @@ class MigrationTest {
     assertThat(bows(backup)).containsExactly("heron");
   }
 
+  /** Format 1 knew no speeds read elsewhere: every passage had its gates. */
+  @Test
+  void shotsOfFormatOneAreAllThereInTheNext() {
+    Path old = folder.resolve("old");
+    Path database = old.resolve("castwell.db");
+    assertThat(old.toFile().mkdir()).isTrue();
+    Databases.jdbi(database)
+        .useHandle(
+            handle -> {
+              Schema.migrate(handle, database, Schema.STEPS.subList(0, 1));
+              Rows.shoot(new Transaction(handle), 1, Rows.NOON, true);
+            });
+
+    try (Store store = Store.open(old)) {
+      List<Shot> shots = new ArrayList<>();
+      store.read(
+          t -> {
+            t.shots().each(shots::add);
+            return null;
+          });
+      assertThat(shots).hasSize(1);
+      assertThat(shots.get(0).byGates()).isPresent();
+    }
+  }
+
   @Test
   void theBackupOpensWithTheOldProgram() throws IOException {
     migrate(MigrationTest::addColour);

@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -34,9 +36,12 @@ final class Body {
    * @param fields those that may be in it
    */
   static Body of(Context ctx, String... fields) {
-    JsonNode node = parse(bytes(ctx));
+    return of(parse(bytes(ctx)), fields);
+  }
+
+  private static Body of(JsonNode node, String... fields) {
     if (!node.isObject()) {
-      throw invalid("The request's body isn't a JSON object: send {\"field\": value, ...}.");
+      throw invalid("What was sent isn't a JSON object: send {\"field\": value, ...}.");
     }
     Set<String> known = Set.of(fields);
     node.fieldNames()
@@ -108,6 +113,17 @@ final class Body {
       throw invalid("The field \"%s\" holds a finite number.".formatted(field));
     }
     return OptionalDouble.of(value.doubleValue());
+  }
+
+  /** A list of objects with these fields at most; a missing one is refused. */
+  List<Body> objects(String field, String... fields) {
+    JsonNode list = node.path(field);
+    if (!list.isArray()) {
+      throw invalid("The field \"%s\" holds a list of objects.".formatted(field));
+    }
+    List<Body> objects = new ArrayList<>();
+    list.forEach(item -> objects.add(of(item, fields)));
+    return objects;
   }
 
   /** Empty for null; a missing field is refused. */

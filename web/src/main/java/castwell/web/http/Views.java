@@ -1,9 +1,11 @@
 package castwell.web.http;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
+import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.export.ShotColumns;
@@ -111,7 +113,31 @@ final class Views {
     view.put("state_on", stateName(state));
     view.put("draw_weight_lb", state.drawWeightN() / NEWTONS_PER_POUND);
     view.put("draw_length_in", state.drawLengthM() / METRES_PER_INCH);
+    Rack.Measures measures = state.measures();
+    view.put("nock_to_nock_in", inches(measures.nockToNockM()));
+    view.put("string_follow_in", inches(measures.stringFollowM()));
+    view.put("brace_height_in", inches(measures.braceHeightM()));
+    view.put("mass_lb", in(measures.massKg(), KILOGRAMS_PER_POUND));
+    view.put("wood", measures.wood().orElse(null));
+    view.put("tip_width_mm", in(measures.tipWidthM(), 1e-3));
+    view.put("string_mass_gr", in(measures.stringMassKg(), KILOGRAMS_PER_GRAIN));
     view.put("done", state.done().isEmpty() ? null : state.done());
+    return view;
+  }
+
+  Map<String, Object> forceDraw(BowState state, List<ForceDrawCurve.Point> points) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("bow", state.bow());
+    view.put("state_on", stateName(state));
+    view.put("points", points.stream().map(Views::point).toList());
+    return view;
+  }
+
+  private static Map<String, Object> point(ForceDrawCurve.Point point) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("draw_length_in", point.drawLengthM() / METRES_PER_INCH);
+    view.put("draw_force_lb", point.drawN() / NEWTONS_PER_POUND);
+    view.put("let_down_lb", in(point.letDownN(), NEWTONS_PER_POUND));
     return view;
   }
 
@@ -125,11 +151,17 @@ final class Views {
     view.put("mass_gr", arrow.massKg() / KILOGRAMS_PER_GRAIN);
     view.put("length_in", inches(arrow.lengthM()));
     view.put("diameter_in", inches(arrow.diameterM()));
+    view.put("point", arrow.point().orElse(null));
+    view.put("note", arrow.note().orElse(null));
     return view;
   }
 
   private static Double inches(OptionalDouble metres) {
-    return metres.isPresent() ? (Double) (metres.getAsDouble() / METRES_PER_INCH) : null;
+    return in(metres, METRES_PER_INCH);
+  }
+
+  private static Double in(OptionalDouble si, double unit) {
+    return si.isPresent() ? (Double) (si.getAsDouble() / unit) : null;
   }
 
   private String stateName(BowState state) {

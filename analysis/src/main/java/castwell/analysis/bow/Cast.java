@@ -1,0 +1,31 @@
+package castwell.analysis.bow;
+
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import castwell.analysis.unit.Units;
+
+/**
+ * How well a bow throws: the speed of an arrow of so many grains per pound, m = gpp W, by the
+ * virtual-mass model.
+ *
+ * @param massKg of that arrow
+ * @param speedMps with the mass taken as exact
+ * @param withScaleMps with the error of the draw weight's scale carried through the mass as well
+ */
+public record Cast(double gpp, double massKg, Quantity speedMps, Quantity withScaleMps) {
+
+  /**
+   * @param gpp grains of arrow per pound of draw weight, above 0
+   * @param drawWeightN above 0
+   * @param scaleUN the draw weight's standard uncertainty
+   * @param scale names the scale: draw weights by one scale are wrong alike
+   */
+  public static Cast at(
+      VirtualMass bow, double gpp, double drawWeightN, double scaleUN, String scale) {
+    double perNewton = gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
+    Quantity weight = Quantity.of(drawWeightN, scaleUN, Source.common("scale " + scale));
+    double massKg = perNewton * drawWeightN;
+    return new Cast(
+        gpp, massKg, bow.speedMps(Quantity.exact(massKg)), bow.speedMps(weight.times(perNewton)));
+  }
+}

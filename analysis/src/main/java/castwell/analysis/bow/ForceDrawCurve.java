@@ -1,0 +1,165 @@
+package castwell.analysis.bow;
+
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.unit.Units;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Draw force against draw length, from brace height to full draw. Lengths are the trade's: nock
+ * groove to the grip's pivot point plus 1 3/4 in, so that the string rests at brace height plus 1
+ * 3/4 in.
+ */
+public final class ForceDrawCurve {
+  /** What the trade adds to the length from the pivot point. */
+  public static final double BEYOND_PIVOT_M = 1.75 * Units.METRES_PER_INCH;
+
+  /** Common practice, no source: where the curve is this much steeper than half-way, it stacks. */
+  public static final double STACKS_AT = 1.5;
+
+  private static final int STACK_STEPS = 400;
+
+  /**
+   * @param drawLengthM the trade's
+   * @param drawN held on the way out
+   * @param letDownN held on the way back, where it was measured
+   */
+  public record Point(double drawLengthM, double drawN, OptionalDouble letDownN) {}
+
+  private final List<Point> points;
+  private final MonotoneCubic curve;
+
+  private ForceDrawCurve(List<Point> points) {
+    this.points = points;
+    this.curve =
+        new MonotoneCubic(lengths(points), points.stream().mapToDouble(Point::drawN).toArray());
+  }
+
+  /**
+   * @param points in any order, two at least, no two at one length
+   * @param braceHeightM from the string to the pivot point, where it is known: there the force is 0
+   * @throws IllegalArgumentException when these can't be a curve
+   */
+  public static ForceDrawCurve of(List<Point> points, OptionalDouble braceHeightM) {
+    List<Point> sorted = new ArrayList<>(points);
+    sorted.sort(Comparator.comparingDouble(Point::drawLengthM));
+    if (braceHeightM.isPresent() && !sorted.isEmpty()) {
+      double rest = braceHeightM.getAsDouble() + BEYOND_PIVOT_M;
+      if (sorted.get(0).drawN() > 0 && rest < sorted.get(0).drawLengthM()) {
+        OptionalDouble back =
+            sorted.get(0).letDownN().isPresent() ? OptionalDouble.of(0) : OptionalDouble.empty();
+        sorted.add(0, new Point(rest, 0, back));
+      }
+    }
+    if (sorted.size() < 3) {
+      throw new IllegalArgumentException("a force-draw curve needs three points at least");
+    }
+    for (int i = 1; i < sorted.size(); i++) {
+      if (!(sorted.get(i).drawLengthM() > sorted.get(i - 1).drawLengthM())) {
+        throw new IllegalArgumentException("two points of the curve have one draw length");
+      }
+    }
+    return new ForceDrawCurve(List.copyOf(sorted));
+  }
+
+  public List<Point> points() {
+    return points;
+  }
+
+  /** Whether it begins where the string rests; else what lies below its first point is missing. */
+  public boolean isFromBrace() {
+    return points.get(0).drawN() == 0;
+  }
+
+  /** Force at full draw, in N. */
+  public double drawWeightN() {
+    return last().drawN();
+  }
+
+  public double fullDrawM() {
+    return last().drawLengthM();
+  }
+
+  /** The area under the monotone cubic through the points, in J. */
+  public double storedEnergyJ() {
+    return curve.integral();
+  }
+
+  /** The same by the trapezoid rule, which lies below for a curve that bulges. */
+  public double trapezoidJ() {
+    return trapezoid(points.stream().mapToDouble(Point::drawN).toArray());
+  }
+
+  /** Stored energy over draw weight, in J/N, that is in m. */
+  public double energyPerDrawWeightM() {
+    return storedEnergyJ() / drawWeightN();
+  }
+
+  /** Stored energy over draw weight times the string's way: 0.5 of a straight spring; no unit. */
+  public double fullness() {
+    return fullness(storedEnergyJ(), drawWeightN(), fullDrawM() - points.get(0).drawLengthM());
+  }
+
+  public static double fullness(double storedEnergyJ, double drawWeightN, double wayM) {
+    return storedEnergyJ / (drawWeightN * wayM);
+  }
+
+  /** Where its slope first passes {@link #STACKS_AT} times that half-way; empty if it doesn't. */
+  public OptionalDouble stacksAtM() {
+    double from = points.get(0).drawLengthM();
+    double way = fullDrawM() - from;
+    double limit = STACKS_AT * curve.slopeAt(from + way / 2);
+    for (int i = STACK_STEPS / 2; i <= STACK_STEPS; i++) {
+      double at = from + way * i / STACK_STEPS;
+      if (curve.slopeAt(at) > limit) {
+        return OptionalDouble.of(at);
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** The share of the stored energy that isn't there on the way back; empty without a let-down. */
+  public OptionalDouble hysteresis() {
+    List<Point> back = points.stream().filter(point -> point.letDownN().isPresent()).toList();
+    if (back.size() < points.size()) {
+      return OptionalDouble.empty();
+    }
+    double[] forces = back.stream().mapToDouble(point -> point.letDownN().orElseThrow()).toArray();
+    double returned = new MonotoneCubic(lengths(points), forces).integral();
+    return OptionalDouble.of((storedEnergyJ() - returned) / storedEnergyJ());
+  }
+
+  /** The arrow's kinetic energy over what is stored: without a unit. */
+  public Quantity efficiency(Quantity kineticEnergyJ) {
+    return kineticEnergyJ.times(1 / storedEnergyJ());
+  }
+
+  /**
+   * Virtual mass by the stored energy, 2 W / v2 - m in kg: all that doesn't reach the arrow, limbs'
+   * friction with it, so it isn't below the fit's.
+   */
+  public Quantity virtualMassKg(double arrowMassKg, Quantity speedMps) {
+    return Quantity.exact(2 * storedEnergyJ())
+        .dividedBy(speedMps.times(speedMps))
+        .minus(Quantity.exact(arrowMassKg));
+  }
+
+  private Point last() {
+    return points.get(points.size() - 1);
+  }
+
+  private double trapezoid(double[] forces) {
+    double sum = 0;
+    for (int i = 1; i < points.size(); i++) {
+      double way = points.get(i).drawLengthM() - points.get(i - 1).drawLengthM();
+      sum += way * (forces[i] + forces[i - 1]) / 2;
+    }
+    return sum;
+  }
+
+  private static double[] lengths(List<Point> points) {
+    return points.stream().mapToDouble(Point::drawLengthM).toArray();
+  }
+}

@@ -1,0 +1,65 @@
+package castwell.analysis.bow;
+
+import castwell.analysis.uncertainty.Interval;
+import castwell.analysis.uncertainty.Quantity;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The least arrow mass with which a bow reaches a target.
+ *
+ * @param massKg empty where no arrow does: "never"
+ * @param intervalKg every mass whose given less wanted can't be told from 0; its upper end is
+ *     infinite where even the heaviest arrow can't be shown to do, its lower end where none may
+ */
+public record Reach(OptionalDouble massKg, Interval intervalKg) {
+  /** Heavier than any arrow; beyond, energy hardly rises. */
+  private static final double HEAVIEST_KG = 10;
+
+  private static final double LIGHTEST_KG = 1e-6;
+  private static final int HALVINGS = 60;
+
+  public static Reach of(VirtualMass bow, Target target, double coverage) {
+    double mass = target.leastMassKg(bow);
+    ToDoubleFunction<Double> least = m -> surplus(bow, target, m, coverage).low();
+    ToDoubleFunction<Double> most = m -> surplus(bow, target, m, coverage).high();
+    return new Reach(
+        Double.isNaN(mass) ? OptionalDouble.empty() : OptionalDouble.of(mass),
+        new Interval(crossing(most), crossing(least)));
+  }
+
+  private static Interval surplus(VirtualMass bow, Target target, double massKg, double coverage) {
+    Quantity surplus = target.given(bow, massKg).minus(target.wanted());
+    return surplus.interval(coverage);
+  }
+
+  /** The mass at which it turns from below 0; 0 where it is above already, infinite where never. */
+  private static double crossing(ToDoubleFunction<Double> surplus) {
+    double low = LIGHTEST_KG;
+    double high = HEAVIEST_KG;
+    if (surplus.applyAsDouble(low) >= 0) {
+      return 0;
+    }
+    // The interval widens with mass beyond the arrows shot, so the first turn is what is looked
+    // for.
+    double step = 1.1;
+    double m = low;
+    while (m < high && !(surplus.applyAsDouble(m) >= 0)) {
+      low = m;
+      m *= step;
+    }
+    if (m >= high) {
+      return Double.POSITIVE_INFINITY;
+    }
+    high = m;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = Math.sqrt(low * high);
+      if (surplus.applyAsDouble(middle) >= 0) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+}

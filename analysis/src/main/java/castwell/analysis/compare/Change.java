@@ -1,0 +1,63 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellSummary;
+import castwell.analysis.uncertainty.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How a bow's speeds changed from one day to another, arrow by arrow and over all of them: after
+ * less before, in m/s.
+ *
+ * @param arrows those that were shot on both days
+ * @param meanMps the mean of their changes, each arrow weighing alike
+ */
+public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
+
+  /** One arrow's means and their difference: Welch's test is this quantity's p value. */
+  public record OfArrow(
+      String arrow, double massKg, int nBefore, int nAfter, Quantity beforeMps, Quantity afterMps) {
+    public Quantity changeMps() {
+      return afterMps.minus(beforeMps);
+    }
+  }
+
+  /** Empty without an arrow that was shot on both days. */
+  public static Optional<Change> of(String bow, List<Cell> before, List<Cell> after) {
+    List<OfArrow> arrows = new ArrayList<>();
+    for (Cell earlier : before) {
+      after.stream()
+          .filter(later -> later.name().arrow().equals(earlier.name().arrow()))
+          .filter(later -> !later.shots().isEmpty() && !earlier.shots().isEmpty())
+          .findFirst()
+          .ifPresent(later -> arrows.add(ofArrow(earlier, later)));
+    }
+    return mean(arrows).map(mean -> new Change(bow, List.copyOf(arrows), mean));
+  }
+
+  /** The same, over these arrows alone; empty without any of them. */
+  public Optional<Change> with(Set<String> wanted) {
+    List<OfArrow> some = arrows.stream().filter(arrow -> wanted.contains(arrow.arrow())).toList();
+    return mean(some).map(mean -> new Change(bow, some, mean));
+  }
+
+  private static OfArrow ofArrow(Cell before, Cell after) {
+    return new OfArrow(
+        before.name().arrow(),
+        after.massKg(),
+        before.shots().size(),
+        after.shots().size(),
+        CellSummary.of(before).meanMps(),
+        CellSummary.of(after).meanMps());
+  }
+
+  private static Optional<Quantity> mean(List<OfArrow> arrows) {
+    return arrows.stream()
+        .map(OfArrow::changeMps)
+        .reduce(Quantity::plus)
+        .map(sum -> sum.times(1.0 / arrows.size()));
+  }
+}

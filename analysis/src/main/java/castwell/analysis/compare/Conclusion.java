@@ -1,0 +1,32 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.uncertainty.Quantity;
+
+/** What a change comes to, at 5 %. */
+public enum Conclusion {
+  FASTER("faster"),
+  SLOWER("slower"),
+  CANT_TELL("can't tell");
+
+  private static final double ALPHA = 0.05;
+
+  private final String words;
+
+  Conclusion(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  /**
+   * @param change with all its uncertainty, what set-ups don't have in common included
+   */
+  public static Conclusion of(Quantity change) {
+    if (!(change.pValue() < ALPHA)) {
+      return CANT_TELL;
+    }
+    return change.value() > 0 ? FASTER : SLOWER;
+  }
+}

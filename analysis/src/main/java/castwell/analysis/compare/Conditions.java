@@ -1,0 +1,125 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.air.Drag;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.unit.Units;
+import castwell.analysis.wood.EquilibriumMoisture;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * What else differed between two days, and how large a change of speed it could explain.
+ *
+ * @param gatesFromBowM from the bow to the middle between the gates
+ * @param celsius of the air
+ * @param relativeHumidity 0 to 1
+ * @param stringMassKg the bow's string
+ */
+public record Conditions(
+    OptionalDouble gatesFromBowM,
+    OptionalDouble celsius,
+    OptionalDouble relativeHumidity,
+    OptionalDouble stringMassKg) {
+
+  /** The trade's figures: 1 % wood moisture, or 20 degrees Fahrenheit, is about 1 % of speed. */
+  private static final double PER_MOISTURE_PERCENT = -0.01;
+
+  private static final double PER_CELSIUS = -0.01 / (20 / 1.8);
+
+  /** A typical arrow where the arrow's own diameter isn't known: 11/32 in. */
+  private static final double DIAMETER_M = 11.0 / 32 * Units.METRES_PER_INCH;
+
+  private static final double AIR_DENSITY = 1.2;
+
+  /**
+   * @param relativeSpeed what the difference alone would do to speed; empty where it isn't known
+   */
+  public record Difference(String what, String sentence, OptionalDouble relativeSpeed) {}
+
+  /** The differences from an earlier day, those that aren't known among them. */
+  public List<Difference> since(Conditions before, double arrowMassKg, VirtualMass bow) {
+    List<Difference> found = new ArrayList<>();
+    distance(before, arrowMassKg, found);
+    temperature(before, found);
+    moisture(before, found);
+    string(before, arrowMassKg, bow, found);
+    return found;
+  }
+
+  private void distance(Conditions before, double massKg, List<Difference> found) {
+    if (gatesFromBowM.isPresent() && before.gatesFromBowM.isPresent()) {
+      double moved = gatesFromBowM.getAsDouble() - before.gatesFromBowM.getAsDouble();
+      double loss =
+          Drag.lossPerMetre(Drag.unmeasuredCoefficient(), DIAMETER_M, massKg, AIR_DENSITY).value();
+      if (moved != 0) {
+        add(found, "gates", -loss * moved, "The gates stood %+.2f m from where they were", moved);
+      }
+    } else {
+      unknown(found, "gates", "How far the gates stood from the bow isn't known for both days");
+    }
+  }
+
+  private void temperature(Conditions before, List<Difference> found) {
+    if (celsius.isPresent() && before.celsius.isPresent()) {
+      double warmer = celsius.getAsDouble() - before.celsius.getAsDouble();
+      add(found, "temperature", PER_CELSIUS * warmer, "The air was %+.1f °C warmer", warmer);
+    } else {
+      unknown(found, "temperature", "The temperature isn't known for both days");
+    }
+  }
+
+  private void moisture(Conditions before, List<Difference> found) {
+    OptionalDouble now = moisture();
+    OptionalDouble then = before.moisture();
+    if (now.isPresent() && then.isPresent()) {
+      double wetter = now.getAsDouble() - then.getAsDouble();
+      add(
+          found,
+          "moisture",
+          PER_MOISTURE_PERCENT * wetter,
+          "Wood left in that air would come to %+.1f %% moisture more",
+          wetter);
+    } else {
+      unknown(
+          found, "moisture", "The air's humidity, and so the wood's, isn't known for both days");
+    }
+  }
+
+  private OptionalDouble moisture() {
+    return celsius.isPresent() && relativeHumidity.isPresent()
+        ? OptionalDouble.of(
+            EquilibriumMoisture.percent(celsius.getAsDouble(), relativeHumidity.getAsDouble()))
+        : OptionalDouble.empty();
+  }
+
+  private void string(Conditions before, double massKg, VirtualMass bow, List<Difference> found) {
+    if (stringMassKg.isPresent() && before.stringMassKg.isPresent()) {
+      double heavier = stringMassKg.getAsDouble() - before.stringMassKg.getAsDouble();
+      if (heavier != 0) {
+        double all = bow.virtualMassKg().plus(Quantity.exact(massKg)).value();
+        double grains = heavier / Units.KILOGRAMS_PER_GRAIN;
+        add(found, "string", -heavier / 3 / all / 2, "The string was %+.0f gr heavier", grains);
+      }
+    } else {
+      unknown(found, "string", "The string's mass isn't known for both days");
+    }
+  }
+
+  private static void add(
+      List<Difference> found, String what, double relative, String words, double by) {
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            words + ": that alone is about %+.1f %% of the speed.",
+            by,
+            100 * relative);
+    found.add(new Difference(what, sentence, OptionalDouble.of(relative)));
+  }
+
+  private static void unknown(List<Difference> found, String what, String words) {
+    found.add(new Difference(what, words + ".", OptionalDouble.empty()));
+  }
+}

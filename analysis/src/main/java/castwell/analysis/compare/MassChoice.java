@@ -1,0 +1,50 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.bow.DesignPrecision;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The three masses that tell a bow's virtual mass best, and how well they would.
+ *
+ * @param massesKg the lightest first
+ */
+public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
+
+  /**
+   * The lightest and the heaviest, which tell E and K, and the one nearest half-way, which tests
+   * the curve. Empty with fewer than three that may be shot.
+   *
+   * @param atHandKg the arrows' masses
+   * @param leastKg lighter ones aren't shot
+   * @param shotsEach of each mass
+   */
+  public static Optional<MassChoice> of(
+      List<Double> atHandKg,
+      double leastKg,
+      double energyJ,
+      double virtualMassKg,
+      double sdMps,
+      double shotsEach) {
+    List<Double> masses = atHandKg.stream().filter(m -> m >= leastKg).distinct().sorted().toList();
+    if (masses.size() < 3) {
+      return Optional.empty();
+    }
+    double light = masses.get(0);
+    double heavy = masses.get(masses.size() - 1);
+    double middle = (light + heavy) / 2;
+    List<Double> between = new ArrayList<>(masses.subList(1, masses.size() - 1));
+    between.sort((a, b) -> Double.compare(Math.abs(a - middle), Math.abs(b - middle)));
+    double[] chosen = {light, between.get(0), heavy};
+    return Optional.of(
+        new MassChoice(
+            List.of(light, between.get(0), heavy),
+            DesignPrecision.of(
+                energyJ,
+                virtualMassKg,
+                chosen,
+                new double[] {shotsEach, shotsEach, shotsEach},
+                sdMps)));
+  }
+}

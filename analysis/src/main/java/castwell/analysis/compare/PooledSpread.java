@@ -1,0 +1,19 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.cell.Cell;
+import castwell.analysis.outlier.StudentizedResiduals;
+import java.util.List;
+
+/**
+ * A shooter's own spread: sqrt(sum (n - 1) s2 / sum (n - 1)) over cells.
+ *
+ * @param sdMps NaN without degrees of freedom
+ */
+public record PooledSpread(double sdMps, int degreesOfFreedom) {
+
+  public static PooledSpread of(List<Cell> cells) {
+    StudentizedResiduals pooled =
+        StudentizedResiduals.of(cells.stream().map(Cell::speedsMps).toList());
+    return new PooledSpread(pooled.pooledSd(), pooled.degreesOfFreedom());
+  }
+}

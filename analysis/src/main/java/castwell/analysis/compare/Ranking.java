@@ -1,0 +1,103 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.statistic.Holm;
+import castwell.analysis.uncertainty.Quantity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Bows by their cast, which of them differ, and which can't be told apart.
+ *
+ * @param bows the fastest first
+ * @param pairs each pair once
+ * @param groups bows among which no pair differs, as large as can be, the fastest first; a bow may
+ *     be in several
+ */
+public record Ranking(List<Entry> bows, List<Pair> pairs, List<List<String>> groups) {
+  private static final double ALPHA = 0.05;
+
+  public record Entry(String bow, Quantity castMps) {}
+
+  /**
+   * @param differenceMps faster less slower; what both have in common cancels
+   * @param adjustedP by Holm, over all pairs
+   */
+  public record Pair(String faster, String slower, Quantity differenceMps, double adjustedP) {
+    public boolean differs() {
+      return adjustedP < ALPHA;
+    }
+  }
+
+  public static Ranking of(List<Entry> entries) {
+    List<Entry> bows = new ArrayList<>(entries);
+    bows.sort(Comparator.comparingDouble(entry -> -entry.castMps().value()));
+    List<Pair> pairs = pairs(bows);
+    return new Ranking(List.copyOf(bows), pairs, groups(bows, pairs));
+  }
+
+  private static List<Pair> pairs(List<Entry> bows) {
+    List<Pair> raw = new ArrayList<>();
+    for (int i = 0; i < bows.size(); i++) {
+      for (int j = i + 1; j < bows.size(); j++) {
+        Quantity difference = bows.get(i).castMps().minus(bows.get(j).castMps());
+        raw.add(new Pair(bows.get(i).bow(), bows.get(j).bow(), difference, difference.pValue()));
+      }
+    }
+    double[] adjusted = Holm.adjust(raw.stream().mapToDouble(Pair::adjustedP).toArray());
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < adjusted.length; i++) {
+      Pair pair = raw.get(i);
+      pairs.add(new Pair(pair.faster(), pair.slower(), pair.differenceMps(), adjusted[i]));
+    }
+    return List.copyOf(pairs);
+  }
+
+  /**
+   * Insert and absorb (Piepho, J. Comput. Graph. Stat. 13 (2004) 456): all bows are one group; each
+   * pair that differs splits every group that holds both; a group within another is dropped.
+   */
+  private static List<List<String>> groups(List<Entry> bows, List<Pair> pairs) {
+    List<Set<String>> groups = new ArrayList<>();
+    groups.add(new LinkedHashSet<>(bows.stream().map(Entry::bow).toList()));
+    for (Pair pair : pairs) {
+      if (pair.differs()) {
+        split(groups, pair);
+      }
+    }
+    return groups.stream()
+        .filter(group -> !group.isEmpty())
+        .map(group -> bows.stream().map(Entry::bow).filter(group::contains).toList())
+        .sorted(Comparator.comparingInt(group -> place(bows, group.get(0))))
+        .toList();
+  }
+
+  private static void split(List<Set<String>> groups, Pair pair) {
+    for (Set<String> group : List.copyOf(groups)) {
+      if (group.contains(pair.faster()) && group.contains(pair.slower())) {
+        groups.remove(group);
+        absorb(groups, without(group, pair.faster()));
+        absorb(groups, without(group, pair.slower()));
+      }
+    }
+  }
+
+  private static void absorb(List<Set<String>> groups, Set<String> group) {
+    if (groups.stream().noneMatch(other -> other.containsAll(group))) {
+      groups.removeIf(group::containsAll);
+      groups.add(group);
+    }
+  }
+
+  private static Set<String> without(Set<String> group, String bow) {
+    Set<String> rest = new LinkedHashSet<>(group);
+    rest.remove(bow);
+    return rest;
+  }
+
+  private static int place(List<Entry> bows, String bow) {
+    return bows.stream().map(Entry::bow).toList().indexOf(bow);
+  }
+}

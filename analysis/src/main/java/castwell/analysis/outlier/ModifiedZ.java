@@ -1,0 +1,25 @@
+package castwell.analysis.outlier;
+
+import castwell.analysis.statistic.Median;
+import castwell.analysis.statistic.MedianAbsoluteDeviation;
+import java.util.Arrays;
+
+/**
+ * The modified z-score 0.6745 (x - median) / MAD, beyond 3.5 an outlier (Iglewicz and Hoaglin, How
+ * to Detect and Handle Outliers (1993)). Without a unit. Where more than half the values are equal
+ * MAD is 0: those equal to the median score 0, others infinitely much.
+ */
+public final class ModifiedZ {
+  public static final double LIMIT = 3.5;
+  private static final double NORMAL_MAD = 0.6745;
+
+  private ModifiedZ() {}
+
+  public static double[] of(double... values) {
+    double median = Median.of(values);
+    double mad = MedianAbsoluteDeviation.of(values);
+    return Arrays.stream(values)
+        .map(value -> value == median ? 0 : NORMAL_MAD * (value - median) / mad)
+        .toArray();
+  }
+}

@@ -1,0 +1,16 @@
+package castwell.analysis.statistic;
+
+import java.util.Arrays;
+
+/**
+ * Median of the distances from the median, unscaled. In the values' unit; NaN of none, 0 where more
+ * than half the values are equal.
+ */
+public final class MedianAbsoluteDeviation {
+  private MedianAbsoluteDeviation() {}
+
+  public static double of(double... values) {
+    double median = Median.of(values);
+    return Median.of(Arrays.stream(values).map(value -> Math.abs(value - median)).toArray());
+  }
+}

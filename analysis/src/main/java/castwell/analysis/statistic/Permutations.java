@@ -1,0 +1,44 @@
+package castwell.analysis.statistic;
+
+import java.util.function.ToDoubleFunction;
+
+/** All orders of a few values. */
+final class Permutations {
+  /** 362 880 orders; each one more multiplies the work. */
+  static final int MOST = 9;
+
+  /** So that rounding doesn't tell equal statistics apart. */
+  private static final double EQUAL = 1e-9;
+
+  private Permutations() {}
+
+  /** The share of all orders whose statistic reaches that of the values as they stand. */
+  static double share(double[] values, ToDoubleFunction<double[]> statistic) {
+    double reached = statistic.applyAsDouble(values) - EQUAL;
+    double[] order = values.clone();
+    int[] count = new int[order.length];
+    long all = 1;
+    long reaching = 1;
+    // Heap's method: one exchange makes the next order.
+    int i = 1;
+    while (i < order.length) {
+      if (count[i] < i) {
+        swap(order, i % 2 == 0 ? 0 : count[i], i);
+        all++;
+        reaching += statistic.applyAsDouble(order) >= reached ? 1 : 0;
+        count[i]++;
+        i = 1;
+      } else {
+        count[i] = 0;
+        i++;
+      }
+    }
+    return (double) reaching / all;
+  }
+
+  private static void swap(double[] values, int i, int j) {
+    double kept = values[i];
+    values[i] = values[j];
+    values[j] = kept;
+  }
+}

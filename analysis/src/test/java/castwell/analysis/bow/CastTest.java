@@ -1,0 +1,57 @@
+package castwell.analysis.bow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import castwell.analysis.statistic.StandardDeviation;
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import castwell.analysis.unit.Units;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class CastTest {
+  private static final double ENERGY_J = 30 * Units.JOULES_PER_FOOT_POUND;
+  private static final double VIRTUAL_KG = 150 * Units.KILOGRAMS_PER_GRAIN;
+
+  /** v = sqrt(2 E / (m + K)) at 500 gr, worked out apart from this project. */
+  @Test
+  void tenGrainsPerPoundOfFiftyPounds() {
+    VirtualMass bow = new VirtualMass(Quantity.exact(ENERGY_J), Quantity.exact(VIRTUAL_KG));
+
+    Cast cast = Cast.at(bow, 10, 50 * Units.NEWTONS_PER_POUND, 0, "bench");
+
+    assertThat(cast.massKg() / Units.KILOGRAMS_PER_GRAIN).isCloseTo(500, within(1e-9));
+    assertThat(cast.speedMps().value() / Units.METRES_PER_FOOT)
+        .isCloseTo(144.185246198, within(1e-8));
+    assertThat(cast.speedMps().standardUncertainty()).isZero();
+  }
+
+  /** JCGM 101:2008: propagation of distributions by a Monte Carlo method. */
+  @Test
+  void theScalesErrorAsInAMonteCarlo() {
+    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    Random random = new Random(seed);
+    double energyU = 0.2 * Units.JOULES_PER_FOOT_POUND;
+    double weightN = 50 * Units.NEWTONS_PER_POUND;
+    double scaleU = 0.7 * Units.NEWTONS_PER_POUND;
+    VirtualMass bow =
+        new VirtualMass(
+            Quantity.of(ENERGY_J, energyU, Source.own("fit")), Quantity.exact(VIRTUAL_KG));
+    Cast cast = Cast.at(bow, 10, weightN, scaleU, "bench");
+
+    double[] drawn = new double[20_000];
+    for (int i = 0; i < drawn.length; i++) {
+      double e = ENERGY_J + energyU * random.nextGaussian();
+      double w = weightN + scaleU * random.nextGaussian();
+      double m = 10 * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP * w;
+      drawn[i] = Math.sqrt(2 * e / (m + VIRTUAL_KG));
+    }
+    assertThat(cast.withScaleMps().standardUncertainty())
+        .as("seed %d", seed)
+        .isCloseTo(StandardDeviation.of(drawn), within(0.05 * StandardDeviation.of(drawn)));
+    assertThat(cast.withScaleMps().only(Kind.OWN).standardUncertainty())
+        .isCloseTo(cast.speedMps().standardUncertainty(), within(1e-12));
+  }
+}

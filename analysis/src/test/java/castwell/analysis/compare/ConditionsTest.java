@@ -1,0 +1,70 @@
+package castwell.analysis.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.compare.Conditions.Difference;
+import castwell.analysis.uncertainty.Quantity;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class ConditionsTest {
+  private static final VirtualMass BOW = new VirtualMass(Quantity.exact(40), Quantity.exact(0.01));
+
+  private static Conditions conditions(double gates, double celsius, double humidity) {
+    return new Conditions(
+        OptionalDouble.of(gates),
+        OptionalDouble.of(celsius),
+        OptionalDouble.of(humidity),
+        OptionalDouble.empty());
+  }
+
+  private static double effect(List<Difference> found, String what) {
+    return found.stream()
+        .filter(difference -> difference.what().equals(what))
+        .findFirst()
+        .orElseThrow()
+        .relativeSpeed()
+        .orElseThrow();
+  }
+
+  /** The trade's figures: 20 degrees Fahrenheit or 1 % moisture are about 1 %. */
+  @Test
+  void twentyDegreesFahrenheitAreAboutOnePercent() {
+    List<Difference> found =
+        conditions(3, 20 + 20 / 1.8, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW);
+
+    assertThat(effect(found, "temperature")).isCloseTo(-0.01, within(1e-12));
+  }
+
+  /** Between 30 and 65 % humidity, at 70 degrees Fahrenheit, lie 6.2 and 12.0 % (Wood Handbook). */
+  @Test
+  void damperAirMakesSlowerWood() {
+    double celsius = (70 - 32) / 1.8;
+    List<Difference> found =
+        conditions(3, celsius, 0.65).since(conditions(3, celsius, 0.30), 0.03, BOW);
+
+    assertThat(effect(found, "moisture")).isCloseTo(-0.058, within(0.002));
+  }
+
+  /** 0.15 to 0.3 % a metre, common practice. */
+  @Test
+  void gatesFartherAwaySeeSlowerArrows() {
+    List<Difference> found = conditions(4, 20, 0.5).since(conditions(3, 20, 0.5), 0.0324, BOW);
+
+    assertThat(effect(found, "gates")).isBetween(-0.003, -0.0015);
+  }
+
+  @Test
+  void whatIsntKnownIsSaid() {
+    OptionalDouble none = OptionalDouble.empty();
+    Conditions unknown = new Conditions(none, none, none, none);
+
+    assertThat(unknown.since(unknown, 0.03, BOW))
+        .hasSize(4)
+        .allMatch(difference -> difference.relativeSpeed().isEmpty())
+        .allMatch(difference -> difference.sentence().contains("isn't known"));
+  }
+}

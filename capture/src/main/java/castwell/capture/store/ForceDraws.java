@@ -1,0 +1,71 @@
+package castwell.capture.store;
+
+import castwell.analysis.bow.ForceDrawCurve.Point;
+import java.time.Instant;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
+
+/** Force-draw curves as measured, by bow and state. */
+public final class ForceDraws {
+  private static final RowMapper<Point> POINT =
+      (row, context) ->
+          new Point(
+              row.getDouble("draw_length_m"),
+              row.getDouble("draw_n"),
+              Columns.optional(row, "let_down_n"));
+
+  private final Handle handle;
+
+  ForceDraws(Handle handle) {
+    this.handle = handle;
+  }
+
+  /**
+   * @param stateSince names the bow's state
+   */
+  public void add(long bowId, Instant stateSince, List<Point> points, Instant entered, String by) {
+    long id =
+        handle
+            .createUpdate(
+                """
+                INSERT INTO force_draw (bow_id, state_since_ms, entered_ms, entered_by)
+                VALUES (?, ?, ?, ?)""")
+            .bind(0, bowId)
+            .bind(1, stateSince)
+            .bind(2, entered)
+            .bind(3, by)
+            .executeAndReturnGeneratedKeys()
+            .mapTo(long.class)
+            .one();
+    for (Point point : points) {
+      handle
+          .createUpdate(
+              """
+              INSERT INTO force_draw_point (force_draw_id, draw_length_m, draw_n, let_down_n)
+              VALUES (?, ?, ?, ?)""")
+          .bind(0, id)
+          .bind(1, point.drawLengthM())
+          .bind(2, point.drawN())
+          .bind(3, point.letDownN())
+          .execute();
+    }
+  }
+
+  /**
+   * The points of a state's curve in force, the shortest first; none where nothing was measured.
+   */
+  public List<Point> last(long bowId, Instant stateSince) {
+    return handle
+        .createQuery(
+            """
+            SELECT draw_length_m, draw_n, let_down_n FROM force_draw_point
+            WHERE force_draw_id =
+              (SELECT max(id) FROM force_draw WHERE bow_id = ? AND state_since_ms = ?)
+            ORDER BY draw_length_m""")
+        .bind(0, bowId)
+        .bind(1, stateSince)
+        .map(POINT)
+        .list();
+  }
+}

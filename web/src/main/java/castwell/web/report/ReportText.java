@@ -1,0 +1,79 @@
+package castwell.web.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A report as text: the sentences, then the tables in columns. */
+final class ReportText {
+  private static final String CANT_TELL = "-";
+  private static final String GAP = "  ";
+
+  private ReportText() {}
+
+  static String of(Report report) {
+    StringBuilder text = new StringBuilder();
+    report.sentences().forEach(sentence -> text.append(sentence).append('\n'));
+    for (ReportTable table : report.tables()) {
+      if (!table.rows().isEmpty()) {
+        text.append('\n').append(table.title()).append('\n');
+        lines(table).forEach(line -> text.append(line).append('\n'));
+      }
+    }
+    return text.toString();
+  }
+
+  private static List<String> lines(ReportTable table) {
+    List<List<String>> cells = new ArrayList<>();
+    cells.add(table.columns().stream().map(ReportColumn::heading).toList());
+    table
+        .rows()
+        .forEach(
+            row ->
+                cells.add(
+                    table.columns().stream()
+                        .map(column -> shown(row.get(column.key()), column.decimals()))
+                        .toList()));
+    int[] widths = new int[table.columns().size()];
+    for (List<String> line : cells) {
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], line.get(i).length());
+      }
+    }
+    return cells.stream().map(line -> line(table, line, widths)).toList();
+  }
+
+  /** Words stand left, figures right. */
+  private static String line(ReportTable table, List<String> cells, int[] widths) {
+    StringBuilder line = new StringBuilder();
+    for (int i = 0; i < widths.length; i++) {
+      String key = table.columns().get(i).key();
+      boolean words = table.rows().stream().anyMatch(row -> row.get(key) instanceof String);
+      String pad = " ".repeat(widths[i] - cells.get(i).length());
+      line.append(i == 0 ? "" : GAP).append(words ? cells.get(i) + pad : pad + cells.get(i));
+    }
+    return line.toString().stripTrailing();
+  }
+
+  /** An open end of an interval is told as what it leaves open. */
+  static String shown(Object value, int decimals) {
+    if (value instanceof List<?> ends) {
+      Object low = ends.get(0);
+      Object high = ends.get(1);
+      return low == null && high == null
+          ? CANT_TELL
+          : low == null
+              ? "up to " + shown(high, decimals)
+              : high == null
+                  ? shown(low, decimals) + " or more"
+                  : shown(low, decimals) + " to " + shown(high, decimals);
+    }
+    if (value instanceof Double number) {
+      return String.format(Locale.ROOT, "%." + decimals + "f", number);
+    }
+    if (value instanceof Boolean truth) {
+      return truth ? "yes" : "no";
+    }
+    return value == null ? CANT_TELL : value.toString();
+  }
+}

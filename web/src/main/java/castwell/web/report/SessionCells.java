@@ -1,0 +1,74 @@
+package castwell.web.report;
+
+import castwell.analysis.cell.Cell;
+import castwell.analysis.outlier.PooledStrays;
+import castwell.analysis.outlier.PooledStrays.Findings;
+import castwell.analysis.outlier.PooledStrays.Stray;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A session's cells with its strays found and set aside.
+ *
+ * @param all every cell of the session, of all its bows, as judged by rule and by person
+ * @param findings the strays among them
+ */
+record SessionCells(String session, List<Cell> all, Findings findings) {
+
+  static SessionCells of(String session, List<Cell> cells) {
+    List<double[]> speeds = cells.stream().map(Cell::speedsMps).toList();
+    List<boolean[]> kept = cells.stream().map(SessionCells::kept).toList();
+    return new SessionCells(session, List.copyOf(cells), PooledStrays.find(speeds, kept));
+  }
+
+  private static boolean[] kept(Cell cell) {
+    boolean[] kept = new boolean[cell.shots().size()];
+    for (int i = 0; i < kept.length; i++) {
+      kept[i] = cell.shots().get(i).kept();
+    }
+    return kept;
+  }
+
+  /** The cells without the strays. */
+  List<Cell> cells() {
+    List<Cell> cells = new ArrayList<>(all);
+    for (int i = 0; i < cells.size(); i++) {
+      Cell cell = cells.get(i);
+      for (Stray stray : findings.excluded()) {
+        if (stray.cell() == i) {
+          String id = all.get(i).shots().get(stray.index()).id();
+          cell = cell.without(Set.of(id), reason(stray));
+        }
+      }
+      cells.set(i, cell);
+    }
+    return cells;
+  }
+
+  /** The shots that look strange but were left in, by id. */
+  Set<String> doubted() {
+    Set<String> ids = new HashSet<>();
+    findings.doubted().forEach(stray -> ids.add(id(stray)));
+    return ids;
+  }
+
+  Set<String> strays() {
+    Set<String> ids = new HashSet<>();
+    findings.excluded().forEach(stray -> ids.add(id(stray)));
+    return ids;
+  }
+
+  String id(Stray stray) {
+    return all.get(stray.cell()).shots().get(stray.index()).id();
+  }
+
+  private static String reason(Stray stray) {
+    return "A stray: %s standard deviations from its cell, by the session's own spread (%s after %s)."
+        .formatted(
+            Trade.plain(Math.abs(stray.studentized()), 1),
+            Trade.p(stray.adjustedP()),
+            "allowing for all its shots");
+  }
+}

@@ -1,0 +1,62 @@
+package castwell.web.report;
+
+import castwell.analysis.uncertainty.Interval;
+import castwell.analysis.uncertainty.Quantity;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+
+/** SI quantities as a report's values: in a trade unit, null where there is no finite figure. */
+final class Trade {
+  /** An interval of which nothing is known. */
+  static final List<Double> NOT_KNOWN = Collections.unmodifiableList(Arrays.asList(null, null));
+
+  static final double COVERAGE = 0.95;
+
+  private Trade() {}
+
+  static Double in(double unit, double si) {
+    return finite(si / unit);
+  }
+
+  static Double value(double unit, Quantity quantity) {
+    return finite(quantity.value() / unit);
+  }
+
+  static Double u(double unit, Quantity quantity) {
+    return finite(quantity.standardUncertainty() / unit);
+  }
+
+  /** The 95 % interval. */
+  static List<Double> ci95(double unit, Quantity quantity) {
+    return interval(unit, quantity.interval(COVERAGE));
+  }
+
+  static List<Double> interval(double unit, Interval interval) {
+    return Collections.unmodifiableList(
+        Arrays.asList(finite(interval.low() / unit), finite(interval.high() / unit)));
+  }
+
+  static Double finite(double value) {
+    return Double.isFinite(value) ? (Double) value : null;
+  }
+
+  /** "150.2 ft/s (149.1 to 151.3)", or the value alone when nothing bounds it. */
+  static String said(double unit, String name, int decimals, Quantity quantity) {
+    List<Double> ends = ci95(unit, quantity);
+    String value = plain(quantity.value() / unit, decimals) + " " + name;
+    return ends.contains(null)
+        ? value
+        : "%s (%s)".formatted(value, ReportText.shown(ends, decimals));
+  }
+
+  static String plain(double value, int decimals) {
+    return String.format(Locale.ROOT, "%." + decimals + "f", value);
+  }
+
+  /** A p value as one would say it. */
+  static String p(double p) {
+    return p < 0.001 ? "p < 0.001" : "p = " + plain(p, p < 0.1 ? 3 : 2);
+  }
+}
