@@ -28,10 +28,6 @@ final class Line {
     return number;
   }
 
-  List<String> cells() {
-    return cells;
-  }
-
   /** A comma too many moves everything behind it one column on. */
   void refuseTooMany() {
     if (cells.stream().skip(headings.columns()).anyMatch(cell -> !cell.isEmpty())) {
@@ -59,6 +55,11 @@ final class Line {
     return cell.isPresent()
         ? OptionalDouble.of(si(headings.places().get(field), cell.get()))
         : OptionalDouble.empty();
+  }
+
+  OptionalDouble number(String field, OptionalDouble otherwise) {
+    OptionalDouble told = number(field);
+    return told.isPresent() ? told : otherwise;
   }
 
   double neededNumber(String field) {

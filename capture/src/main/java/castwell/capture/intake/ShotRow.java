@@ -31,7 +31,10 @@ record ShotRow(
   static ShotRow read(Line line, ZoneId zone) {
     Optional<String> shotId = line.words("shot_id");
     boolean counts = counts(line);
-    OptionalDouble speed = positive(line, "speed");
+    OptionalDouble speed = notNegative(line, "speed");
+    if (speed.isPresent() && speed.getAsDouble() == 0) {
+      throw new CantRead("%s is no speed: mend it, or leave it empty.", line.named("speed"));
+    }
     if (speed.isEmpty() && counts) {
       throw new CantRead(
           "It has no speed: give it one, or say that it doesn't count (counts false).");
@@ -41,8 +44,8 @@ record ShotRow(
         name(line, "bow", shotId),
         name(line, "arrow", shotId),
         speed,
-        positive(line, "speed_u_own"),
-        positive(line, "speed_u_common"),
+        notNegative(line, "speed_u_own"),
+        notNegative(line, "speed_u_common"),
         When.of(line, "fired_at", zone),
         line.words("session"),
         station(line),
@@ -60,7 +63,7 @@ record ShotRow(
     return shotId.isPresent() ? line.words(field) : Optional.of(line.neededWords(field));
   }
 
-  private static OptionalDouble positive(Line line, String field) {
+  private static OptionalDouble notNegative(Line line, String field) {
     OptionalDouble value = line.number(field);
     if (value.isPresent() && value.getAsDouble() < 0) {
       throw new CantRead("%s is less than 0: mend it.", line.named(field));

@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * A day, or an instant of it, as people and programs write them (ISO 8601).
  *
- * @param day in the time zone that it was written in
+ * @param day in the range's time zone
  * @param instant empty where only the day is known
  */
 record When(LocalDate day, Optional<Instant> instant) {
@@ -24,8 +24,8 @@ record When(LocalDate day, Optional<Instant> instant) {
   static Optional<When> parse(String text, ZoneId zone) {
     String plain = text.replaceFirst("(?<=\\d) +(?=\\d)", "T");
     return tried(() -> new When(LocalDate.parse(plain), Optional.empty()))
-        .or(() -> tried(() -> at(LocalDateTime.parse(plain), zone)))
-        .or(() -> tried(() -> at(OffsetDateTime.parse(plain))))
+        .or(() -> tried(() -> at(LocalDateTime.parse(plain).atZone(zone).toInstant(), zone)))
+        .or(() -> tried(() -> at(OffsetDateTime.parse(plain).toInstant(), zone)))
         .filter(when -> when.day().getYear() >= EARLIEST && when.day().getYear() <= LATEST);
   }
 
@@ -46,12 +46,8 @@ record When(LocalDate day, Optional<Instant> instant) {
     return instant.orElseGet(() -> day.atStartOfDay(zone).toInstant());
   }
 
-  private static When at(LocalDateTime local, ZoneId zone) {
-    return new When(local.toLocalDate(), Optional.of(local.atZone(zone).toInstant()));
-  }
-
-  private static When at(OffsetDateTime offset) {
-    return new When(offset.toLocalDate(), Optional.of(offset.toInstant()));
+  private static When at(Instant instant, ZoneId zone) {
+    return new When(LocalDate.ofInstant(instant, zone), Optional.of(instant));
   }
 
   private interface Parsing {

@@ -105,7 +105,8 @@ final class RackApi {
               Instant at = at(ctx.queryParam("state_on"));
               return t.rack()
                   .state(bow.id(), at)
-                  .map(state -> views.forceDraw(state, t.forceDraws().last(bow.id(), state.since())))
+                  .map(
+                      state -> views.forceDraw(state, t.forceDraws().last(bow.id(), state.since())))
                   .orElseThrow();
             }));
   }

@@ -86,14 +86,15 @@ final class CellRows {
         .put("common_u_fps", Trade.u(METRES_PER_FOOT, cell.meanMps().only(Kind.COMMON)))
         .put("gates_sd_fps", Trade.in(METRES_PER_FOOT, cell.gatesSdMps()))
         .put("kinetic_energy_ftlbf", Trade.value(JOULES_PER_FOOT_POUND, energy))
-        .put(
-            "kinetic_energy_ci95_ftlbf", Trade.ci95(JOULES_PER_FOOT_POUND, energy.only(Kind.OWN)))
+        .put("kinetic_energy_ci95_ftlbf", Trade.ci95(JOULES_PER_FOOT_POUND, energy.only(Kind.OWN)))
         .put("kinetic_energy_common_u_ftlbf", common(JOULES_PER_FOOT_POUND, energy))
         .put("momentum_slug_fps", Trade.value(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum))
         .put(
             "momentum_ci95_slug_fps",
             Trade.ci95(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum.only(Kind.OWN)))
-        .put("momentum_common_u_slug_fps", common(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum));
+        .put(
+            "momentum_common_u_slug_fps",
+            common(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum));
   }
 
   private static Double common(double unit, Quantity quantity) {

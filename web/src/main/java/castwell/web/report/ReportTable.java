@@ -8,7 +8,8 @@ import java.util.Map;
  *
  * @param rows by the columns' keys; they may hold more than is shown
  */
-public record ReportTable(String title, List<ReportColumn> columns, List<Map<String, Object>> rows) {
+public record ReportTable(
+    String title, List<ReportColumn> columns, List<Map<String, Object>> rows) {
 
   public ReportTable {
     columns = List.copyOf(columns);
