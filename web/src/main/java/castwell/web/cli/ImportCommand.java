@@ -74,7 +74,8 @@ final class ImportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Brought brought = new Brought(what, name(), text(), map, uncertainty(), "import");
+    HandUncertainty uncertainty = uncertainty();
+    Brought brought = new Brought(what, name(), text(), map, uncertainty, "import");
     Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder);
         Progress progress = new Progress(name(), THOUSANDTHS)) {
