@@ -13,13 +13,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a bow or an arrow can be; anything else is a slip of the pen. */
-final class Checks {
+public final class Checks {
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_TEXT = 500;
 
   private Checks() {}
 
-  static String name(String what, String name) {
+  public static String name(String what, String name) {
     String trimmed = name.strip();
     if (trimmed.isEmpty()
         || trimmed.length() > LONGEST_NAME
@@ -31,7 +31,7 @@ final class Checks {
     return trimmed;
   }
 
-  static String text(String what, String text) {
+  public static String text(String what, String text) {
     if (text.length() > LONGEST_TEXT) {
       throw new Refused(
           Why.INVALID,
@@ -84,18 +84,20 @@ final class Checks {
   }
 
   static void forceDraw(List<Point> points, OptionalDouble braceHeightM) {
-    for (Point point : points) {
-      drawLengthM(point.drawLengthM());
-      within("A draw force", point.drawN() / Units.NEWTONS_PER_POUND, 0, 250, "lb");
-      point
-          .letDownN()
-          .ifPresent(n -> within("A let-down force", n / Units.NEWTONS_PER_POUND, 0, 250, "lb"));
-    }
+    points.forEach(Checks::point);
     try {
       ForceDrawCurve.of(points, braceHeightM);
     } catch (IllegalArgumentException e) {
       throw new Refused(Why.INVALID, "This can't be: %s.".formatted(e.getMessage()));
     }
+  }
+
+  public static void point(Point point) {
+    drawLengthM(point.drawLengthM());
+    within("A draw force", point.drawN() / Units.NEWTONS_PER_POUND, 0, 250, "lb");
+    point
+        .letDownN()
+        .ifPresent(n -> within("A let-down force", n / Units.NEWTONS_PER_POUND, 0, 250, "lb"));
   }
 
   static void gates(Instant from, Optional<Instant> to, Calibration gates) {

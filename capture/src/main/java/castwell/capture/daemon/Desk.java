@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * What a person says about the range: tags, decisions, sessions, gates. Each is committed, with the
@@ -165,6 +166,13 @@ public final class Desk {
     if (said.map(entry -> !entry.calibration().equals(calibration)).orElse(true)) {
       calibrate(station, from, calibration, by);
     }
+  }
+
+  /** Much said at once: all of it is committed, or nothing, before anyone is told. */
+  public <T> T together(Function<Transaction, T> work) {
+    T result = store.write(work);
+    announcer.fedMore();
+    return result;
   }
 
   private void write(Consumer<Transaction> work) {

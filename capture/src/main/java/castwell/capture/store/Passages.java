@@ -115,6 +115,15 @@ public final class Passages {
         .one();
   }
 
+  /** Whether a shot has this name, or had it until it turned out to be part of another. */
+  public boolean isKnown(String shotId) {
+    return handle
+        .createQuery("SELECT count(*) FROM passage WHERE shot_id = ?")
+        .bind(0, shotId)
+        .mapTo(boolean.class)
+        .one();
+  }
+
   /** Late edges came: the same shot, with other ends. */
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(

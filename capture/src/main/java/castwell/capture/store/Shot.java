@@ -72,8 +72,16 @@ public record Shot(
       return figure.reason();
     }
     String words = decision.map(Decision::reason).filter(text -> !text.isBlank()).orElse("");
-    String what = decided() == Decided.SET_ASIDE ? "Set aside" : "Brought back";
-    String said = words.isEmpty() ? what + "." : what + ": " + words + ".";
+    String said = decided() == Decided.SET_ASIDE ? setAside(words) : said("Brought back", words);
     return figure.reason().isEmpty() ? said : said + " " + figure.reason();
+  }
+
+  /** A whole sentence speaks for itself, such as the rules' where the shot was first kept. */
+  private static String setAside(String words) {
+    return words.endsWith(".") ? words : said("Set aside", words);
+  }
+
+  private static String said(String what, String words) {
+    return words.isEmpty() ? what + "." : what + ": " + words + ".";
   }
 }

@@ -31,6 +31,7 @@ import picocli.CommandLine.ScopeType;
       RehearseCommand.class,
       ReplayCommand.class,
       RecordCommand.class,
+      ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class
     })

@@ -11,7 +11,9 @@ import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -36,7 +38,14 @@ final class Body {
    * @param fields those that may be in it
    */
   static Body of(Context ctx, String... fields) {
-    return of(parse(bytes(ctx)), fields);
+    return of(ctx, WebServer.LARGEST_BODY, fields);
+  }
+
+  /**
+   * @param largest how many bytes it may have
+   */
+  static Body of(Context ctx, int largest, String... fields) {
+    return of(parse(bytes(ctx, largest)), fields);
   }
 
   private static Body of(JsonNode node, String... fields) {
@@ -57,11 +66,12 @@ final class Body {
   }
 
   /** Whether or not the request says beforehand how much it sends. */
-  private static byte[] bytes(Context ctx) {
+  private static byte[] bytes(Context ctx, int largest) {
     try {
-      byte[] bytes = ctx.req().getInputStream().readNBytes(WebServer.LARGEST_BODY + 1);
-      if (bytes.length > WebServer.LARGEST_BODY) {
-        throw new ContentTooLargeResponse();
+      byte[] bytes = ctx.req().getInputStream().readNBytes(largest + 1);
+      if (bytes.length > largest) {
+        throw new ContentTooLargeResponse(
+            "The request's body is larger than %d bytes: send less.".formatted(largest));
       }
       return bytes;
     } catch (IOException e) {
@@ -94,6 +104,22 @@ final class Body {
       throw invalid("The field \"%s\" holds text in quotes.".formatted(field));
     }
     return Optional.of(value.textValue());
+  }
+
+  /** Texts by name; none when the field is missing. */
+  Map<String, String> texts(String field) {
+    JsonNode value = node.path(field);
+    if (!value.isMissingNode() && !value.isObject()) {
+      throw invalid("The field \"%s\" holds texts by name.".formatted(field));
+    }
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (Map.Entry<String, JsonNode> entry : value.properties()) {
+      if (!entry.getValue().isTextual()) {
+        throw invalid("The field \"%s\" holds texts by name.".formatted(field));
+      }
+      texts.put(entry.getKey(), entry.getValue().textValue());
+    }
+    return texts;
   }
 
   double number(String field) {

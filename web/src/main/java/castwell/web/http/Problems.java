@@ -30,11 +30,20 @@ final class Problems {
   }
 
   static void answer(Context ctx, HttpStatus status, String detail) {
+    answer(ctx, status, problem(status, detail));
+  }
+
+  /** To which more may be added. */
+  static Map<String, Object> problem(HttpStatus status, String detail) {
     Map<String, Object> problem = new LinkedHashMap<>();
     problem.put("type", "about:blank");
     problem.put("title", status.getMessage());
     problem.put("status", status.getCode());
     problem.put("detail", detail);
+    return problem;
+  }
+
+  static void answer(Context ctx, HttpStatus status, Map<String, Object> problem) {
     ctx.status(status);
     ctx.json(problem);
     ctx.contentType("application/problem+json");
@@ -52,9 +61,6 @@ final class Problems {
     return switch (HttpStatus.forStatus(e.getStatus())) {
       case NOT_FOUND -> "There is nothing at %s.".formatted(ctx.path());
       case METHOD_NOT_ALLOWED -> "%s can't be done at %s.".formatted(ctx.method(), ctx.path());
-      case CONTENT_TOO_LARGE ->
-          "The request's body is larger than %d bytes: send less."
-              .formatted(WebServer.LARGEST_BODY);
       default -> e.getMessage();
     };
   }

@@ -4,6 +4,7 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
 import castwell.web.settings.HttpAddress;
 import io.javalin.Javalin;
@@ -53,6 +54,7 @@ public final class WebServer implements AutoCloseable {
               new RackApi(store, desk, views, clock, settings.zone()).route(config);
               new ShotsApi(store, desk, views).route(config);
               new GatesApi(store, desk, clock, settings.zone()).route(config);
+              new ImportApi(new IntakeDesk(desk, settings, clock)).route(config);
               new ReportsApi(store, settings.zone()).route(config);
               new LiveApi(store, feed).route(config);
             });

@@ -1,5 +1,6 @@
 package castwell.web.settings;
 
+import castwell.capture.word.Nearest;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,0 +1,56 @@
+package castwell.capture.intake;
+
+import castwell.capture.daemon.RackDesk;
+import castwell.capture.daemon.RackDesk.ArrowMeasures;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.Named;
+import castwell.capture.store.Transaction;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Arrows. What a line doesn't tell of an arrow that is there stays as it was. */
+final class ArrowIntake implements Intake {
+  private final Transaction t;
+  private final RackDesk rack;
+  private final Once once = new Once();
+  private final Tally tally = new Tally();
+
+  ArrowIntake(Transaction t, RackDesk rack) {
+    this.t = t;
+    this.rack = rack;
+  }
+
+  @Override
+  public void take(Line line) {
+    String name = line.neededWords("arrow");
+    once.refuseTwice(line, name.toLowerCase(Locale.ROOT), name);
+    Optional<Arrow> there = t.rack().arrow(name).map(Named::id).flatMap(t.rack()::arrowById);
+    ArrowMeasures told =
+        new ArrowMeasures(
+            line.neededNumber("mass"),
+            line.number("length", there.map(Arrow::lengthM).orElse(OptionalDouble.empty())),
+            line.number("diameter", there.map(Arrow::diameterM).orElse(OptionalDouble.empty())),
+            line.words("point").or(() -> there.flatMap(Arrow::point)),
+            line.words("note").or(() -> there.flatMap(Arrow::note)));
+    if (there.isPresent() && same(told, there.get())) {
+      tally.already();
+    } else {
+      rack.enterArrow(t, name, told);
+      tally.take();
+    }
+  }
+
+  private static boolean same(ArrowMeasures told, Arrow there) {
+    return Alike.are(told.massKg(), there.massKg())
+        && Alike.are(told.lengthM(), there.lengthM())
+        && Alike.are(told.diameterM(), there.diameterM())
+        && told.point().equals(there.point())
+        && told.note().equals(there.note());
+  }
+
+  @Override
+  public Tally tally() {
+    return tally;
+  }
+}

@@ -1,0 +1,108 @@
+package castwell.capture.intake;
+
+import castwell.capture.daemon.RackDesk;
+import castwell.capture.daemon.RackDesk.State;
+import castwell.capture.export.ShotColumns;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Rack.Measures;
+import castwell.capture.store.Transaction;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Bows, a state a line. What a line doesn't tell of a state that is there stays as it was. */
+final class BowIntake implements Intake {
+  private final Transaction t;
+  private final ZoneId zone;
+  private final Instant now;
+  private final Once once = new Once();
+  private final Tally tally = new Tally();
+
+  BowIntake(Transaction t, ZoneId zone, Instant now) {
+    this.t = t;
+    this.zone = zone;
+    this.now = now;
+  }
+
+  @Override
+  public void take(Line line) {
+    String bow = line.neededWords("bow");
+    Instant since = since(line, zone);
+    String name = ShotColumns.stateName(since, zone);
+    once.refuseTwice(line, (bow + "\n" + name).toLowerCase(Locale.ROOT), bow + " of " + name);
+    Optional<BowState> there = state(t, bow, name, zone);
+    State told = state(line, since, there);
+    if (there.isPresent() && same(told, there.get())) {
+      tally.already();
+    } else {
+      RackDesk.enterState(t, bow, told, now);
+      tally.take();
+    }
+  }
+
+  static Instant since(Line line, ZoneId zone) {
+    line.neededWords("state_on");
+    return When.of(line, "state_on", zone).orElseThrow().begin(zone);
+  }
+
+  /** States are told apart by their names, as exports tell them. */
+  static Optional<BowState> state(Transaction t, String bow, String name, ZoneId zone) {
+    List<BowState> states =
+        t.rack().bow(bow).map(known -> t.rack().states(known.id())).orElse(List.of());
+    return states.stream()
+        .filter(state -> ShotColumns.stateName(state.since(), zone).equals(name))
+        .findFirst();
+  }
+
+  private static State state(Line line, Instant since, Optional<BowState> there) {
+    Measures before = there.map(BowState::measures).orElse(Measures.NONE);
+    return new State(
+        there.map(BowState::since).orElse(since),
+        line.neededNumber("draw_weight"),
+        line.neededNumber("draw_length"),
+        new Measures(
+            line.number("nock_to_nock", before.nockToNockM()),
+            line.number("string_follow", before.stringFollowM()),
+            line.number("brace_height", before.braceHeightM()),
+            line.number("mass", before.massKg()),
+            line.words("wood").or(before::wood),
+            line.number("tip_width", before.tipWidthM()),
+            line.number("string_mass", before.stringMassKg())),
+        line.words("done").or(() -> there.map(BowState::done)).orElse(""));
+  }
+
+  private static boolean same(State told, BowState there) {
+    return Alike.are(told.drawWeightN(), there.drawWeightN())
+        && Alike.are(told.drawLengthM(), there.drawLengthM())
+        && same(told.measures(), there.measures())
+        && told.done().equals(there.done());
+  }
+
+  private static boolean same(Measures a, Measures b) {
+    List<OptionalDouble> told = figures(a);
+    List<OptionalDouble> there = figures(b);
+    boolean alike = a.wood().equals(b.wood());
+    for (int i = 0; i < told.size(); i++) {
+      alike &= Alike.are(told.get(i), there.get(i));
+    }
+    return alike;
+  }
+
+  private static List<OptionalDouble> figures(Measures m) {
+    return List.of(
+        m.nockToNockM(),
+        m.stringFollowM(),
+        m.braceHeightM(),
+        m.massKg(),
+        m.tipWidthM(),
+        m.stringMassKg());
+  }
+
+  @Override
+  public Tally tally() {
+    return tally;
+  }
+}

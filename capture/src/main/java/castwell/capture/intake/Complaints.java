@@ -1,0 +1,40 @@
+package castwell.capture.intake;
+
+import castwell.capture.daemon.Refused;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.ToIntFunction;
+
+/** Gathers what is wrong with a sheet, so that all of it can be mended at once. */
+final class Complaints {
+  private final List<BadLine> lines = new ArrayList<>();
+
+  /** Does something with each of them; one that can't be done doesn't keep the others waiting. */
+  <T> void each(Iterable<T> things, ToIntFunction<T> line, Consumer<T> work) {
+    for (T thing : things) {
+      try {
+        work.accept(thing);
+      } catch (CantRead | Refused e) {
+        lines.add(new BadLine(line.applyAsInt(thing), e.getMessage()));
+      }
+    }
+  }
+
+  /**
+   * @throws SheetRefused when there was any
+   */
+  void raise(String source) {
+    if (!lines.isEmpty()) {
+      lines.sort(Comparator.comparingInt(BadLine::line));
+      String sentence =
+          lines.size() == 1
+              ? "A line of %s can't be taken in, so nothing was: mend it and import again."
+                  .formatted(source)
+              : "%d lines of %s can't be taken in, so nothing was: mend them and import again."
+                  .formatted(lines.size(), source);
+      throw new SheetRefused(sentence, lines);
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package castwell.capture.intake;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** When each shot of a sheet was loosed: as told, or so that the lines' order is kept. */
+final class Firing {
+  /** A session named by its day, the second of that day and so on. */
+  private static final Pattern DAY_OF_SESSION = Pattern.compile("(\\d{4}-\\d\\d-\\d\\d)(-\\d+)?");
+
+  private static final int NOON = 12;
+
+  private final Instant now;
+  private final ZoneId zone;
+  private final Map<LocalDate, Integer> ofDay = new HashMap<>();
+  private int undated;
+
+  Firing(Instant now, ZoneId zone) {
+    this.now = now;
+    this.zone = zone;
+  }
+
+  /**
+   * The instant that was told. Of a day alone: its noon, and a second later with each line, for no
+   * bow state begins between. Of nothing: now, and a millisecond later with each line.
+   */
+  Instant at(ShotRow row) {
+    return row.fired()
+        .flatMap(When::instant)
+        .or(() -> day(row).map(this::next))
+        .orElseGet(() -> now.plusMillis(undated++));
+  }
+
+  /** What its session is called, if not otherwise. */
+  LocalDate date(ShotRow row) {
+    return day(row).orElseGet(() -> LocalDate.ofInstant(now, zone));
+  }
+
+  private static Optional<LocalDate> day(ShotRow row) {
+    return row.fired().map(When::day).or(() -> row.session().flatMap(Firing::dayNamed));
+  }
+
+  private static Optional<LocalDate> dayNamed(String session) {
+    Matcher named = DAY_OF_SESSION.matcher(session);
+    return named.matches()
+        ? When.parse(named.group(1), ZoneId.of("Z")).map(When::day)
+        : Optional.empty();
+  }
+
+  private Instant next(LocalDate day) {
+    int before = ofDay.merge(day, 1, Integer::sum) - 1;
+    return day.atTime(NOON, 0).atZone(zone).toInstant().plusSeconds(before);
+  }
+}

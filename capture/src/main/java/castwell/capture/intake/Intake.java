@@ -1,0 +1,15 @@
+package castwell.capture.intake;
+
+/** Takes lines into the store, one by one, within one transaction. */
+interface Intake {
+
+  /**
+   * @throws CantRead or {@link castwell.capture.daemon.Refused} when the line can't be taken in
+   */
+  void take(Line line);
+
+  /** After the last line. */
+  default void finish(Complaints complaints) {}
+
+  Tally tally();
+}

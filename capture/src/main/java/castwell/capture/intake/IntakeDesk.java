@@ -1,0 +1,63 @@
+package castwell.capture.intake;
+
+import castwell.capture.daemon.CaptureSettings;
+import castwell.capture.daemon.Desk;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Transaction;
+import java.time.Clock;
+import java.util.OptionalLong;
+import java.util.function.LongConsumer;
+
+/**
+ * What a person brings on a sheet: taken in whole or not at all, committed before anyone is told.
+ */
+public final class IntakeDesk {
+  private final Desk desk;
+  private final CaptureSettings settings;
+  private final Clock clock;
+
+  public IntakeDesk(Desk desk, CaptureSettings settings, Clock clock) {
+    this.desk = desk;
+    this.settings = settings;
+    this.clock = clock;
+  }
+
+  /**
+   * @param progress told how many thousandths are done
+   * @throws SheetRefused when anything in it is wrong; then nothing is stored
+   */
+  public Taken take(Brought brought, LongConsumer progress) {
+    Sheet sheet = Sheet.read(brought.source(), brought.what(), brought.text(), brought.map());
+    return desk.together(t -> take(t, brought, sheet, progress));
+  }
+
+  private Taken take(Transaction t, Brought brought, Sheet sheet, LongConsumer progress) {
+    Intake intake = intake(t, brought);
+    Complaints complaints = new Complaints();
+    int[] done = {0};
+    complaints.each(
+        sheet.lines(),
+        Line::number,
+        line -> {
+          progress.accept(1000L * done[0]++ / sheet.lines().size());
+          line.refuseTooMany();
+          intake.take(line);
+        });
+    complaints.raise(brought.source());
+    intake.finish(complaints);
+    complaints.raise(brought.source());
+    if (intake.tally().taken() > 0) {
+      t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
+    }
+    return intake.tally().of(brought.what(), sheet.notRead());
+  }
+
+  private Intake intake(Transaction t, Brought brought) {
+    return switch (brought.what()) {
+      case SHOTS -> new ShotIntake(t, brought, settings, clock.instant());
+      case BOWS -> new BowIntake(t, settings.zone(), clock.instant());
+      case ARROWS -> new ArrowIntake(t, desk.rack());
+      case FORCE_DRAW -> new ForceDrawIntake(t, brought.by(), settings.zone(), clock.instant());
+    };
+  }
+}

@@ -1,0 +1,40 @@
+package castwell.capture.intake;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A file's lines, with what stands where.
+ *
+ * @param notRead headings that aren't ours, each with what it may be a slip for
+ */
+record Sheet(List<Line> lines, List<String> notRead) {
+
+  /**
+   * @param source the file's name, for sentences
+   * @param map the file's headings to ours, where they differ
+   * @throws SheetRefused when it can't be read at all
+   */
+  static Sheet read(String source, What what, String text, Map<String, String> map) {
+    CsvText csv = CsvText.of(source, text);
+    if (csv.rows().isEmpty()) {
+      throw new SheetRefused(
+          "%s is empty: its first line names the columns, such as %s."
+              .formatted(source, example(what)));
+    }
+    List<CsvText.Row> rows = csv.rows();
+    Headings headings = Headings.of(source, what, rows.get(0).cells(), map);
+    if (rows.size() == 1) {
+      throw new SheetRefused(
+          "%s has headings and no lines below them: nothing was taken in.".formatted(source));
+    }
+    return new Sheet(
+        rows.stream().skip(1).map(row -> new Line(row, headings, csv.decimalComma())).toList(),
+        headings.notRead());
+  }
+
+  private static String example(What what) {
+    return String.join(
+        ",", what.fields().stream().filter(Field::needed).map(Field::usualHeading).toList());
+  }
+}

@@ -1,0 +1,111 @@
+package castwell.capture.intake;
+
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A shot as a line tells it.
+ *
+ * @param byPerson whether a person decided if it counts
+ * @param reason why it doesn't count, or who brought it back; may be empty
+ */
+record ShotRow(
+    Optional<String> shotId,
+    Optional<String> bow,
+    Optional<String> arrow,
+    OptionalDouble speedMps,
+    OptionalDouble ownMps,
+    OptionalDouble commonMps,
+    Optional<When> fired,
+    Optional<String> session,
+    Optional<String> station,
+    int end,
+    boolean counts,
+    boolean byPerson,
+    String reason,
+    String note) {
+  private static final int LAST_END = 10_000;
+
+  static ShotRow read(Line line, ZoneId zone) {
+    Optional<String> shotId = line.words("shot_id");
+    boolean counts = counts(line);
+    OptionalDouble speed = notNegative(line, "speed");
+    if (speed.isPresent() && speed.getAsDouble() == 0) {
+      throw new CantRead("%s is no speed: mend it, or leave it empty.", line.named("speed"));
+    }
+    if (speed.isEmpty() && counts) {
+      throw new CantRead(
+          "It has no speed: give it one, or say that it doesn't count (counts false).");
+    }
+    return new ShotRow(
+        shotId,
+        name(line, "bow", shotId),
+        name(line, "arrow", shotId),
+        speed,
+        notNegative(line, "speed_u_own"),
+        notNegative(line, "speed_u_common"),
+        When.of(line, "fired_at", zone),
+        line.words("session"),
+        station(line),
+        end(line),
+        counts,
+        byPerson(line),
+        line.words("reason").orElse(""),
+        line.words("note").orElse(""));
+  }
+
+  /**
+   * Who writes a shot down knows what shot it; one that was exported may never have been tagged.
+   */
+  private static Optional<String> name(Line line, String field, Optional<String> shotId) {
+    return shotId.isPresent() ? line.words(field) : Optional.of(line.neededWords(field));
+  }
+
+  private static OptionalDouble notNegative(Line line, String field) {
+    OptionalDouble value = line.number(field);
+    if (value.isPresent() && value.getAsDouble() < 0) {
+      throw new CantRead("%s is less than 0: mend it.", line.named(field));
+    }
+    return value;
+  }
+
+  private static boolean counts(Line line) {
+    return switch (line.words("counts").orElse("true").toLowerCase(Locale.ROOT)) {
+      case "true", "yes", "1" -> true;
+      case "false", "no", "0" -> false;
+      default ->
+          throw new CantRead(
+              "%s is neither yes nor no: write true or false.", line.named("counts"));
+    };
+  }
+
+  private static boolean byPerson(Line line) {
+    return switch (line.words("judged_by").orElse("rule")) {
+      case "person" -> true;
+      case "rule" -> false;
+      default ->
+          throw new CantRead(
+              "%s is unknown: write person, or rule, or nothing.", line.named("judged_by"));
+    };
+  }
+
+  private static Optional<String> station(Line line) {
+    Optional<String> station = line.words("station");
+    if (station.isPresent() && !station.get().matches("[A-Za-z0-9._-]{1,32}")) {
+      throw new CantRead(
+          "%s can't be a station's name: write 1 to 32 of A-Z a-z 0-9 . _ -",
+          line.named("station"));
+    }
+    return station;
+  }
+
+  private static int end(Line line) {
+    String end = line.words("end").orElse("1");
+    if (!end.matches("\\d{1,5}") || Integer.parseInt(end) < 1 || Integer.parseInt(end) > LAST_END) {
+      throw new CantRead("%s isn't a whole number from 1 on: mend it.", line.named("end"));
+    }
+    return Integer.parseInt(end);
+  }
+}

@@ -1,0 +1,30 @@
+package castwell.capture.intake;
+
+import java.util.List;
+
+/** Counts what becomes of a sheet's lines. */
+final class Tally {
+  private int taken;
+  private int setAside;
+  private int already;
+
+  void take() {
+    taken++;
+  }
+
+  void setAside() {
+    setAside++;
+  }
+
+  void already() {
+    already++;
+  }
+
+  int taken() {
+    return taken;
+  }
+
+  Taken of(What what, List<String> notRead) {
+    return new Taken(what, taken, setAside, already, notRead);
+  }
+}

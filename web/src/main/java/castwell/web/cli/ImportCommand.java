@@ -1,0 +1,136 @@
+package castwell.web.cli;
+
+import castwell.analysis.unit.Units;
+import castwell.capture.daemon.Announcer;
+import castwell.capture.daemon.Desk;
+import castwell.capture.intake.BadLine;
+import castwell.capture.intake.Brought;
+import castwell.capture.intake.HandUncertainty;
+import castwell.capture.intake.IntakeDesk;
+import castwell.capture.intake.SheetRefused;
+import castwell.capture.intake.Taken;
+import castwell.capture.intake.What;
+import castwell.capture.store.Store;
+import castwell.web.settings.Settings;
+import castwell.web.settings.SettingsFile;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "import",
+    description =
+        "Take in what somebody wrote down, from a CSV file with a heading line: all of it, or nothing. Its headings name the units, such as speed_fps or speed_mps.")
+final class ImportCommand implements Callable<Integer> {
+  private static final int MOST_LINES = 50;
+  private static final int THOUSANDTHS = 1000;
+
+  @Spec private CommandSpec spec;
+  @ParentCommand private Castwell castwell;
+
+  @Parameters(paramLabel = "FILE", description = "A CSV file in UTF-8.")
+  private Path file;
+
+  @Option(
+      names = "--what",
+      required = true,
+      description =
+          "shots (bow, arrow, speed_fps), bows (bow, state_on, draw_weight_lb, draw_length_in), arrows (arrow, mass_gr) or force-draw (bow, state_on, draw_length_in, draw_force_lb).")
+  private What what;
+
+  @Option(
+      names = "--map",
+      paramLabel = "THEIRS=OURS",
+      description = "Read a heading of the file as one of ours.")
+  private Map<String, String> map = new LinkedHashMap<>();
+
+  @Option(
+      names = "--own-fps",
+      paramLabel = "FPS",
+      description =
+          "Standard uncertainty of each speed read off a display. Default: 0.29, for one in whole ft/s.")
+  private Optional<Double> ownFps = Optional.empty();
+
+  @Option(
+      names = "--common-percent",
+      paramLabel = "PERCENT",
+      description =
+          "Standard uncertainty that all the speeds of a set-up share. Default: ${DEFAULT-VALUE}.")
+  private double commonPercent = 0.5;
+
+  @Override
+  public Integer call() throws IOException {
+    HandUncertainty uncertainty = uncertainty();
+    Brought brought = new Brought(what, name(), text(), map, uncertainty, "import");
+    Path folder = castwell.data().orDefault();
+    try (Store store = Store.open(folder);
+        Progress progress = new Progress(name(), THOUSANDTHS)) {
+      Settings settings = SettingsFile.read(folder);
+      Desk desk = new Desk(store, settings.capture(), new Announcer(), Clock.systemUTC());
+      IntakeDesk intake = new IntakeDesk(desk, settings.capture(), Clock.systemUTC());
+      say(intake.take(brought, progress::reached));
+      return 0;
+    } catch (SheetRefused e) {
+      name(e);
+      throw new SaidPlainly(e.getMessage());
+    }
+  }
+
+  private String name() {
+    return file.getFileName().toString();
+  }
+
+  private String text() throws IOException {
+    try {
+      return Files.readString(file);
+    } catch (CharacterCodingException e) {
+      throw new SaidPlainly(
+          "%s isn't text in UTF-8: save it anew as \"CSV UTF-8\".".formatted(file));
+    }
+  }
+
+  private HandUncertainty uncertainty() {
+    try {
+      return new HandUncertainty(
+          ownFps.map(fps -> fps * Units.METRES_PER_FOOT).orElse(HandUncertainty.USUAL.ownMps()),
+          commonPercent / 100);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(
+          spec.commandLine(), "--own-fps and --common-percent: " + e.getMessage());
+    }
+  }
+
+  private void say(Taken taken) {
+    if (!taken.notRead().isEmpty()) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.printf("castwell: Not read in %s: %s.%n", name(), String.join(", ", taken.notRead()));
+      err.flush();
+    }
+    System.out.println(taken.sentence());
+  }
+
+  private void name(SheetRefused refused) {
+    PrintWriter err = spec.commandLine().getErr();
+    refused.lines().stream()
+        .limit(MOST_LINES)
+        .forEach((BadLine bad) -> err.printf("line %d: %s%n", bad.line(), bad.reason()));
+    if (refused.lines().size() > MOST_LINES) {
+      err.printf("and %d more%n", refused.lines().size() - MOST_LINES);
+    }
+    err.flush();
+  }
+}

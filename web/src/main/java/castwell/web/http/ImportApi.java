@@ -1,0 +1,86 @@
+package castwell.web.http;
+
+import castwell.analysis.unit.Units;
+import castwell.capture.intake.Brought;
+import castwell.capture.intake.HandUncertainty;
+import castwell.capture.intake.IntakeDesk;
+import castwell.capture.intake.SheetRefused;
+import castwell.capture.intake.Taken;
+import castwell.capture.intake.What;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Sheets that somebody brings: taken in whole, or each bad line named. */
+final class ImportApi {
+  private static final int LARGEST_BODY = 8 * 1024 * 1024;
+  private static final int MOST_LINES = 1000;
+
+  private final IntakeDesk intake;
+
+  ImportApi(IntakeDesk intake) {
+    this.intake = intake;
+  }
+
+  void route(JavalinConfig config) {
+    config.routes.post("/api/import", this::take);
+    config.routes.exception(SheetRefused.class, ImportApi::refuse);
+  }
+
+  private void take(Context ctx) {
+    Body body =
+        Body.of(ctx, LARGEST_BODY, "what", "csv", "map", "source", "own_fps", "common_percent");
+    Brought brought =
+        new Brought(
+            what(body.text("what")),
+            body.optionalText("source").orElse("the sheet"),
+            body.text("csv"),
+            body.texts("map"),
+            uncertainty(body),
+            "page");
+    Taken taken = intake.take(brought, part -> {});
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("taken", taken.taken());
+    view.put("set_aside", taken.setAside());
+    view.put("already", taken.already());
+    view.put("not_read", taken.notRead());
+    ctx.status(HttpStatus.CREATED);
+    ctx.json(view);
+  }
+
+  private static What what(String word) {
+    return Arrays.stream(What.values())
+        .filter(what -> what.word().equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Body.invalid(
+                    "The field \"what\" is one of %s."
+                        .formatted(
+                            Arrays.stream(What.values())
+                                .map(What::word)
+                                .collect(Collectors.joining(", ")))));
+  }
+
+  private static HandUncertainty uncertainty(Body body) {
+    HandUncertainty usual = HandUncertainty.USUAL;
+    try {
+      return new HandUncertainty(
+          body.optionalNumber("own_fps").orElse(usual.ownMps() / Units.METRES_PER_FOOT)
+              * Units.METRES_PER_FOOT,
+          body.optionalNumber("common_percent").orElse(100 * usual.commonShare()) / 100);
+    } catch (IllegalArgumentException e) {
+      throw Body.invalid("The fields \"own_fps\" and \"common_percent\": " + e.getMessage() + ".");
+    }
+  }
+
+  private static void refuse(SheetRefused refused, Context ctx) {
+    Map<String, Object> problem = Problems.problem(HttpStatus.BAD_REQUEST, refused.getMessage());
+    problem.put("lines", refused.lines().stream().limit(MOST_LINES).toList());
+    Problems.answer(ctx, HttpStatus.BAD_REQUEST, problem);
+  }
+}
