@@ -18,12 +18,13 @@ public record Cast(double gpp, double massKg, Quantity speedMps, Quantity withSc
    * @param gpp grains of arrow per pound of draw weight, above 0
    * @param drawWeightN above 0
    * @param scaleUN the draw weight's standard uncertainty
-   * @param scale names the scale: draw weights by one scale are wrong alike
+   * @param weighing names the weighing: where it is the same one, so is its error
    */
   public static Cast at(
-      VirtualMass bow, double gpp, double drawWeightN, double scaleUN, String scale) {
+      VirtualMass bow, double gpp, double drawWeightN, double scaleUN, String weighing) {
     double perNewton = gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
-    Quantity weight = Quantity.of(drawWeightN, scaleUN, Source.common("scale " + scale));
+    Quantity weight =
+        Quantity.of(drawWeightN, scaleUN, Source.common("draw weight of " + weighing));
     double massKg = perNewton * drawWeightN;
     return new Cast(
         gpp, massKg, bow.speedMps(Quantity.exact(massKg)), bow.speedMps(weight.times(perNewton)));

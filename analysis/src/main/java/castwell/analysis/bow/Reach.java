@@ -13,8 +13,8 @@ import java.util.function.ToDoubleFunction;
  *     infinite where even the heaviest arrow can't be shown to do, its lower end where none may
  */
 public record Reach(OptionalDouble massKg, Interval intervalKg) {
-  /** Heavier than any arrow; beyond, energy hardly rises. */
-  private static final double HEAVIEST_KG = 10;
+  /** About 3000 gr, heavier than any arrow: what takes more is out of reach. */
+  private static final double HEAVIEST_KG = 0.2;
 
   private static final double LIGHTEST_KG = 1e-4;
   private static final double STEP = 1.25;

@@ -11,12 +11,16 @@ import java.util.Optional;
  * number of shots (Bonferroni), is at most 0.01; then the rest are looked at anew.
  *
  * <p>At most a quarter of a cell goes, and nothing does while fewer than eight degrees of freedom
- * are left to judge by: what would have gone is doubted then, and stays.
+ * are left to judge by, or while no other shot differs from its cell: what would have gone is
+ * doubted then, and stays.
  */
 public final class PooledStrays {
   public static final double ALPHA = 0.01;
   public static final int FEWEST_DEGREES = 8;
   public static final double MOST_OF_A_CELL = 0.25;
+
+  /** Farther off only where nothing else spreads at all: a display's step, not a stray. */
+  private static final double FARTHEST = 1e6;
 
   /**
    * A shot that doesn't fit.
@@ -92,7 +96,7 @@ public final class PooledStrays {
         }
       }
     }
-    return worst >= 0 && adjustedP(farthest) <= ALPHA
+    return worst >= 0 && adjustedP(farthest) <= ALPHA && Math.abs(farthest) < FARTHEST
         ? Optional.of(stray(worst, cells.get(worst).farthest(), farthest))
         : Optional.empty();
   }

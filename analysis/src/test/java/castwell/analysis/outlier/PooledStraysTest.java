@@ -123,4 +123,19 @@ class PooledStraysTest {
 
     assertThat(find(cells).excluded()).noneMatch(stray -> stray.cell() == 3);
   }
+
+  /** A display of whole feet per second, and one shot that fell on the next number. */
+  @Test
+  void oneStepOfADisplayIsNoStrayWhereNothingElseSpreads() {
+    List<double[]> cells =
+        List.of(
+            new double[] {45, 45, 45, 45, 45},
+            new double[] {40, 40, 41, 40, 40},
+            new double[] {36, 36, 36, 36, 36});
+
+    Findings findings = find(cells);
+
+    assertThat(findings.excluded()).isEmpty();
+    assertThat(findings.doubted()).hasSize(1);
+  }
 }

@@ -83,10 +83,10 @@ public final class Checks {
     metres.ifPresent(m -> within(what, m / Units.METRES_PER_INCH, least, most, "in"));
   }
 
-  static void forceDraw(List<Point> points, OptionalDouble braceHeightM) {
+  static void forceDraw(List<Point> points) {
     points.forEach(Checks::point);
     try {
-      ForceDrawCurve.of(points, braceHeightM);
+      ForceDrawCurve.of(points, OptionalDouble.empty());
     } catch (IllegalArgumentException e) {
       throw new Refused(Why.INVALID, "This can't be: %s.".formatted(e.getMessage()));
     }

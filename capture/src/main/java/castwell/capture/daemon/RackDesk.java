@@ -150,7 +150,7 @@ public final class RackDesk {
       Transaction t, String bow, Instant at, List<Point> points, Instant entered, String by) {
     long bowId = bow(t, bow).id();
     BowState state = t.rack().state(bowId, at).orElseThrow();
-    Checks.forceDraw(points, state.measures().braceHeightM());
+    Checks.forceDraw(points);
     t.forceDraws().add(bowId, state.since(), points, entered, by);
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }

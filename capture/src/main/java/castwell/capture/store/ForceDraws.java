@@ -3,6 +3,7 @@ package castwell.capture.store;
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
@@ -16,6 +17,9 @@ public final class ForceDraws {
               Columns.optional(row, "let_down_n"));
 
   private final Handle handle;
+
+  /** A point of a curve in force. */
+  public record StoredPoint(String bow, Instant stateSince, Point point) {}
 
   ForceDraws(Handle handle) {
     this.handle = handle;
@@ -49,6 +53,28 @@ public final class ForceDraws {
           .bind(2, point.drawN())
           .bind(3, point.letDownN())
           .execute();
+    }
+  }
+
+  /** Every curve in force, point by point. */
+  public void each(Consumer<StoredPoint> consumer) {
+    try (var points =
+        handle
+            .createQuery(
+                """
+                SELECT bow.name, state_since_ms, draw_length_m, draw_n, let_down_n FROM force_draw
+                JOIN bow ON bow.id = bow_id JOIN force_draw_point ON force_draw_id = force_draw.id
+                WHERE force_draw.id IN
+                  (SELECT max(id) FROM force_draw GROUP BY bow_id, state_since_ms)
+                ORDER BY bow_id, state_since_ms, draw_length_m""")
+            .map(
+                (row, context) ->
+                    new StoredPoint(
+                        row.getString("name"),
+                        Instant.ofEpochMilli(row.getLong("state_since_ms")),
+                        POINT.map(row, context)))
+            .stream()) {
+      points.forEach(consumer);
     }
   }
 

@@ -2,6 +2,7 @@ package castwell.web.cli;
 
 import castwell.capture.export.EdgeColumns;
 import castwell.capture.export.FigureColumns;
+import castwell.capture.export.RackColumns;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Store;
 import castwell.web.table.CsvOnTheWeb;
@@ -31,7 +32,15 @@ final class ExportCommand implements Callable<Integer> {
   enum What {
     shots,
     edges,
-    figures
+    figures,
+    bows,
+    arrows,
+    force_draw;
+
+    @Override
+    public String toString() {
+      return name().replace('_', '-');
+    }
   }
 
   @Spec private CommandSpec spec;
@@ -40,7 +49,7 @@ final class ExportCommand implements Callable<Integer> {
   @Option(
       names = "--what",
       description =
-          "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. Default: ${DEFAULT-VALUE}.")
+          "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. bows: a row a state. arrows. force-draw: a row a point. Default: ${DEFAULT-VALUE}.")
   private What what = What.shots;
 
   @Option(names = "--format", description = "csv or json. Default: ${DEFAULT-VALUE}.")
@@ -92,6 +101,15 @@ final class ExportCommand implements Callable<Integer> {
               new ShotColumns(ZoneId.systemDefault()).columns(), (t, row) -> t.shots().each(row));
       case edges -> new Table<>(EdgeColumns.COLUMNS, (t, row) -> t.raw().each(row));
       case figures -> new Table<>(FigureColumns.COLUMNS, (t, row) -> t.figures().each(row));
+      case bows ->
+          new Table<>(
+              RackColumns.bows(ZoneId.systemDefault()),
+              (t, row) ->
+                  t.rack().bowNames().forEach(bow -> t.rack().states(bow.id()).forEach(row)));
+      case arrows -> new Table<>(RackColumns.ARROWS, (t, row) -> t.rack().arrows().forEach(row));
+      case force_draw ->
+          new Table<>(
+              RackColumns.forceDraw(ZoneId.systemDefault()), (t, row) -> t.forceDraws().each(row));
     };
   }
 }

@@ -112,7 +112,7 @@ public final class BowReport {
                     request.gpp(),
                     stand.state().drawWeightN(),
                     request.scaleUN(),
-                    "of the rack"))
+                    bow.name() + ", " + stand.stateName()))
         .filter(cast -> Double.isFinite(cast.speedMps().value()));
   }
 

@@ -38,11 +38,16 @@ final class FitRows {
   /** E and K come as a pair, so they are told as one. */
   String sentence(VirtualMass bow) {
     VirtualMassFit fit = cells.fit().orElseThrow();
-    return "It hands over %s, and keeps as much as %s moving with the arrow would; the two go together (correlation %s), so read them as a pair."
+    String pair =
+        Double.isNaN(fit.correlation())
+            ? "so read them as a pair"
+            : "(correlation %s), so read them as a pair"
+                .formatted(Trade.plain(fit.correlation(), 2));
+    return "It hands over %s, and keeps as much as %s moving with the arrow would; the two go together %s."
         .formatted(
             Trade.said(JOULES_PER_FOOT_POUND, "ft lbf", 1, bow.energyJ().only(Kind.OWN)),
             Trade.said(KILOGRAMS_PER_GRAIN, "gr", 0, bow.virtualMassKg()),
-            Trade.plain(fit.correlation(), 2));
+            pair);
   }
 
   /** Null without two different masses. */

@@ -70,7 +70,9 @@ public final class PlanReport {
     check();
     List<Rack.Named> bows = wish.bows().stream().map(shelf::bow).toList();
     Shelf.Stand stand = shelf.stand(shelf.now(bows.get(0)));
-    PooledSpread own = PooledSpread.of(stand.cells().cells());
+    PooledSpread own =
+        PooledSpread.of(
+            stand.sessions().stream().flatMap(session -> session.cells().stream()).toList());
     double sd = sd(own);
     int cells = bows.size() > 1 ? 4 : 2;
     double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());

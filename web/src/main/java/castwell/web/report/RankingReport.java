@@ -117,7 +117,11 @@ public final class RankingReport {
             .map(
                 bow ->
                     Cast.at(
-                        bow, request.gpp(), state.drawWeightN(), request.scaleUN(), "of the rack"))
+                        bow,
+                        request.gpp(),
+                        state.drawWeightN(),
+                        request.scaleUN(),
+                        state.bow() + ", " + name))
             .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
     cast.ifPresentOrElse(
         c -> ranked.add(new Ranked(state, name, cells.speedsMps().length, c)),

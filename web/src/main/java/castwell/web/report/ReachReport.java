@@ -35,6 +35,9 @@ public final class ReachReport {
           new ReportColumn("ci95_gr", "95 % gr", 0),
           new ReportColumn("grains_per_pound", "gr/lb", 1));
 
+  /** No arrow that one would shoot. */
+  private static final double HEAVY_GPP = 20;
+
   private static final String CHECK_RULES =
       "Momentum and energy are yardsticks, not permission: check your own region's rules, and take a licensed course.";
 
@@ -145,10 +148,13 @@ public final class ReachReport {
 
   private static String verdict(Reach reach, Double gpp) {
     if (reach.massKg().isEmpty()) {
-      return Double.isInfinite(reach.intervalKg().low()) ? "never" : "never, as far as can be told";
+      return Double.isInfinite(reach.intervalKg().low()) ? "never" : "never, but not surely";
     }
     if (Double.isInfinite(reach.intervalKg().high())) {
       return "perhaps never";
+    }
+    if (gpp > HEAVY_GPP) {
+      return "only with an arrow beyond 20 gr/lb";
     }
     return gpp < FitAdvice.LEAST_GPP ? "yes, but an arrow below 8 gr/lb" : "yes";
   }

@@ -69,7 +69,9 @@ final class ReportText {
                   : shown(low, decimals) + " to " + shown(high, decimals);
     }
     if (value instanceof Double number) {
-      return String.format(Locale.ROOT, "%." + decimals + "f", number);
+      String shown = String.format(Locale.ROOT, "%." + decimals + "f", number);
+      boolean tooSmall = decimals >= 3 && number > 0 && Double.parseDouble(shown) == 0;
+      return tooSmall ? "<" + shown.substring(0, shown.length() - 1) + "1" : shown;
     }
     if (value instanceof Boolean truth) {
       return truth ? "yes" : "no";

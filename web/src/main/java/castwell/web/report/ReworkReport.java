@@ -180,7 +180,12 @@ public final class ReworkReport {
     return model(day)
         .map(
             m ->
-                Cast.at(m, request.gpp(), state.drawWeightN(), request.scaleUN(), "of the rack")
+                Cast.at(
+                        m,
+                        request.gpp(),
+                        state.drawWeightN(),
+                        request.scaleUN(),
+                        day.bow() + ", " + day.state())
                     .withScaleMps());
   }
 

@@ -145,13 +145,15 @@ public final class SessionReport {
     int strays = found.findings().excluded().size();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "Session %s: %d shots count in %d cells, %d are set aside%s."
+        "Session %s: %d shots count in %d cells, %d set aside%s."
             .formatted(
                 session.name(),
                 counting,
                 cells.size(),
                 aside,
-                strays == 0 ? "" : ", %d of them by us as strays".formatted(strays)));
+                strays == 0
+                    ? ""
+                    : ", %d of them as %s".formatted(strays, strays == 1 ? "a stray" : "strays")));
     if (found.findings().degreesOfFreedom() < PooledStrays.FEWEST_DEGREES) {
       sentences.add("Too few repeats to look for strays: nothing was set aside by the spread.");
     } else {
