@@ -14,7 +14,8 @@ public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
 
   /**
    * The lightest and the heaviest, which tell E and K, and the one nearest half-way, which tests
-   * the curve. Empty with fewer than three that may be shot.
+   * the curve. A third beside either end would tell K better, by a sixth than one just half-way and
+   * by a quarter than others, but test nothing. Empty with fewer than three that may be shot.
    *
    * @param atHandKg the arrows' masses
    * @param leastKg lighter ones aren't shot
