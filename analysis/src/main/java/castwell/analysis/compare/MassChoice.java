@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param massesKg the lightest first
  */
 public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
+  /** So that 320 grains are 8 grains per pound of 40 pounds. */
+  private static final double ROUNDING = 1e-9;
 
   /**
    * The lightest and the heaviest, which tell E and K, and the one nearest half-way, which tests
@@ -28,7 +30,8 @@ public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
       double virtualMassKg,
       double sdMps,
       double shotsEach) {
-    List<Double> masses = atHandKg.stream().filter(m -> m >= leastKg).distinct().sorted().toList();
+    double least = leastKg * (1 - ROUNDING);
+    List<Double> masses = atHandKg.stream().filter(m -> m >= least).distinct().sorted().toList();
     if (masses.size() < 3) {
       return Optional.empty();
     }

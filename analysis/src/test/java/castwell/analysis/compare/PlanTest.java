@@ -9,6 +9,7 @@ import castwell.analysis.statistic.Mean;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.statistic.TPower;
 import castwell.analysis.uncertainty.StudentT;
+import castwell.analysis.unit.Units;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -71,6 +72,14 @@ class PlanTest {
     assertThat(choice.massesKg()).containsExactly(.024, .036, .05);
     assertThat(choice.precision().virtualMassSe()).isPositive();
     assertThat(MassChoice.of(List.of(.02, .03), .01, 40, .01, .3, 5)).isEmpty();
+  }
+
+  @Test
+  void anArrowOfJustTheLeastMassMayBeShot() {
+    double leastKg = 8 * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP * (40 * Units.NEWTONS_PER_POUND);
+    double lightKg = 320 * Units.KILOGRAMS_PER_GRAIN;
+
+    assertThat(MassChoice.of(List.of(lightKg, .03, .04), leastKg, 40, .01, .3, 5)).isPresent();
   }
 
   /**
