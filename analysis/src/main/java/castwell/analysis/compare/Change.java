@@ -25,7 +25,11 @@ public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
     }
   }
 
-  /** Empty without an arrow that was shot on both days. */
+  /**
+   * Empty without an arrow that was shot on both days.
+   *
+   * @param before one cell an arrow, as is {@code after}
+   */
   public static Optional<Change> of(String bow, List<Cell> before, List<Cell> after) {
     List<OfArrow> arrows = new ArrayList<>();
     for (Cell earlier : before) {

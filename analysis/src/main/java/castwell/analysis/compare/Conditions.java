@@ -1,8 +1,8 @@
 package castwell.analysis.compare;
 
 import castwell.analysis.air.Drag;
+import castwell.analysis.bow.StringMass;
 import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.unit.Units;
 import castwell.analysis.wood.EquilibriumMoisture;
 import java.util.ArrayList;
@@ -51,12 +51,11 @@ public record Conditions(
 
   private void distance(Conditions before, double massKg, List<Difference> found) {
     if (gatesFromBowM.isPresent() && before.gatesFromBowM.isPresent()) {
-      double moved = gatesFromBowM.getAsDouble() - before.gatesFromBowM.getAsDouble();
+      double farther = gatesFromBowM.getAsDouble() - before.gatesFromBowM.getAsDouble();
       double loss =
           Drag.lossPerMetre(Drag.unmeasuredCoefficient(), DIAMETER_M, massKg, AIR_DENSITY).value();
-      if (moved != 0) {
-        add(found, "gates", -loss * moved, "The gates stood %+.2f m from where they were", moved);
-      }
+      String words = "The gates stood %.2f m " + (farther > 0 ? "farther from" : "nearer to");
+      add(found, "gates", -loss * farther, words + " the bow", farther, 0.005);
     } else {
       unknown(found, "gates", "How far the gates stood from the bow isn't known for both days");
     }
@@ -65,7 +64,8 @@ public record Conditions(
   private void temperature(Conditions before, List<Difference> found) {
     if (celsius.isPresent() && before.celsius.isPresent()) {
       double warmer = celsius.getAsDouble() - before.celsius.getAsDouble();
-      add(found, "temperature", PER_CELSIUS * warmer, "The air was %+.1f °C warmer", warmer);
+      String words = "The air was %.1f °C " + (warmer > 0 ? "warmer" : "colder");
+      add(found, "temperature", PER_CELSIUS * warmer, words, warmer, 0.05);
     } else {
       unknown(found, "temperature", "The temperature isn't known for both days");
     }
@@ -76,12 +76,9 @@ public record Conditions(
     OptionalDouble then = before.moisture();
     if (now.isPresent() && then.isPresent()) {
       double wetter = now.getAsDouble() - then.getAsDouble();
-      add(
-          found,
-          "moisture",
-          PER_MOISTURE_PERCENT * wetter,
-          "Wood left in that air would come to %+.1f %% moisture more",
-          wetter);
+      String words =
+          "Wood left in that air would come to hold %.1f %% " + (wetter > 0 ? "more" : "less");
+      add(found, "moisture", PER_MOISTURE_PERCENT * wetter, words + " moisture", wetter, 0.05);
     } else {
       unknown(
           found, "moisture", "The air's humidity, and so the wood's, isn't known for both days");
@@ -98,25 +95,28 @@ public record Conditions(
   private void string(Conditions before, double massKg, VirtualMass bow, List<Difference> found) {
     if (stringMassKg.isPresent() && before.stringMassKg.isPresent()) {
       double heavier = stringMassKg.getAsDouble() - before.stringMassKg.getAsDouble();
-      if (heavier != 0) {
-        double all = bow.virtualMassKg().plus(Quantity.exact(massKg)).value();
-        double grains = heavier / Units.KILOGRAMS_PER_GRAIN;
-        add(found, "string", -heavier / 3 / all / 2, "The string was %+.0f gr heavier", grains);
-      }
+      double moving = bow.virtualMassKg().value() + massKg;
+      String words = "The string was %.0f gr " + (heavier > 0 ? "heavier" : "lighter");
+      double grains = heavier / Units.KILOGRAMS_PER_GRAIN;
+      double relative = Math.sqrt(moving / StringMass.virtualMassKg(moving, heavier)) - 1;
+      add(found, "string", relative, words, grains, 0.5);
     } else {
       unknown(found, "string", "The string's mass isn't known for both days");
     }
   }
 
+  /** What would be shown as 0 is no difference. */
   private static void add(
-      List<Difference> found, String what, double relative, String words, double by) {
-    String sentence =
-        String.format(
-            Locale.ROOT,
-            words + ": that alone is about %+.1f %% of the speed.",
-            by,
-            100 * relative);
-    found.add(new Difference(what, sentence, OptionalDouble.of(relative)));
+      List<Difference> found, String what, double relative, String words, double by, double least) {
+    if (Math.abs(by) >= least) {
+      String sentence =
+          String.format(
+              Locale.ROOT,
+              words + ": that alone is about %+.1f %% of the speed.",
+              Math.abs(by),
+              100 * relative);
+      found.add(new Difference(what, sentence, OptionalDouble.of(relative)));
+    }
   }
 
   private static void unknown(List<Difference> found, String what, String words) {

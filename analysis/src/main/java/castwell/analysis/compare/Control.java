@@ -16,6 +16,10 @@ import java.util.Optional;
  * uncertain by tau2 / k, and the reworked bow, which has such an effect of its own, by another
  * tau2; k - 1 degrees of freedom.
  *
+ * <p>A lone control can't disagree with another, and two or three may agree by chance. Where the
+ * day does differ from bow to bow, such a difference passes for the rework's more often than p
+ * says, less so with every control more.
+ *
  * @param changes empty when nothing controls for the day
  * @param betweenBows tau, in the changes' unit
  */

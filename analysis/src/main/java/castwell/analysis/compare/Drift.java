@@ -2,16 +2,19 @@ package castwell.analysis.compare;
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellShot;
+import castwell.analysis.statistic.Mean;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * Whether something ran along with the shots within cells: speed = its cell's mean + slope x +
@@ -27,20 +30,35 @@ public final class Drift {
 
   private Drift() {}
 
-  /** The trend in m/s per hour; empty when the shots can't tell one. */
+  /**
+   * The trend in m/s per hour. Empty when the shots can't tell one: with fewer than two degrees of
+   * freedom within cells, or when each cell was shot in an instant.
+   */
   public static Optional<Quantity> perHour(List<Cell> cells) {
     return slope(cells, shot -> shot.firedS() / SECONDS_PER_HOUR, "drift");
+  }
+
+  /**
+   * The trend in m/s per shot of the session, all its shots in the order of their firing: for shots
+   * whose hour isn't known, too.
+   */
+  public static Optional<Quantity> perShot(List<Cell> cells) {
+    Map<String, Integer> number = new HashMap<>();
+    inOrder(cells).forEach(shot -> number.put(shot.id(), number.size()));
+    return slope(cells, shot -> number.get(shot.id()), "drift");
   }
 
   /** A bow's first shots of a session less its others with the same arrow, in m/s. */
   public static Optional<Quantity> firstShots(List<Cell> cellsOfOneBow) {
     Set<String> first = new HashSet<>();
-    cellsOfOneBow.stream()
-        .flatMap(cell -> cell.shots().stream())
-        .sorted(Comparator.comparingDouble(CellShot::firedS))
-        .limit(FIRST_SHOTS)
-        .forEach(shot -> first.add(shot.id()));
+    inOrder(cellsOfOneBow).limit(FIRST_SHOTS).forEach(shot -> first.add(shot.id()));
     return slope(cellsOfOneBow, shot -> first.contains(shot.id()) ? 1 : 0, "first shots");
+  }
+
+  private static Stream<CellShot> inOrder(List<Cell> cells) {
+    return cells.stream()
+        .flatMap(cell -> cell.shots().stream())
+        .sorted(Comparator.comparingDouble(CellShot::firedS));
   }
 
   private static Optional<Quantity> slope(
@@ -50,22 +68,22 @@ public final class Drift {
     double yy = 0;
     int degrees = -1;
     for (Cell cell : cells) {
-      int n = cell.shots().size();
-      List<double[]> pairs = new ArrayList<>(n);
-      double meanX = 0;
-      double meanY = 0;
-      for (CellShot shot : cell.shots()) {
-        double[] pair = {along.applyAsDouble(shot), shot.speedMps()};
-        pairs.add(pair);
-        meanX += pair[0] / n;
-        meanY += pair[1] / n;
+      if (cell.shots().isEmpty()) {
+        continue;
       }
-      for (double[] pair : pairs) {
-        xx += (pair[0] - meanX) * (pair[0] - meanX);
-        xy += (pair[0] - meanX) * (pair[1] - meanY);
-        yy += (pair[1] - meanY) * (pair[1] - meanY);
+      // From the cell's first shot on, so that shots of one instant differ by exactly nothing.
+      double start = along.applyAsDouble(cell.shots().get(0));
+      double[] x =
+          cell.shots().stream().mapToDouble(shot -> along.applyAsDouble(shot) - start).toArray();
+      double[] y = cell.speedsMps();
+      double meanX = Mean.of(x);
+      double meanY = Mean.of(y);
+      for (int i = 0; i < x.length; i++) {
+        xx += (x[i] - meanX) * (x[i] - meanX);
+        xy += (x[i] - meanX) * (y[i] - meanY);
+        yy += (y[i] - meanY) * (y[i] - meanY);
       }
-      degrees += Math.max(0, n - 1);
+      degrees += x.length - 1;
     }
     if (degrees < 1 || !(xx > 0)) {
       return Optional.empty();

@@ -11,10 +11,13 @@ import java.util.Optional;
  * @param massesKg the lightest first
  */
 public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
+  /** So that 320 grains are 8 grains per pound of 40 pounds. */
+  private static final double ROUNDING = 1e-9;
 
   /**
    * The lightest and the heaviest, which tell E and K, and the one nearest half-way, which tests
-   * the curve. Empty with fewer than three that may be shot.
+   * the curve. A third beside either end would tell K better, by a sixth than one just half-way and
+   * by a quarter than others, but test nothing. Empty with fewer than three that may be shot.
    *
    * @param atHandKg the arrows' masses
    * @param leastKg lighter ones aren't shot
@@ -27,7 +30,8 @@ public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
       double virtualMassKg,
       double sdMps,
       double shotsEach) {
-    List<Double> masses = atHandKg.stream().filter(m -> m >= leastKg).distinct().sorted().toList();
+    double least = leastKg * (1 - ROUNDING);
+    List<Double> masses = atHandKg.stream().filter(m -> m >= least).distinct().sorted().toList();
     if (masses.size() < 3) {
       return Optional.empty();
     }

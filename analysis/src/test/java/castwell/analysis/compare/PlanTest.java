@@ -3,9 +3,13 @@ package castwell.analysis.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.bow.DesignPrecision;
 import castwell.analysis.compare.ShotOrder.Turn;
+import castwell.analysis.statistic.Mean;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.statistic.TPower;
+import castwell.analysis.uncertainty.StudentT;
+import castwell.analysis.unit.Units;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -36,11 +40,11 @@ class PlanTest {
         double mean = cell == 3 ? 2 : 0;
         double[] shots =
             random.doubles((int) n).map(u -> mean + 0.9 * random.nextGaussian()).toArray();
-        sum += (cell == 0 || cell == 3 ? 1 : -1) * castwell.analysis.statistic.Mean.of(shots);
+        sum += (cell == 0 || cell == 3 ? 1 : -1) * Mean.of(shots);
         squares += Math.pow(StandardDeviation.of(shots), 2) / 4;
       }
       double t = sum / Math.sqrt(squares * 4 / n);
-      found += castwell.analysis.uncertainty.StudentT.pValue(t, 4 * (n - 1)) < 0.05 ? 1 : 0;
+      found += StudentT.pValue(t, 4 * (n - 1)) < 0.05 ? 1 : 0;
     }
     double expected = TPower.of(4, n, 2, 0.9, 0.05);
     assertThat(expected).isGreaterThanOrEqualTo(0.8);
@@ -68,5 +72,42 @@ class PlanTest {
     assertThat(choice.massesKg()).containsExactly(.024, .036, .05);
     assertThat(choice.precision().virtualMassSe()).isPositive();
     assertThat(MassChoice.of(List.of(.02, .03), .01, 40, .01, .3, 5)).isEmpty();
+  }
+
+  @Test
+  void anArrowOfJustTheLeastMassMayBeShot() {
+    double leastKg = 8 * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP * (40 * Units.NEWTONS_PER_POUND);
+    double lightKg = 320 * Units.KILOGRAMS_PER_GRAIN;
+
+    assertThat(MassChoice.of(List.of(lightKg, .03, .04), leastKg, 40, .01, .3, 5)).isPresent();
+  }
+
+  /**
+   * By trying every three arrows: two near one end tell K better, but test no curve. With masses up
+   * to 2.5 times the lightest, and K half of that, the formula allows 1.23.
+   */
+  @Test
+  void noThreeArrowsWouldTellTheVirtualMassMuchBetter() {
+    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    Random random = new Random(seed);
+    for (int i = 0; i < 200; i++) {
+      List<Double> rack = random.doubles(8, 0.02, 0.05).boxed().toList();
+      double best = Double.POSITIVE_INFINITY;
+      for (int a = 0; a < 8; a++) {
+        for (int b = 0; b < a; b++) {
+          for (int c = 0; c < b; c++) {
+            best = Math.min(best, virtualMassSe(rack.get(a), rack.get(b), rack.get(c)));
+          }
+        }
+      }
+      MassChoice choice = MassChoice.of(rack, 0, 40, .01, .3, 5).orElseThrow();
+      assertThat(choice.precision().virtualMassSe() / best)
+          .as("seed %d, rack %d", seed, i)
+          .isBetween(1 - 1e-9, 1.25);
+    }
+  }
+
+  private static double virtualMassSe(double... massesKg) {
+    return DesignPrecision.of(40, .01, massesKg, new double[] {5, 5, 5}, .3).virtualMassSe();
   }
 }

@@ -6,7 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import castwell.analysis.compare.Ranking.Entry;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** By hand: normal quantiles and Holm's rule over three pairs. */
@@ -54,5 +58,45 @@ class RankingTest {
   @Test
   void noBowsAreNoGroups() {
     assertThat(Ranking.of(List.of()).groups()).isEmpty();
+  }
+
+  /** By trying every set of bows: those without a pair that differs, within no larger such set. */
+  @Test
+  void groupsAreTheLargestSetsThatCantBeToldApart() {
+    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    Random random = new Random(seed);
+    for (int i = 0; i < 300; i++) {
+      List<Entry> entries = new ArrayList<>();
+      for (int bow = 0; bow < 7; bow++) {
+        entries.add(entry("bow " + bow, 45 + random.nextDouble(), 0.02 + random.nextDouble() / 5));
+      }
+      Ranking ranking = Ranking.of(entries);
+
+      assertThat(ranking.groups().stream().map(Set::copyOf))
+          .as("seed %d, rack %d", seed, i)
+          .containsExactlyInAnyOrderElementsOf(largest(ranking));
+    }
+  }
+
+  private static List<Set<String>> largest(Ranking ranking) {
+    List<Set<String>> alike = new ArrayList<>();
+    for (int bits = 1; bits < 1 << ranking.bows().size(); bits++) {
+      Set<String> some = new HashSet<>();
+      for (int bow = 0; bow < ranking.bows().size(); bow++) {
+        if ((bits >> bow & 1) == 1) {
+          some.add(ranking.bows().get(bow).bow());
+        }
+      }
+      if (ranking.pairs().stream()
+          .noneMatch(p -> p.differs() && some.containsAll(Set.of(p.faster(), p.slower())))) {
+        alike.add(some);
+      }
+    }
+    return alike.stream()
+        .filter(
+            set ->
+                alike.stream()
+                    .noneMatch(other -> other.size() > set.size() && other.containsAll(set)))
+        .toList();
   }
 }

@@ -1,18 +1,29 @@
 package castwell.analysis.compare;
 
+import static castwell.analysis.compare.WhatMoved.Answer.BOTH;
+import static castwell.analysis.compare.WhatMoved.Answer.ENERGY;
+import static castwell.analysis.compare.WhatMoved.Answer.NOTHING_SHOWN;
+import static castwell.analysis.compare.WhatMoved.Answer.SOMETHING;
+import static castwell.analysis.compare.WhatMoved.Answer.VIRTUAL_MASS;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.compare.WhatMoved.Answer;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is recognised, how often, in reworks made by the model with a seeded scatter. */
 class WhatMovedTest {
-  private static final int REWORKS = 400;
+  private static final int REWORKS = 4000;
 
   private final long seed = Long.getLong("castwell.seed", System.nanoTime());
   private final Random random = new Random(seed);
@@ -35,38 +46,85 @@ class WhatMovedTest {
     return answers;
   }
 
+  private static double share(Map<Answer, Integer> answers, Answer... wanted) {
+    return Arrays.stream(wanted).mapToInt(a -> answers.getOrDefault(a, 0)).sum() / (double) REWORKS;
+  }
+
+  /**
+   * Tips lighter by 20 gr of virtual mass: half of such reworks are recognised from about 9 shots a
+   * cell on, three quarters from 16, nine in ten from 25.
+   */
   @Test
   void aLighterTipIsRecognisedWithEnoughShots() {
-    Map<Answer, Integer> answers = answers(30, 130, 60);
+    Map<Answer, Integer> answers = answers(30, 130, 25);
 
-    assertThat(answers.get(Answer.VIRTUAL_MASS)).as("seed %d", seed).isGreaterThan(REWORKS * 3 / 4);
+    assertThat(share(answers, VIRTUAL_MASS)).as("seed %d", seed).isGreaterThan(0.85);
+    assertThat(share(answers, ENERGY, BOTH)).as("seed %d", seed).isLessThan(0.08);
+  }
+
+  /** Something moved, say five shots a cell, but mostly not which. */
+  @Test
+  void aLighterTipCantBeToldFromEnergyWithFewShots() {
+    Map<Answer, Integer> answers = answers(30, 130, 5);
+
+    assertThat(share(answers, SOMETHING, NOTHING_SHOWN)).as("seed %d", seed).isGreaterThan(0.58);
+    assertThat(share(answers, ENERGY, BOTH)).as("seed %d", seed).isLessThan(0.08);
   }
 
   @Test
-  void tooFewShotsCantTell() {
+  void aSmallerChangeCantBeToldWithFewerShots() {
     Map<Answer, Integer> answers = answers(30, 140, 4);
 
-    assertThat(
-            answers.getOrDefault(Answer.SOMETHING, 0)
-                + answers.getOrDefault(Answer.NOTHING_SHOWN, 0))
-        .as("seed %d", seed)
-        .isGreaterThan(REWORKS * 3 / 4);
+    assertThat(share(answers, SOMETHING, NOTHING_SHOWN)).as("seed %d", seed).isGreaterThan(0.75);
   }
 
-  @Test
-  void nothingDoneIsSeldomTakenForAChange() {
-    Map<Answer, Integer> answers = answers(30, 150, 5);
-
-    assertThat(answers.get(Answer.NOTHING_SHOWN))
-        .as("seed %d", seed)
-        .isGreaterThan(REWORKS * 92 / 100);
-  }
-
-  /** Both the energy's sides: a bow that hands over more, its limbs as heavy as before. */
   @Test
   void moreEnergyIsRecognisedWithEnoughShots() {
-    Map<Answer, Integer> answers = answers(32, 150, 60);
+    Map<Answer, Integer> answers = answers(32, 150, 25);
 
-    assertThat(answers.get(Answer.ENERGY)).as("seed %d", seed).isGreaterThan(REWORKS * 3 / 4);
+    assertThat(share(answers, ENERGY)).as("seed %d", seed).isGreaterThan(0.85);
+    assertThat(share(answers, VIRTUAL_MASS, BOTH)).as("seed %d", seed).isLessThan(0.08);
+  }
+
+  /** At most 5 %, and what a simulation of this size may be off by. */
+  @ParameterizedTest
+  @ValueSource(ints = {2, 5, 20})
+  void nothingDoneIsSeldomTakenForAChange(int shots) {
+    Map<Answer, Integer> answers = answers(30, 150, shots);
+
+    assertThat(share(answers, NOTHING_SHOWN)).as("seed %d", seed).isGreaterThan(0.95 - 0.018);
+  }
+
+  /** A day that made all speeds 3 % lower would pass for lost energy, if controls didn't tell. */
+  @Test
+  void whatTheControlsSayOfTheDayIsTakenOut() {
+    VirtualMass before = bow("before", 40, 0.2, 0.0100);
+    VirtualMass after = bow("after", 40 * 0.97 * 0.97, 0.2, 0.0101);
+    Quantity ratio = Quantity.of(0.97, 0.001, Source.own("controls"));
+
+    assertThat(WhatMoved.between(before, after, Quantity.exact(1)).answer()).isEqualTo(ENERGY);
+    WhatMoved corrected = WhatMoved.between(before, after, ratio);
+    assertThat(corrected.answer()).isEqualTo(NOTHING_SHOWN);
+    assertThat(corrected.energyJ().value()).isCloseTo(0, within(1e-12));
+    // By hand: 2 x 40 J x 0.001 / 0.97 by the ratio, and both fits' 0.2 J.
+    assertThat(corrected.energyJ().standardUncertainty())
+        .isCloseTo(Math.sqrt(Math.pow(.08 / .97, 2) + .04 + .04 / Math.pow(.97, 4)), within(1e-9));
+  }
+
+  /** A control's lone shot says nothing of the day, hence nothing of E; K needs no control. */
+  @Test
+  void aDayWithoutBoundsLeavesTheVirtualMass() {
+    Quantity ratio = Quantity.of(1, Double.POSITIVE_INFINITY, Source.own("a lone shot"));
+
+    assertThat(
+            WhatMoved.between(bow("before", 40, 0.2, 0.02), bow("after", 40, 0.2, 0.01), ratio)
+                .answer())
+        .isEqualTo(VIRTUAL_MASS);
+  }
+
+  private static VirtualMass bow(String name, double energyJ, double energyU, double virtualKg) {
+    return new VirtualMass(
+        Quantity.of(energyJ, energyU, Source.own(name + ", energy")),
+        Quantity.of(virtualKg, 0.0002, Source.own(name + ", virtual mass")));
   }
 }
