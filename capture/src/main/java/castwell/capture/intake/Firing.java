@@ -27,8 +27,8 @@ final class Firing {
   }
 
   /**
-   * The instant that was told. Of a day alone: its noon, and a second later with each line, for no
-   * bow state begins between. Of nothing: now, and a millisecond later with each line.
+   * The instant that was told. Of a day alone: its noon, and a second later with each line; a bow
+   * state of that day has begun by then. Of nothing: now, and a millisecond later with each line.
    */
   Instant at(ShotRow row) {
     return row.fired()
