@@ -2,6 +2,7 @@ package castwell.web.report;
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellShot;
+import castwell.analysis.cell.SetUp;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import java.time.Instant;
@@ -68,7 +69,7 @@ record Day(String name, String bow, String state, Set<String> sessions, List<Cel
                 bow, name, when.isEmpty() ? "it was never shot" : "its sessions are " + when));
   }
 
-  /** Sessions of one day are one: the shots of an arrow together. */
+  /** Sessions of one day are one: the shots of an arrow together, over the worse of two set-ups. */
   private static List<Cell> byArrow(List<Cell> cells) {
     Map<String, Cell> byArrow = new LinkedHashMap<>();
     cells.forEach(cell -> byArrow.merge(cell.name().arrow(), cell, Day::together));
@@ -80,6 +81,7 @@ record Day(String name, String bow, String state, Set<String> sessions, List<Cel
     shots.addAll(b.shots());
     var aside = new ArrayList<>(a.setAside());
     aside.addAll(b.setAside());
-    return new Cell(a.name(), a.massKg(), a.setUp(), shots, aside);
+    SetUp setUp = a.setUp().relativeU() >= b.setUp().relativeU() ? a.setUp() : b.setUp();
+    return new Cell(a.name(), a.massKg(), setUp, shots, aside);
   }
 }

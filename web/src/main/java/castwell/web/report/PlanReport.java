@@ -29,6 +29,9 @@ public final class PlanReport {
   private static final double ALPHA = 0.05;
   private static final int MOST_BLOCKS = 60;
 
+  /** So that an arrow of just 8 grains per pound is one. */
+  private static final double ROUNDING = 1e-9;
+
   private static final List<ReportColumn> COLUMNS =
       List.of(
           new ReportColumn("turn", "turn", 0),
@@ -161,7 +164,7 @@ public final class PlanReport {
 
   private static List<Rack.Arrow> heavyEnough(Shelf.Stand stand, List<Rack.Arrow> rack) {
     List<Rack.Arrow> arrows =
-        rack.stream().filter(arrow -> arrow.massKg() >= leastKg(stand)).toList();
+        rack.stream().filter(arrow -> arrow.massKg() >= leastKg(stand) * (1 - ROUNDING)).toList();
     if (arrows.isEmpty()) {
       throw new Refused(
           Why.INVALID,

@@ -45,6 +45,9 @@ public final class ReworkReport {
   private static final List<ReportColumn> CONDITIONS =
       List.of(ReportColumn.text("what", "what"), ReportColumn.text("sentence", "what it could do"));
 
+  /** From so many on their disagreement tells how days differ from bow to bow; by simulation. */
+  private static final int ENOUGH_CONTROLS = 4;
+
   /**
    * What is asked.
    *
@@ -309,6 +312,10 @@ public final class ReworkReport {
                       "ft/s",
                       1,
                       control.meanChange().orElseThrow().only(Kind.OWN))));
+    }
+    if (!control.changes().isEmpty() && control.changes().size() < ENOUGH_CONTROLS) {
+      sentences.add(
+          "That takes a day to do the same to every bow; with fewer than four controls it can't be shown.");
     }
     if (control.betweenBows() > 0) {
       sentences.add(
