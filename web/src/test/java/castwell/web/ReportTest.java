@@ -226,6 +226,25 @@ class ReportTest {
     assertThat(session.path("degrees_of_freedom").asInt()).isEqualTo(36);
   }
 
+  /** NIST/SEMATECH e-Handbook, 1.3.5.17.1: Grubbs finds 245.57, and so do the others. */
+  @Test
+  void oneCellAloneIsLookedAtByTheTestsForOneSet() throws IOException {
+    StringBuilder csv = new StringBuilder("bow,arrow,speed_fps,session\n");
+    for (double speed :
+        new double[] {199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57}) {
+      csv.append("Elm,A500,").append(speed).append(",2026-04-10\n");
+    }
+    take("shots", csv.toString());
+
+    JsonNode cell = report("session").path("cells").get(0);
+
+    assertThat(cell.path("n").asInt()).isEqualTo(8);
+    assertThat(cell.path("alone").path("grubbs")).hasSize(1);
+    assertThat(cell.path("alone").path("generalized_esd")).hasSize(1);
+    assertThat(cell.path("alone").path("modified_z")).hasSize(1);
+    assertThat(cell.path("alone").path("dixon").asBoolean()).isTrue();
+  }
+
   @Test
   void textSaysASentenceFirstAndTheTableAfter() throws IOException {
     takeThreeBows();

@@ -61,7 +61,8 @@ final class CellRows {
             .put("mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, cell.massKg()))
             .put("n", cell.shots().size())
             .put("set_aside", cell.setAside().size())
-            .put("set_aside_reasons", reasons(cell));
+            .put("set_aside_reasons", reasons(cell))
+            .put("alone", AloneRows.of(cell));
     return cell.shots().isEmpty() ? row.map() : summed(row, CellSummary.of(cell)).map();
   }
 
