@@ -1,15 +1,30 @@
 package castwell.analysis.bow;
 
+import java.util.Arrays;
+
 /**
  * How well E and K would be known from so many shots of such arrows, before they are shot: s2
- * (J'J)^-1 at the E and K that are expected.
+ * (J'J)^-1 at the E and K that are expected, J the derivatives of v = sqrt(2 E / (m + K)). What
+ * {@link VirtualMassFit} says once they are shot, with s for its residuals'.
  *
+ * @param energyJ E as expected
+ * @param virtualMassKg K as expected
  * @param energySe in J
  * @param virtualMassSe in kg
+ * @param correlation of E and K, -1 to 1; NaN of shots that don't scatter
  */
-public record DesignPrecision(double energySe, double virtualMassSe) {
+public record DesignPrecision(
+    double energyJ,
+    double virtualMassKg,
+    double energySe,
+    double virtualMassSe,
+    double correlation) {
 
   /**
+   * With masses that are all alike nothing is known: the standard errors are infinite or vast.
+   *
+   * @param energyJ above 0
+   * @param virtualMassKg above minus the lightest mass
    * @param massesKg two different ones at least
    * @param shots of each of them
    * @param sdMps one shot's scatter about its mean
@@ -19,16 +34,44 @@ public record DesignPrecision(double energySe, double virtualMassSe) {
     double a = Math.sqrt(2 * energyJ);
     double ff = 0;
     double fg = 0;
-    double g2 = 0;
     for (int i = 0; i < massesKg.length; i++) {
       double f = 1 / Math.sqrt(massesKg[i] + virtualMassKg);
-      double g = -0.5 * a * f * f * f;
       ff += shots[i] * f * f;
-      fg += shots[i] * f * g;
-      g2 += shots[i] * g * g;
+      fg += shots[i] * f * byVirtualMass(a, f);
     }
-    double varK = sdMps * sdMps / (g2 - fg * fg / ff);
-    double varA = sdMps * sdMps / ff + fg / ff * fg / ff * varK;
-    return new DesignPrecision(a * Math.sqrt(varA), Math.sqrt(varK));
+    double gg = 0;
+    for (int i = 0; i < massesKg.length; i++) {
+      double f = 1 / Math.sqrt(massesKg[i] + virtualMassKg);
+      double g = byVirtualMass(a, f) - fg / ff * f;
+      gg += shots[i] * g * g;
+    }
+    double seK = sdMps / Math.sqrt(gg);
+    double along = -fg / ff * seK;
+    double seA = Math.hypot(sdMps / Math.sqrt(ff), along);
+    return new DesignPrecision(energyJ, virtualMassKg, a * seA, seK, along / seA);
+  }
+
+  /** The same with one number of shots for every mass. */
+  public static DesignPrecision of(
+      double energyJ, double virtualMassKg, double[] massesKg, double shotsEach, double sdMps) {
+    double[] shots = new double[massesKg.length];
+    Arrays.fill(shots, shotsEach);
+    return of(energyJ, virtualMassKg, massesKg, shots, sdMps);
+  }
+
+  /** Standard error of the speed that the curve gives an arrow of that mass, in m/s. */
+  public double speedSe(double massKg) {
+    double all = massKg + virtualMassKg;
+    double speedMps = Math.sqrt(2 * energyJ / all);
+    double byEnergy = speedMps / (2 * energyJ) * energySe;
+    double byVirtualMass = -speedMps / (2 * all) * virtualMassSe;
+    return Math.sqrt(
+        byEnergy * byEnergy
+            + byVirtualMass * byVirtualMass
+            + 2 * correlation * byEnergy * byVirtualMass);
+  }
+
+  private static double byVirtualMass(double a, double f) {
+    return -0.5 * a * f * f * f;
   }
 }

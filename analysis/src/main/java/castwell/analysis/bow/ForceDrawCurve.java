@@ -5,6 +5,7 @@ import castwell.analysis.unit.Units;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -38,8 +39,9 @@ public final class ForceDrawCurve {
   }
 
   /**
-   * @param points in any order, two at least, no two at one length
-   * @param braceHeightM from the string to the pivot point, where it is known: there the force is 0
+   * @param points in any order, no two at one length, three at least with the one at brace height
+   * @param braceHeightM from the string to the pivot point, where it is known: there the force is
+   *     0. Left out where the points begin closer still, or with no force
    * @throws IllegalArgumentException when these can't be a curve
    */
   public static ForceDrawCurve of(List<Point> points, OptionalDouble braceHeightM) {
@@ -48,20 +50,36 @@ public final class ForceDrawCurve {
     if (braceHeightM.isPresent() && !sorted.isEmpty()) {
       double rest = braceHeightM.getAsDouble() + BEYOND_PIVOT_M;
       if (sorted.get(0).drawN() > 0 && rest < sorted.get(0).drawLengthM()) {
-        OptionalDouble back =
-            sorted.get(0).letDownN().isPresent() ? OptionalDouble.of(0) : OptionalDouble.empty();
-        sorted.add(0, new Point(rest, 0, back));
+        sorted.add(0, new Point(rest, 0, OptionalDouble.empty()));
       }
     }
-    if (sorted.size() < 3) {
-      throw new IllegalArgumentException("a force-draw curve needs three points at least");
-    }
-    for (int i = 1; i < sorted.size(); i++) {
-      if (!(sorted.get(i).drawLengthM() > sorted.get(i - 1).drawLengthM())) {
-        throw new IllegalArgumentException("two points of the curve have one draw length");
-      }
-    }
+    check(sorted);
     return new ForceDrawCurve(List.copyOf(sorted));
+  }
+
+  private static void check(List<Point> sorted) {
+    if (sorted.size() < 3) {
+      throw new IllegalArgumentException(
+          "a force-draw curve needs three points at least, or two and the brace height");
+    }
+    for (int i = 0; i < sorted.size(); i++) {
+      double length = sorted.get(i).drawLengthM();
+      if (!(sorted.get(i).drawN() >= 0) || sorted.get(i).letDownN().orElse(0) < 0) {
+        throw refused("the force at %.2f in is no number of at least 0; enter it anew", length);
+      }
+      if (i > 0 && !(length > sorted.get(i - 1).drawLengthM())) {
+        throw refused("two points of the curve are at %.2f in; leave one out", length);
+      }
+    }
+    Point last = sorted.get(sorted.size() - 1);
+    if (last.drawN() == 0) {
+      throw refused("at full draw, %.2f in, a bow holds some force; enter it", last.drawLengthM());
+    }
+  }
+
+  private static IllegalArgumentException refused(String sentence, double drawLengthM) {
+    return new IllegalArgumentException(
+        String.format(Locale.ROOT, sentence, drawLengthM / Units.METRES_PER_INCH));
   }
 
   public List<Point> points() {
@@ -106,27 +124,38 @@ public final class ForceDrawCurve {
     return storedEnergyJ / (drawWeightN * wayM);
   }
 
-  /** Where its slope first passes {@link #STACKS_AT} times that half-way; empty if it doesn't. */
+  /**
+   * From where to full draw its slope stays above {@link #STACKS_AT} times that half-way; empty if
+   * it isn't so at full draw.
+   */
   public OptionalDouble stacksAtM() {
     double from = points.get(0).drawLengthM();
     double way = fullDrawM() - from;
     double limit = STACKS_AT * curve.slopeAt(from + way / 2);
-    for (int i = STACK_STEPS / 2; i <= STACK_STEPS; i++) {
-      double at = from + way * i / STACK_STEPS;
-      if (curve.slopeAt(at) > limit) {
-        return OptionalDouble.of(at);
-      }
+    int i = STACK_STEPS;
+    while (i > STACK_STEPS / 2 && curve.slopeAt(from + way * i / STACK_STEPS) > limit) {
+      i--;
     }
-    return OptionalDouble.empty();
+    return i == STACK_STEPS
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(from + way * (i + 1) / STACK_STEPS);
   }
 
-  /** The share of the stored energy that isn't there on the way back; empty without a let-down. */
+  /**
+   * The share of the stored energy that isn't there on the way back; empty unless a let-down was
+   * measured at every point between. At the ends it may be left out: it begins with the force at
+   * full draw, and ends with the one at brace height.
+   */
   public OptionalDouble hysteresis() {
-    List<Point> back = points.stream().filter(point -> point.letDownN().isPresent()).toList();
-    if (back.size() < points.size()) {
-      return OptionalDouble.empty();
+    double[] forces = points.stream().mapToDouble(point -> point.letDownN().orElse(-1)).toArray();
+    int last = forces.length - 1;
+    forces[0] = forces[0] < 0 ? points.get(0).drawN() : forces[0];
+    forces[last] = forces[last] < 0 ? last().drawN() : forces[last];
+    for (double force : forces) {
+      if (force < 0) {
+        return OptionalDouble.empty();
+      }
     }
-    double[] forces = back.stream().mapToDouble(point -> point.letDownN().orElseThrow()).toArray();
     double returned = new MonotoneCubic(lengths(points), forces).integral();
     return OptionalDouble.of((storedEnergyJ() - returned) / storedEnergyJ());
   }

@@ -12,11 +12,13 @@ import org.hipparchus.distribution.continuous.FDistribution;
  *
  * @param corners in order around it, the last joined to the first; one lone point where the fit has
  *     no residuals
+ * @param isOpen whether it goes on: the shots don't rule out any K however heavy. The outline is
+ *     cut where K is 100 times the heaviest arrow
  */
-public record JointRegion(List<Corner> corners) {
+public record JointRegion(List<Corner> corners, boolean isOpen) {
+  private static final int HEAVIEST_ARROWS = 100;
   private static final int SLICES = 60;
   private static final int HALVINGS = 60;
-  private static final int DOUBLINGS = 60;
 
   public record Corner(double energyJ, double virtualMassKg) {}
 
@@ -41,25 +43,29 @@ public record JointRegion(List<Corner> corners) {
       Projection at = Projection.at(repeats, k);
       double reach = Math.sqrt(Math.max(0, most - at.between()) / at.ff());
       high.add(corner(at.a() + reach, k));
-      low.add(0, corner(at.a() - reach, k));
+      low.add(0, corner(Math.max(0, at.a() - reach), k));
     }
     high.addAll(low);
-    return new JointRegion(high);
+    return new JointRegion(high, ks.high() >= heaviest(repeats));
   }
 
   private static Corner corner(double a, double k) {
     return new Corner(a * a / 2, k);
   }
 
-  /** The farthest K to one side, by doubling and halving; never past minus the lightest mass. */
+  private static double heaviest(Repeats repeats) {
+    return HEAVIEST_ARROWS * repeats.massKg()[repeats.masses() - 1];
+  }
+
+  /** The farthest K to one side, by doubling and halving; never past what bounds it. */
   private static double end(Repeats repeats, VirtualMassFit fit, double most, int side) {
     double inside = fit.virtualMassKg();
-    double floor = -repeats.massKg()[0];
+    double bound = side < 0 ? -repeats.massKg()[0] : Math.max(inside, heaviest(repeats));
     double reach = Math.max(fit.virtualMassSe(), 1e-12);
     double outside = inside;
-    for (int i = 0; i < DOUBLINGS; i++) {
-      outside = side < 0 ? Math.max(floor, inside - reach) : inside + reach;
-      if (outside <= floor || !(Projection.at(repeats, outside).between() <= most)) {
+    while (outside != bound) {
+      outside = side < 0 ? Math.max(bound, inside - reach) : Math.min(bound, inside + reach);
+      if (!(Projection.at(repeats, outside).between() <= most)) {
         break;
       }
       inside = outside;

@@ -2,8 +2,9 @@ package castwell.analysis.bow;
 
 /**
  * A smooth curve through points that neither overshoots nor wiggles: piecewise cubic, its slopes
- * limited as Fritsch and Carlson say (SIAM J. Numer. Anal. 17 (1980) 238; R's splinefun with method
- * "monoH.FC").
+ * limited to the circle of radius 3 (Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238). R's
+ * splinefun with method "monoH.FC" gives the same, but for the steepest bends: it lets slopes past
+ * that circle which a later one may turn into an overshoot.
  */
 final class MonotoneCubic {
   private final double[] x;
@@ -11,7 +12,7 @@ final class MonotoneCubic {
   private final double[] slope;
 
   /**
-   * @param x rising
+   * @param x rising, two at least
    */
   MonotoneCubic(double[] x, double[] y) {
     this.x = x;

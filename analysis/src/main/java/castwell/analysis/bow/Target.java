@@ -3,8 +3,9 @@ package castwell.analysis.bow;
 import castwell.analysis.uncertainty.Quantity;
 
 /**
- * What an arrow should carry. Of an arrow that has served, momentum asks a stronger bow for more
- * mass than energy does; of a weaker bow energy asks for more.
+ * What an arrow should carry. Beside an arrow that has served, momentum is the stricter yardstick
+ * where the bow may take a lighter one, energy where it needs a heavier one: p2 / (2 m) is the
+ * energy asked for at that arrow's mass alone.
  */
 public sealed interface Target {
 
@@ -14,7 +15,10 @@ public sealed interface Target {
   /** What the bow gives an arrow of that mass, in the same unit. */
   Quantity given(VirtualMass bow, double massKg);
 
-  /** The least mass by the model's values alone, in kg; NaN where no arrow reaches it. */
+  /**
+   * The least mass by the model's values alone, in kg; NaN where no arrow reaches it. Of a virtual
+   * mass below 0, which no bow has, 0 where every arrow reaches it.
+   */
   double leastMassKg(VirtualMass bow);
 
   /** In J. m = T K / (E - T); no arrow has as much as the bow hands over. */
@@ -32,7 +36,10 @@ public sealed interface Target {
     }
   }
 
-  /** In kg m/s. m = (P2 + sqrt(P4 + 8 E P2 K)) / (4 E): there is always one. */
+  /**
+   * In kg m/s. m = (P2 + sqrt(P4 + 8 E P2 K)) / (4 E): there is always one. Nothing below the root
+   * means a momentum that a virtual mass below 0 exceeds with every arrow.
+   */
   record Momentum(Quantity wanted) implements Target {
     @Override
     public Quantity given(VirtualMass bow, double massKg) {
@@ -44,7 +51,8 @@ public sealed interface Target {
       double e = bow.energyJ().value();
       double k = bow.virtualMassKg().value();
       double p2 = wanted.value() * wanted.value();
-      return (p2 + Math.sqrt(p2 * p2 + 8 * e * p2 * k)) / (4 * e);
+      double square = p2 * p2 + 8 * e * p2 * k;
+      return square < 0 ? 0 : (p2 + Math.sqrt(square)) / (4 * e);
     }
   }
 }

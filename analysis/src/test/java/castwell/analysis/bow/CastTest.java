@@ -8,7 +8,9 @@ import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import castwell.analysis.unit.Units;
+import java.util.Arrays;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class CastTest {
@@ -53,5 +55,35 @@ class CastTest {
         .isCloseTo(StandardDeviation.of(drawn), within(0.05 * StandardDeviation.of(drawn)));
     assertThat(cast.withScaleMps().only(Kind.OWN).standardUncertainty())
         .isCloseTo(cast.speedMps().standardUncertainty(), within(1e-12));
+  }
+
+  /** An exact synthetic set: v = sqrt(2 E / (m + K)) at 300 to 700 gr. */
+  @Test
+  void ofExactSpeedsTheIntervalCollapses() {
+    double[] masses =
+        IntStream.rangeClosed(3, 7).mapToDouble(i -> 100 * i * Units.KILOGRAMS_PER_GRAIN).toArray();
+    double[] speeds =
+        Arrays.stream(masses).map(m -> Math.sqrt(2 * ENERGY_J / (m + VIRTUAL_KG))).toArray();
+    VirtualMass bow = VirtualMassFit.of(masses, speeds).orElseThrow().quantities("bow");
+
+    Cast cast = Cast.at(bow, 9, 50 * Units.NEWTONS_PER_POUND, 0, "bench");
+
+    double expected = Math.sqrt(2 * ENERGY_J / (450 * Units.KILOGRAMS_PER_GRAIN + VIRTUAL_KG));
+    assertThat(cast.speedMps().value()).isCloseTo(expected, within(1e-9));
+    assertThat(cast.speedMps().interval(0.95).halfWidth()).isLessThan(1e-9);
+    assertThat(cast.withScaleMps().interval(0.95).halfWidth()).isLessThan(1e-9);
+  }
+
+  /** JCGM 100:2008, 5.2: what both share leaves their difference. */
+  @Test
+  void twoBowsWeighedByOneScaleDifferWithoutItsError() {
+    VirtualMass bow = new VirtualMass(Quantity.exact(ENERGY_J), Quantity.exact(VIRTUAL_KG));
+    double weightN = 50 * Units.NEWTONS_PER_POUND;
+    Quantity one = Cast.at(bow, 10, weightN, 3, "bench").withScaleMps();
+
+    assertThat(one.minus(Cast.at(bow, 10, weightN, 3, "bench").withScaleMps()))
+        .satisfies(difference -> assertThat(difference.standardUncertainty()).isZero());
+    assertThat(one.minus(Cast.at(bow, 10, weightN, 3, "hand").withScaleMps()).standardUncertainty())
+        .isCloseTo(Math.sqrt(2) * one.standardUncertainty(), within(1e-12));
   }
 }

@@ -7,6 +7,7 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetUp;
+import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,24 @@ class FitAdviceTest {
         List.of());
   }
 
+  /** An even number of shots as far above as below the model's speed, all with this s. */
+  private Cell exactly(double grains, int shots, double sdFps) {
+    Cell exact = cell(grains, shots, 0, 0);
+    double off = sdFps * Math.sqrt((shots - 1.0) / shots) * Units.METRES_PER_FOOT;
+    List<CellShot> fired =
+        exact.shots().stream()
+            .map(
+                s ->
+                    new CellShot(
+                        s.id(),
+                        s.firedS(),
+                        s.speedMps() + (s.firedS() % 2 == 0 ? off : -off),
+                        0,
+                        false))
+            .toList();
+    return new Cell(exact.name(), exact.massKg(), exact.setUp(), fired, List.of());
+  }
+
   private static List<Advice> advice(Cell... cells) {
     return FitAdvice.of(new BowCells("bow", List.of(cells)), DRAW_WEIGHT_N);
   }
@@ -61,14 +80,65 @@ class FitAdviceTest {
         .isInstanceOf(Advice.TwoMasses.class);
   }
 
+  /** Between any two bows: 500 and 600 gr, each mean to 0.3 ft/s, know K to 30 gr only. */
   @Test
   void massesTooCloseTogetherAskForLighterAndHeavierOnes() {
-    assertThat(advice(cell(490, 5, .9, 0), cell(500, 5, .9, 0), cell(510, 5, .9, 0)))
-        .anyMatch(
-            a ->
-                a instanceof Advice.TooCloseTogether
-                    || a instanceof Advice.VirtualMassBelowZero
-                    || a instanceof Advice.HeavierNotSlower);
+    List<Advice> advice =
+        advice(exactly(500, 10, .95), exactly(550, 10, .95), exactly(600, 10, .95));
+
+    assertThat(advice).hasSize(1).first().isInstanceOf(Advice.TooCloseTogether.class);
+    Advice.TooCloseTogether close = (Advice.TooCloseTogether) advice.get(0);
+    assertThat(close.virtualMassSeGr()).isBetween(25.0, 35.0);
+    assertThat(close.lightGr()).isCloseTo(400, within(1e-6));
+    assertThat(close.expectedSeGr()).isLessThan(close.virtualMassSeGr() / 2);
+    assertThat(close.sentence()).contains("near 400 and 700 gr");
+  }
+
+  @Test
+  void wellSpreadMassesWithMuchScatterAskForMoreShots() {
+    List<Advice> advice = advice(exactly(350, 4, 2), exactly(500, 4, 2), exactly(700, 4, 2));
+
+    assertThat(advice).hasSize(1).first().isInstanceOf(Advice.TooFewRepeats.class);
+    Advice.TooFewRepeats few = (Advice.TooFewRepeats) advice.get(0);
+    int each = few.shotsEach();
+    List<Advice> then =
+        advice(exactly(350, each * 2, 2), exactly(500, each * 2, 2), exactly(700, each * 2, 2));
+    assertThat(each).isGreaterThan(4);
+    assertThat(then).isEmpty();
+  }
+
+  @Test
+  void aVirtualMassThatMayBeNoneIsNoCauseOfAnything() {
+    List<Advice> advice = advice(exactly(480, 4, 3), exactly(500, 4, 3), exactly(520, 4, 3));
+
+    assertThat(advice).anyMatch(Advice.NotToldFromZero.class::isInstance);
+    assertThat(advice).anyMatch(Advice.TooCloseTogether.class::isInstance);
+  }
+
+  @Test
+  void aVirtualMassBelowZeroIsTold() {
+    // Speeds that fall faster than 1 / sqrt(m).
+    assertThat(advice(cell(400, 5, 0, 10), cell(500, 5, 0, 0), cell(600, 5, 0, -10)))
+        .anyMatch(Advice.VirtualMassBelowZero.class::isInstance);
+  }
+
+  @Test
+  void heavierArrowsThatWerentSlowerAreTold() {
+    assertThat(advice(cell(400, 5, .1, -20), cell(500, 5, .1, 0), cell(600, 5, .1, 20)))
+        .containsExactly(new Advice.HeavierNotSlower());
+  }
+
+  @Test
+  void oneShotOfEachAsksForRepeats() {
+    assertThat(advice(cell(350, 1, 0, 0), cell(500, 1, 0, .1), cell(700, 1, 0, 0)))
+        .anyMatch(Advice.NoRepeats.class::isInstance);
+  }
+
+  @Test
+  void noShotsAndTwoShotsAreTooFew() {
+    assertThat(advice().get(0).sentence()).startsWith("No shots count yet");
+    assertThat(advice(cell(350, 1, 0, 0), cell(700, 1, 0, 0)))
+        .containsExactly(new Advice.TooFewShots(2));
   }
 
   @Test
@@ -109,6 +179,30 @@ class FitAdviceTest {
 
     assertThat(design.energySe()).isCloseTo(fit.energySe(), within(1e-12));
     assertThat(design.virtualMassSe()).isCloseTo(fit.virtualMassSe(), within(1e-15));
+    assertThat(design.correlation()).isCloseTo(fit.correlation(), within(1e-12));
+    Quantity speed = fit.quantities("bow").speedMps(Quantity.exact(0.03));
+    assertThat(design.speedSe(0.03)).isCloseTo(speed.standardUncertainty(), within(1e-12));
+  }
+
+  @Test
+  void oneMassTellsNoVirtualMassHoweverOftenItIsShot() {
+    double se = DesignPrecision.of(40, 0.01, new double[] {0.03, 0.03}, 20, 0.2).virtualMassSe();
+
+    assertThat(se).isGreaterThan(1e3);
+  }
+
+  /** By F: nothing is ruled out where the speeds could be all alike; the outline stays finite. */
+  @Test
+  void aRegionWithoutAnEndIsCutAndSaysSo() {
+    BowCells bow =
+        new BowCells("bow", List.of(exactly(480, 4, 3), exactly(500, 4, 3), exactly(520, 4, 3)));
+
+    JointRegion region = JointRegion.of(bow.fit().orElseThrow(), 0.95);
+
+    assertThat(region.isOpen()).isTrue();
+    assertThat(region.corners())
+        .allMatch(c -> c.virtualMassKg() <= 52_000.1 * Units.KILOGRAMS_PER_GRAIN)
+        .allMatch(c -> c.virtualMassKg() > -480 * Units.KILOGRAMS_PER_GRAIN);
   }
 
   /** Beale's region holds the fit, and its widest K lies near what F and the standard error say. */
@@ -118,6 +212,7 @@ class FitAdviceTest {
         new BowCells("bow", List.of(cell(350, 6, .5, 0), cell(500, 6, .5, 0), cell(700, 6, .5, 0)));
     VirtualMassFit fit = bow.fit().orElseThrow();
 
+    assertThat(JointRegion.of(fit, 0.95).isOpen()).isFalse();
     List<JointRegion.Corner> corners = JointRegion.of(fit, 0.95).corners();
 
     double lowest = corners.stream().mapToDouble(c -> c.virtualMassKg()).min().orElseThrow();

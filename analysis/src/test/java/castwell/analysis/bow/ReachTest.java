@@ -88,4 +88,60 @@ class ReachTest {
     assertThat(reach.intervalKg().low()).isLessThan(0.39);
     assertThat(reach.intervalKg().high()).isInfinite();
   }
+
+  /**
+   * In general, whatever the two bows' E and K: at the arrow that momentum asks for the energy is
+   * p2 / (2 m), above what the reference carried if that arrow is lighter, below if it is heavier.
+   */
+  @Test
+  void theStricterYardstickTurnsAtTheReferencesMass() {
+    for (int i = 0; i < 2_000; i++) {
+      VirtualMass served = exact(between(20, 60), between(0.003, 0.02));
+      VirtualMass other = exact(between(20, 60), between(0.003, 0.02));
+      Quantity arrow = Quantity.exact(between(0.02, 0.06));
+      double byMomentum = new Target.Momentum(served.momentumNs(arrow)).leastMassKg(other);
+      double byEnergy = new Target.KineticEnergy(served.kineticEnergyJ(arrow)).leastMassKg(other);
+
+      boolean energyIsStricter = Double.isNaN(byEnergy) || byEnergy > byMomentum;
+      assertThat(energyIsStricter).as("seed %d", seed).isEqualTo(byMomentum > arrow.value());
+    }
+  }
+
+  /** JCGM 100:2008, 5.2: an error that both bows' speeds share leaves the mass alone. */
+  @Test
+  void theGatesOwnErrorCancelsAgainstATargetShotOverThem() {
+    Source gates = Source.common("gates");
+    VirtualMass bow = new VirtualMass(Quantity.of(50, 0.5, gates), Quantity.exact(0.01));
+    VirtualMass served = new VirtualMass(Quantity.of(40, 0.4, gates), Quantity.exact(0.01));
+    Quantity asked = served.kineticEnergyJ(Quantity.exact(0.03));
+
+    Reach shared = Reach.of(bow, new Target.KineticEnergy(asked), 0.95);
+    Reach typed = Reach.of(bow, new Target.KineticEnergy(Quantity.exact(asked.value())), 0.95);
+
+    assertThat(shared.intervalKg().halfWidth()).isLessThan(1e-9);
+    assertThat(typed.intervalKg().halfWidth()).isGreaterThan(1e-4);
+  }
+
+  /** The inversion's definition: at each end the target lies just on the energy's interval. */
+  @Test
+  void theEndsAreWhereTheTargetLeavesTheInterval() {
+    VirtualMass bow =
+        new VirtualMass(
+            Quantity.of(40, 1, Source.own("fit")), Quantity.of(0.01, 0.001, Source.own("more")));
+
+    Reach reach = Reach.of(bow, new Target.KineticEnergy(Quantity.exact(30)), 0.95);
+
+    Quantity low = bow.kineticEnergyJ(Quantity.exact(reach.intervalKg().low()));
+    Quantity high = bow.kineticEnergyJ(Quantity.exact(reach.intervalKg().high()));
+    assertThat(low.interval(0.95).high()).isCloseTo(30, within(1e-9));
+    assertThat(high.interval(0.95).low()).isCloseTo(30, within(1e-9));
+  }
+
+  @Test
+  void aVirtualMassBelowZeroIsNoReasonToSayNever() {
+    VirtualMass bow = exact(40, -0.005);
+
+    assertThat(new Target.Momentum(Quantity.exact(0.5)).leastMassKg(bow)).isZero();
+    assertThat(new Target.KineticEnergy(Quantity.exact(30)).leastMassKg(bow)).isZero();
+  }
 }

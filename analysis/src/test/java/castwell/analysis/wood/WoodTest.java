@@ -29,6 +29,7 @@ class WoodTest {
   @Test
   void dryAirDriesWood() {
     assertThat(EquilibriumMoisture.percent(20, 0)).isZero();
+    assertThat(EquilibriumMoisture.percent(20, Double.NaN)).isNaN();
   }
 
   /**
@@ -51,5 +52,36 @@ class WoodTest {
   @Test
   void warmWoodIsSofter() {
     assertThat(Stiffness.relativeChange((90 - 32) / 1.8)).isCloseTo(-0.0643, within(1e-4));
+  }
+
+  /**
+   * The handbook's own form of the equation, in degrees Fahrenheit, over the table's range. Its
+   * coefficients are rounded apart from those in degrees Celsius; the table has tenths.
+   */
+  @Test
+  void celsiusAndFahrenheitAgreeWithinTheTablesRounding() {
+    for (int f = 30; f <= 130; f += 10) {
+      for (double h = 0.05; h < 0.9; h += 0.05) {
+        assertThat(EquilibriumMoisture.percent((f - 32) / 1.8, h))
+            .isCloseTo(inFahrenheit(f, h), within(0.1));
+      }
+    }
+    // Worked out from the formula apart from this project.
+    assertThat(inFahrenheit(140, 0.55)).isCloseTo(8.3775, within(5e-5));
+  }
+
+  private static double inFahrenheit(double t, double h) {
+    double w = 330 + .452 * t + .00415 * t * t;
+    double kh = (.791 + .000463 * t - 8.44e-7 * t * t) * h;
+    double k1 = 6.34 + .000775 * t - .0000935 * t * t;
+    double k2 = 1.09 + .0284 * t - .0000904 * t * t;
+    double hydrates = (k1 * kh + 2 * k1 * k2 * kh * kh) / (1 + k1 * kh + k1 * k2 * kh * kh);
+    return 1800 / w * (kh / (1 - kh) + hydrates);
+  }
+
+  /** Table 5-15, another source than ours: -7 % from 20 to 50 degrees Celsius (sign inferred). */
+  @Test
+  void hotWoodIsSofterAsClearWoodIs() {
+    assertThat(Stiffness.relativeChange(30)).isCloseTo(-0.07, within(0.015));
   }
 }
