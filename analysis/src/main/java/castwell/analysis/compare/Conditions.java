@@ -5,6 +5,7 @@ import castwell.analysis.bow.StringMass;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.unit.Units;
 import castwell.analysis.wood.EquilibriumMoisture;
+import castwell.analysis.wood.Stiffness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,10 +25,10 @@ public record Conditions(
     OptionalDouble relativeHumidity,
     OptionalDouble stringMassKg) {
 
-  /** The trade's figures: 1 % wood moisture, or 20 degrees Fahrenheit, is about 1 % of speed. */
-  private static final double PER_MOISTURE_PERCENT = -0.01;
+  /** White ash stands for all woods: modulus of elasticity at 12 % moisture over that of green. */
+  private static final double TWELVE_PERCENT_OVER_GREEN = 1.74 / 1.44;
 
-  private static final double PER_CELSIUS = -0.01 / (20 / 1.8);
+  private static final double ASH_INTERSECTION_PERCENT = 24;
 
   /** A typical arrow where the arrow's own diameter isn't known: 11/32 in. */
   private static final double DIAMETER_M = 11.0 / 32 * Units.METRES_PER_INCH;
@@ -65,7 +66,7 @@ public record Conditions(
     if (celsius.isPresent() && before.celsius.isPresent()) {
       double warmer = celsius.getAsDouble() - before.celsius.getAsDouble();
       String words = "The air was %.1f °C " + (warmer > 0 ? "warmer" : "colder");
-      add(found, "temperature", PER_CELSIUS * warmer, words, warmer, 0.05);
+      add(found, "temperature", Stiffness.relativeChange(warmer) / 2, words, warmer, 0.05);
     } else {
       unknown(found, "temperature", "The temperature isn't known for both days");
     }
@@ -78,11 +79,18 @@ public record Conditions(
       double wetter = now.getAsDouble() - then.getAsDouble();
       String words =
           "Wood left in that air would come to hold %.1f %% " + (wetter > 0 ? "more" : "less");
-      add(found, "moisture", PER_MOISTURE_PERCENT * wetter, words + " moisture", wetter, 0.05);
+      double stiffer = stiffness(now.getAsDouble()) / stiffness(then.getAsDouble()) - 1;
+      add(found, "moisture", stiffer / 2, words + " moisture", wetter, 0.05);
     } else {
       unknown(
           found, "moisture", "The air's humidity, and so the wood's, isn't known for both days");
     }
+  }
+
+  /** Over that of green wood; speed goes as its square root. */
+  private static double stiffness(double moisturePercent) {
+    return Stiffness.atMoisture(
+        TWELVE_PERCENT_OVER_GREEN, 1, moisturePercent, ASH_INTERSECTION_PERCENT);
   }
 
   private OptionalDouble moisture() {

@@ -88,7 +88,7 @@ final class FitRows {
         .put("residual_sd_fps", Trade.in(METRES_PER_FOOT, fit.residualSdMps()))
         .put("degrees_of_freedom", fit.degreesOfFreedom())
         .put("lack_of_fit", LackOfFit.of(fit).map(FitRows::lackOfFit).orElse(null))
-        .put("joint_region", region(fit))
+        .putAll(region(fit))
         .map();
   }
 
@@ -101,15 +101,19 @@ final class FitRows {
         .map();
   }
 
-  private static List<Map<String, Object>> region(VirtualMassFit fit) {
-    return JointRegion.of(fit, Trade.COVERAGE).corners().stream()
-        .map(
-            corner ->
-                new Fields()
-                    .put("energy_ftlbf", Trade.in(JOULES_PER_FOOT_POUND, corner.energyJ()))
-                    .put("virtual_mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, corner.virtualMassKg()))
-                    .map())
-        .toList();
+  private static Map<String, Object> region(VirtualMassFit fit) {
+    JointRegion region = JointRegion.of(fit, Trade.COVERAGE);
+    return new Fields()
+        .put("joint_region", region.corners().stream().map(FitRows::corner).toList())
+        .put("joint_region_open", region.isOpen())
+        .map();
+  }
+
+  private static Map<String, Object> corner(JointRegion.Corner corner) {
+    return new Fields()
+        .put("energy_ftlbf", Trade.in(JOULES_PER_FOOT_POUND, corner.energyJ()))
+        .put("virtual_mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, corner.virtualMassKg()))
+        .map();
   }
 
   /** At each mass that was shot. */
