@@ -97,7 +97,7 @@ class ConditionsTest {
     assertThat(conditions(2.5, 12, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW))
         .extracting(Difference::sentence)
         .contains(
-            "The air was 8.0 °C colder: that alone is about +0.7 % of the speed.",
+            "The air was 8.0 °C colder: that alone is about +0.8 % of the speed.",
             "The gates stood 0.50 m nearer to the bow: that alone is about +0.1 % of the speed.");
   }
 
