@@ -63,7 +63,7 @@ class CommandLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"shoot", "run --faster", "export --what arrows"})
+  @ValueSource(strings = {"shoot", "run --faster", "export --what feathers"})
   void unknownWordsAreNamed(String words) {
     String[] arguments = words.split(" ");
     assertRefused(Program.run(arguments), "--help");

@@ -88,7 +88,7 @@ class ReportsApiTest {
   @CsvSource({
     "/api/reports/bow/Oak, 404, There is no bow named Oak",
     "/api/reports/bow/Ash?gpp=x, 400, 'is a finite number, not x'",
-    "/api/reports/bow/Ash?gpp=-1, 400, lies above 0",
+    "/api/reports/bow/Ash?gpp=-1, 400, lie above 0",
     "/api/reports/reach, 400, Say what to reach in one way",
     "/api/reports/rework/Ash?before=2026-05-04, 400, is missing",
     "/api/reports/rework/Ash?before=2020-01-01&after=2026-05-04, 404, its sessions are 2026-05-04",

@@ -1,8 +1,6 @@
 package castwell.web.cli;
 
-import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
-import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
 
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
@@ -80,12 +78,6 @@ final class ReportCommand implements Runnable {
   }
 
   private ReportRequest request() {
-    if (!(gpp > 0 && gpp < 100)) {
-      throw new SaidPlainly("--gpp lies above 0 and below 100, not at %s.".formatted(gpp));
-    }
-    if (!(scaleULb >= 0 && scaleULb < 50)) {
-      throw new SaidPlainly("--scale-u-lb lies between 0 and 50, not at %s.".formatted(scaleULb));
-    }
     return ReportRequest.of(gpp, scaleULb);
   }
 
@@ -143,28 +135,14 @@ final class ReportCommand implements Runnable {
               description = "With --like-bow: momentum or energy. Default: momentum.")
           Yardstick yardstick)
       throws IOException {
-    ReachReport.Wanted wanted = wanted(momentum, energy, likeBow, likeArrow, yardstick);
+    ReachReport.Wanted wanted =
+        ReachReport.Wanted.of(
+            Optional.ofNullable(momentum),
+            Optional.ofNullable(energy),
+            Optional.ofNullable(likeBow),
+            Optional.ofNullable(likeArrow),
+            yardstick);
     write(t -> ReachReport.of(t, ZONE, wanted));
-  }
-
-  private static ReachReport.Wanted wanted(
-      Double momentum, Double energy, String bow, String arrow, Yardstick yardstick) {
-    boolean like = bow != null && arrow != null;
-    int said = (momentum == null ? 0 : 1) + (energy == null ? 0 : 1) + (like ? 1 : 0);
-    if (said != 1 || (bow == null) != (arrow == null)) {
-      throw new SaidPlainly(
-          "Say what to reach in one way: --momentum-slug-fps, --energy-ftlbf, or --like-bow with --like-arrow.");
-    }
-    if (like) {
-      return new ReachReport.Like(bow, arrow, yardstick);
-    }
-    double number = momentum == null ? energy : momentum;
-    if (!(number > 0 && Double.isFinite(number))) {
-      throw new SaidPlainly("What to reach lies above 0, not at %s.".formatted(number));
-    }
-    return momentum == null
-        ? new ReachReport.KineticEnergy(energy * JOULES_PER_FOOT_POUND)
-        : new ReachReport.Momentum(momentum * NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND);
   }
 
   @Command(name = "rework", description = "Whether a rework helped, and what of it was the day.")

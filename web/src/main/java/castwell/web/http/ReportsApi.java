@@ -1,8 +1,6 @@
 package castwell.web.http;
 
-import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
-import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
 
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
@@ -52,12 +50,6 @@ final class ReportsApi {
   private static ReportRequest request(Context ctx) {
     double gpp = number(ctx, "gpp").orElse(ReportRequest.USUAL_GPP);
     double scaleULb = number(ctx, "scale_u_lb").orElse(ReportRequest.USUAL_SCALE_U_LB);
-    if (!(gpp > 0 && gpp < 100)) {
-      throw Body.invalid("\"gpp\" lies above 0 and below 100, not at %s.".formatted(gpp));
-    }
-    if (!(scaleULb >= 0 && scaleULb < 50)) {
-      throw Body.invalid("\"scale_u_lb\" lies between 0 and 50, not at %s.".formatted(scaleULb));
-    }
     return ReportRequest.of(gpp, scaleULb);
   }
 
@@ -73,32 +65,18 @@ final class ReportsApi {
   }
 
   private void reach(Context ctx) {
-    OptionalDouble momentum = number(ctx, "momentum_slug_fps");
-    OptionalDouble energy = number(ctx, "energy_ftlbf");
-    String bow = ctx.queryParam("like_bow");
-    String arrow = ctx.queryParam("like_arrow");
-    ReachReport.Wanted wanted;
-    if (bow != null && arrow != null && momentum.isEmpty() && energy.isEmpty()) {
-      wanted = new ReachReport.Like(bow, arrow, yardstick(ctx));
-    } else if (momentum.isPresent() && energy.isEmpty() && bow == null && arrow == null) {
-      wanted =
-          new ReachReport.Momentum(
-              positive(momentum.getAsDouble()) * NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND);
-    } else if (energy.isPresent() && momentum.isEmpty() && bow == null && arrow == null) {
-      wanted =
-          new ReachReport.KineticEnergy(positive(energy.getAsDouble()) * JOULES_PER_FOOT_POUND);
-    } else {
-      throw Body.invalid(
-          "Say what to reach in one way: momentum_slug_fps, energy_ftlbf, or like_bow with like_arrow.");
-    }
+    ReachReport.Wanted wanted =
+        ReachReport.Wanted.of(
+            boxed(number(ctx, "momentum_slug_fps")),
+            boxed(number(ctx, "energy_ftlbf")),
+            Optional.ofNullable(ctx.queryParam("like_bow")),
+            Optional.ofNullable(ctx.queryParam("like_arrow")),
+            yardstick(ctx));
     answer(ctx, t -> ReachReport.of(t, zone, wanted));
   }
 
-  private static double positive(double value) {
-    if (!(value > 0)) {
-      throw Body.invalid("What to reach lies above 0, not at %s.".formatted(value));
-    }
-    return value;
+  private static Optional<Double> boxed(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
   }
 
   private static Yardstick yardstick(Context ctx) {

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The least arrow for every bow that carries what served before. */
 public final class ReachReport {
@@ -42,7 +43,40 @@ public final class ReachReport {
       "Momentum and energy are yardsticks, not permission: check your own region's rules, and take a licensed course.";
 
   /** What an arrow should carry: typed, or what a bow gives an arrow. */
-  public sealed interface Wanted {}
+  public sealed interface Wanted {
+    /**
+     * In trade units, one of them given.
+     *
+     * @throws Refused otherwise
+     */
+    static Wanted of(
+        Optional<Double> momentumSlugFps,
+        Optional<Double> energyFtlbf,
+        Optional<String> likeBow,
+        Optional<String> likeArrow,
+        Yardstick yardstick) {
+      boolean like = likeBow.isPresent() || likeArrow.isPresent();
+      long ways =
+          Stream.of(momentumSlugFps.isPresent(), energyFtlbf.isPresent(), like)
+              .filter(way -> way)
+              .count();
+      if (ways != 1 || likeBow.isPresent() != likeArrow.isPresent()) {
+        throw new Refused(
+            Why.INVALID,
+            "Say what to reach in one way: a momentum, an energy, or like a bow with an arrow.");
+      }
+      if (like) {
+        return new Like(likeBow.get(), likeArrow.get(), yardstick);
+      }
+      double number = momentumSlugFps.or(() -> energyFtlbf).orElseThrow();
+      if (!(number > 0 && Double.isFinite(number))) {
+        throw new Refused(Why.INVALID, "What to reach lies above 0, not at %s.".formatted(number));
+      }
+      return momentumSlugFps.isPresent()
+          ? new Momentum(number * NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND)
+          : new KineticEnergy(number * JOULES_PER_FOOT_POUND);
+    }
+  }
 
   public record KineticEnergy(double joules) implements Wanted {}
 

@@ -1,6 +1,8 @@
 package castwell.web.report;
 
 import castwell.analysis.unit.Units;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
 
 /**
  * What every report may be asked with.
@@ -14,9 +16,19 @@ public record ReportRequest(double gpp, double scaleUN) {
   /** A hand scale's: common practice, no source. */
   public static final double USUAL_SCALE_U_LB = 0.5;
 
-  public static final ReportRequest USUAL = of(USUAL_GPP, USUAL_SCALE_U_LB);
-
+  /**
+   * @throws Refused when a number can't be
+   */
   public static ReportRequest of(double gpp, double scaleULb) {
+    if (!(gpp > 0 && gpp < 100)) {
+      throw new Refused(
+          Why.INVALID, "Grains per pound lie above 0 and below 100, not at %s.".formatted(gpp));
+    }
+    if (!(scaleULb >= 0 && scaleULb < 50)) {
+      throw new Refused(
+          Why.INVALID,
+          "A scale's uncertainty lies between 0 and 50 lb, not at %s.".formatted(scaleULb));
+    }
     return new ReportRequest(gpp, scaleULb * Units.NEWTONS_PER_POUND);
   }
 }
