@@ -29,8 +29,8 @@ public final class Shots {
         reading.speed_u_own_mps AS read_u_own_mps, reading.speed_u_common_mps AS read_u_common_mps, reading.note,
         reading.source, decided, decision.reason AS decision_reason, decision.at_ms AS decision_ms, decided_by, figure.*
       FROM passage
-      LEFT JOIN board ON board.id = passage.board_id
       JOIN session ON session.id = passage.session_id
+      LEFT JOIN board ON board.id = passage.board_id
       LEFT JOIN calibration ON calibration.id = passage.calibration_id
       LEFT JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
       LEFT JOIN reading ON reading.passage_id = passage.id
