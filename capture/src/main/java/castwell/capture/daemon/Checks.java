@@ -96,6 +96,15 @@ public final class Checks {
 
   static void forceDraw(List<Point> points) {
     points.forEach(Checks::point);
+    for (int i = 1; i < points.size(); i++) {
+      double length = points.get(i).drawLengthM();
+      if (!(length > points.get(i - 1).drawLengthM())) {
+        throw new Refused(
+            Why.INVALID,
+            "Point %d, at %s in, isn't longer than the one before it: a curve's points stand in the order of their lengths."
+                .formatted(i + 1, plain(length / Units.METRES_PER_INCH)));
+      }
+    }
     try {
       ForceDrawCurve.of(points, OptionalDouble.empty());
     } catch (IllegalArgumentException e) {
