@@ -41,6 +41,11 @@ public final class Checks {
     return text.strip();
   }
 
+  /** Blank is not known. */
+  static Optional<String> words(String what, Optional<String> text) {
+    return text.map(words -> text(what, words)).filter(words -> !words.isEmpty());
+  }
+
   static double drawWeightN(double newtons) {
     within("A draw weight", newtons / Units.NEWTONS_PER_POUND, 1, 250, "lb");
     return newtons;
@@ -75,8 +80,14 @@ public final class Checks {
     measures
         .stringMassKg()
         .ifPresent(kg -> within("A string's mass", kg / Units.KILOGRAMS_PER_GRAIN, 10, 1000, "gr"));
-    measures.wood().ifPresent(wood -> text("A wood", wood));
-    return measures;
+    return new Measures(
+        measures.nockToNockM(),
+        measures.stringFollowM(),
+        measures.braceHeightM(),
+        measures.massKg(),
+        words("A wood", measures.wood()),
+        measures.tipWidthM(),
+        measures.stringMassKg());
   }
 
   private static void inches(String what, OptionalDouble metres, double least, double most) {
@@ -85,6 +96,15 @@ public final class Checks {
 
   static void forceDraw(List<Point> points) {
     points.forEach(Checks::point);
+    for (int i = 1; i < points.size(); i++) {
+      double length = points.get(i).drawLengthM();
+      if (!(length > points.get(i - 1).drawLengthM())) {
+        throw new Refused(
+            Why.INVALID,
+            "Point %d, at %s in, isn't longer than the one before it: a curve's points stand in the order of their lengths."
+                .formatted(i + 1, plain(length / Units.METRES_PER_INCH)));
+      }
+    }
     try {
       ForceDrawCurve.of(points, OptionalDouble.empty());
     } catch (IllegalArgumentException e) {

@@ -130,8 +130,8 @@ public final class RackDesk {
             Checks.arrowMassKg(measures.massKg()),
             Checks.arrowLengthM(measures.lengthM()),
             Checks.arrowDiameterM(measures.diameterM()),
-            measures.point().map(text -> Checks.text("An arrow's point", text)),
-            measures.note().map(text -> Checks.text("A note", text)),
+            Checks.words("An arrow's point", measures.point()),
+            Checks.words("A note", measures.note()),
             clock.instant());
     if (known.isPresent()) {
       t.passages().ofArrow(id).forEach(row -> reprocessing.again(t, row));

@@ -103,9 +103,11 @@ public final class Shots {
         .createQuery(
             """
             SELECT count(*) AS passages,
-              coalesce(sum(CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1 ELSE coalesce(clean, 1) END), 0) AS counting
+              coalesce(sum(CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1
+                ELSE coalesce(clean, reading.speed_mps IS NOT NULL) END), 0) AS counting
             FROM passage
             LEFT JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+            LEFT JOIN reading ON reading.passage_id = passage.id
             LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
             WHERE session_id = ? AND part_of IS NULL""")
         .bind(0, sessionId)

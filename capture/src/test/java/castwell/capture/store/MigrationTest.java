@@ -3,11 +3,15 @@ package castwell.capture.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Readings.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.junit.jupiter.api.BeforeEach;
@@ -77,28 +81,87 @@ class MigrationTest {
   }
 
   /** Format 1 knew no speeds read elsewhere: every passage had its gates. */
-  @Test
-  void shotsOfFormatOneAreAllThereInTheNext() {
-    Path old = folder.resolve("old");
+  private Path formatOne() throws IOException {
+    Path old = Files.createDirectory(folder.resolve("old"));
     Path database = old.resolve("castwell.db");
-    assertThat(old.toFile().mkdir()).isTrue();
     Databases.jdbi(database)
         .useHandle(
             handle -> {
               Schema.migrate(handle, database, Schema.STEPS.subList(0, 1));
-              Rows.shoot(new Transaction(handle), 1, Rows.NOON, true);
+              Transaction t = new Transaction(handle);
+              Passages.Row shot = Rows.shoot(t, 1, Rows.NOON, true);
+              long bow = t.rack().addBow("heron", Rows.NOON);
+              long arrow = t.rack().addArrow("reed", Rows.NOON);
+              long now = Rows.NOON.toEpochMilli();
+              handle.execute(
+                  """
+                  INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, done, entered_ms)
+                  VALUES (?, ?, 230, 0.7, 'new string', ?)""",
+                  bow,
+                  now,
+                  now);
+              handle.execute(
+                  "INSERT INTO arrow_entry (arrow_id, mass_kg, length_m, entered_ms) VALUES (?, 0.03, 0.74, ?)",
+                  arrow,
+                  now);
+              Tags.Pair tags = new Tags.Pair(OptionalLong.of(bow), OptionalLong.of(arrow));
+              t.tags().tagShot(shot.id(), tags, Rows.NOON, "capture", "");
+              t.decisions().decide(shot.id(), Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
             });
+    return old;
+  }
 
-    try (Store store = Store.open(old)) {
-      List<Shot> shots = new ArrayList<>();
-      store.read(
-          t -> {
-            t.shots().each(shots::add);
-            return null;
-          });
-      assertThat(shots).hasSize(1);
-      assertThat(shots.get(0).byGates()).isPresent();
+  private static List<Shot> shots(Store store) {
+    List<Shot> shots = new ArrayList<>();
+    store.read(
+        t -> {
+          t.shots().each(shots::add);
+          return null;
+        });
+    return shots;
+  }
+
+  @Test
+  void shotsOfFormatOneAreAllThereInTheNext() throws IOException {
+    try (Store store = Store.open(formatOne())) {
+      assertThat(shots(store)).hasSize(1);
+      Shot shot = shots(store).get(0);
+      assertThat(shot.byGates().orElseThrow().firstEdge()).isEqualTo(1);
+      assertThat(shot.figure().speedMps()).hasValue(50);
+      assertThat(shot.bow().orElseThrow().done()).isEqualTo("new string");
+      assertThat(shot.bow().orElseThrow().measures()).isEqualTo(Rack.Measures.NONE);
+      assertThat(shot.arrow().orElseThrow().lengthM()).hasValue(0.74);
+      assertThat(shot.arrow().orElseThrow().note()).isEmpty();
+      assertThat(shot.reason()).isEqualTo("Set aside: plucked.");
     }
+  }
+
+  @Test
+  void aSpeedReadElsewhereStandsBesideShotsOfFormatOne() throws IOException {
+    Path old = formatOne();
+    try (Store store = Store.open(old)) {
+      store.writing(
+          t -> {
+            long session = t.sessions().all().get(0).id();
+            long id = t.passages().enter("h-1", Rows.STATION, Rows.NOON, session, 1);
+            t.readings()
+                .add(id, new Reading(OptionalDouble.of(45), 0.1, 0.2, "", "notes"), Rows.NOON, "");
+          });
+      assertThat(shots(store)).extracting(shot -> shot.byGates().isPresent()).contains(true, false);
+    }
+    Databases.jdbi(old.resolve("castwell.db"))
+        .useHandle(
+            handle -> {
+              // SQLite's own word on the constraints that were loosened
+              assertThat(handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list())
+                  .containsExactly("ok");
+              assertThat(handle.createQuery("PRAGMA foreign_key_check").mapToMap().list())
+                  .isEmpty();
+              for (String table : List.of("edge", "shot_tag", "decision", "reading")) {
+                assertThatThrownBy(() -> handle.execute("DELETE FROM " + table))
+                    .hasMessageContaining(table + " is append-only");
+              }
+            });
   }
 
   @Test

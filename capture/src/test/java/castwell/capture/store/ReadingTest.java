@@ -3,6 +3,7 @@ package castwell.capture.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
+import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Readings.Reading;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,6 +60,23 @@ class ReadingTest {
     store.writing(t -> enter(t, "h-1", OptionalDouble.empty()));
 
     assertThat(store.read(t -> t.shots().byShotId("h-1")).orElseThrow().counts()).isFalse();
+    assertThat(tally()).isEqualTo(new Shots.Tally(1, 0));
+  }
+
+  @Test
+  void aPersonsWordIsTalliedAsOfAnyShot() {
+    store.writing(
+        t -> {
+          enter(t, "h-1", OptionalDouble.of(45));
+          long plucked = enter(t, "h-2", OptionalDouble.of(40));
+          t.decisions().decide(plucked, Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
+        });
+
+    assertThat(tally()).isEqualTo(new Shots.Tally(2, 1));
+  }
+
+  private Shots.Tally tally() {
+    return store.read(t -> t.shots().tally(t.sessions().byName("old notes").orElseThrow().id()));
   }
 
   @Test
