@@ -1,5 +1,7 @@
 package castwell.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.BufferedReader;
@@ -54,6 +56,11 @@ final class FeedReader implements AutoCloseable {
     String request = "GET " + target + " HTTP/1.0\r\n" + header + "\r\n";
     socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
     return socket;
+  }
+
+  /** Waits for the first line of the answer: the server has taken the request by then. */
+  void awaitAnswer() throws IOException {
+    assertThat(lines.readLine()).contains("200");
   }
 
   /** Waits for the next event that has an id. */

@@ -134,6 +134,7 @@ class LiveFeedTest {
   @Test
   void whoeverKnowsAnotherFoldersFeedGoesOnFromThisOnes() throws Exception {
     try (FeedReader reader = FeedReader.resumed(live, lastEvent() + 1000)) {
+      reader.awaitAnswer(); // or it may be asked for after what happens next
       long next = lastEvent() + 1;
       happen(1, "");
       assertThat(reader.next().id()).hasValue(next);
