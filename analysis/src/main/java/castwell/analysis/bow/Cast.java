@@ -5,8 +5,8 @@ import castwell.analysis.uncertainty.Source;
 import castwell.analysis.unit.Units;
 
 /**
- * How well a bow throws: the speed of an arrow of so many grains per pound, m = gpp W, by the
- * virtual-mass model.
+ * How well a bow throws: the speed, in m/s, of an arrow of so many grains per pound, m = gpp W (the
+ * trade's yardstick, common practice), by the virtual-mass model. NaN where m + K isn't above 0.
  *
  * @param massKg of that arrow
  * @param speedMps with the mass taken as exact

@@ -6,7 +6,10 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The least arrow mass with which a bow reaches a target.
+ * The least arrow mass, in kg, with which a bow reaches a target: by {@link Target}'s formulas. Its
+ * interval is found by inverting that of what the bow gives at each mass, as calibrations are
+ * (Draper and Smith, Applied Regression Analysis, on inverse estimation; from memory), so that it
+ * needn't be symmetric and may be open.
  *
  * @param massKg empty where no arrow does: "never"
  * @param intervalKg every mass whose given less wanted can't be told from 0; its upper end is

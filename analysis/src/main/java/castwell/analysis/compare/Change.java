@@ -10,7 +10,8 @@ import java.util.Set;
 
 /**
  * How a bow's speeds changed from one day to another, arrow by arrow and over all of them: after
- * less before, in m/s.
+ * less before, in m/s. Of one arrow it is the difference of two means, of Welch's test (Biometrika
+ * 34 (1947) 28).
  *
  * @param arrows those that were shot on both days
  * @param meanMps the mean of their changes, each arrow weighing alike

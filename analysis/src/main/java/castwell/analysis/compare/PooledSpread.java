@@ -5,7 +5,8 @@ import castwell.analysis.outlier.StudentizedResiduals;
 import java.util.List;
 
 /**
- * A shooter's own spread: sqrt(sum (n - 1) s2 / sum (n - 1)) over cells.
+ * A shooter's own spread, in m/s: sqrt(sum (n - 1) s2 / sum (n - 1)) over cells, the usual pooled
+ * standard deviation.
  *
  * @param sdMps NaN without degrees of freedom
  */
