@@ -13,6 +13,19 @@ import java.util.function.Function;
 public record Column<R>(
     String name, Type type, String unit, String description, Function<R, Optional<?>> value) {
 
+  static <R> Column<R> text(String name, String description, Function<R, Optional<?>> value) {
+    return new Column<>(name, Type.STRING, "", description, value);
+  }
+
+  static <R> Column<R> whole(String name, String description, Function<R, Optional<?>> value) {
+    return new Column<>(name, Type.INTEGER, "", description, value);
+  }
+
+  static <R> Column<R> number(
+      String name, String unit, String description, Function<R, Optional<?>> value) {
+    return new Column<>(name, Type.NUMBER, unit, description, value);
+  }
+
   /** By the names of XML Schema datatypes, as CSV on the Web uses them. */
   public enum Type {
     STRING("string"),

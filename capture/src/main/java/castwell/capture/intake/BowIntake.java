@@ -45,7 +45,7 @@ final class BowIntake implements Intake {
 
   static Instant since(Line line, ZoneId zone) {
     line.neededWords("state_on");
-    return When.of(line, "state_on", zone).orElseThrow().begin(zone);
+    return line.when("state_on", zone).orElseThrow().begin(zone);
   }
 
   /** States are told apart by their names, as exports tell them. */

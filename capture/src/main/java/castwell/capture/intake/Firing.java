@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.capture.word.When;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;

@@ -1,6 +1,8 @@
 package castwell.capture.intake;
 
 import castwell.capture.intake.Headings.Place;
+import castwell.capture.word.When;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,6 +49,21 @@ final class Line {
 
   String neededWords(String field) {
     return words(field).orElseThrow(() -> new CantRead("%s is empty.", heading(field)));
+  }
+
+  /**
+   * @param zone of what names none
+   */
+  Optional<When> when(String field, ZoneId zone) {
+    return words(field)
+        .map(
+            text ->
+                When.parse(text, zone)
+                    .orElseThrow(
+                        () ->
+                            new CantRead(
+                                "%s isn't a date: write it as 2026-05-01, or with its time as 2026-05-01T14:30.",
+                                named(field))));
   }
 
   /** In SI units; empty where there is no such column, or nothing in it. */

@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.capture.word.When;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,7 +47,7 @@ record ShotRow(
         speed,
         notNegative(line, "speed_u_own"),
         notNegative(line, "speed_u_common"),
-        When.of(line, "fired_at", zone),
+        line.when("fired_at", zone),
         line.words("session"),
         station(line),
         end(line),

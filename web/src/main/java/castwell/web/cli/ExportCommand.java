@@ -43,11 +43,19 @@ final class ExportCommand implements Callable<Integer> {
     }
   }
 
+  /** For the option. */
+  static final class OneOfWhat extends OneOf<What> {
+    OneOfWhat() {
+      super(What.class);
+    }
+  }
+
   @Spec private CommandSpec spec;
   @ParentCommand private Castwell castwell;
 
   @Option(
       names = "--what",
+      converter = OneOfWhat.class,
       description =
           "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. bows: a row a state. arrows. force-draw: a row a point. Default: ${DEFAULT-VALUE}.")
   private What what = What.shots;

@@ -39,6 +39,13 @@ final class ImportCommand implements Callable<Integer> {
   private static final int MOST_LINES = 50;
   private static final int THOUSANDTHS = 1000;
 
+  /** For the option. */
+  static final class OneOfWhat extends OneOf<What> {
+    OneOfWhat() {
+      super(What.class);
+    }
+  }
+
   @Spec private CommandSpec spec;
   @ParentCommand private Castwell castwell;
 
@@ -47,6 +54,7 @@ final class ImportCommand implements Callable<Integer> {
 
   @Option(
       names = "--what",
+      converter = OneOfWhat.class,
       required = true,
       description =
           "shots (bow, arrow, speed_fps), bows (bow, state_on, draw_weight_lb, draw_length_in), arrows (arrow, mass_gr) or force-draw (bow, state_on, draw_length_in, draw_force_lb).")
@@ -127,7 +135,8 @@ final class ImportCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     refused.lines().stream()
         .limit(MOST_LINES)
-        .forEach((BadLine bad) -> err.printf("line %d: %s%n", bad.line(), bad.reason()));
+        .forEach(
+            (BadLine bad) -> err.printf("%s, line %d: %s%n", name(), bad.line(), bad.reason()));
     if (refused.lines().size() > MOST_LINES) {
       err.printf("and %d more%n", refused.lines().size() - MOST_LINES);
     }

@@ -1,4 +1,4 @@
-package castwell.capture.intake;
+package castwell.capture.word;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package castwell.capture.intake;
+package castwell.capture.word;
 
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -14,14 +14,14 @@ import java.util.Optional;
  * @param day in the range's time zone
  * @param instant empty where only the day is known
  */
-record When(LocalDate day, Optional<Instant> instant) {
+public record When(LocalDate day, Optional<Instant> instant) {
   private static final int EARLIEST = 1900;
   private static final int LATEST = 2199;
 
   /**
    * @param zone of what names none
    */
-  static Optional<When> parse(String text, ZoneId zone) {
+  public static Optional<When> parse(String text, ZoneId zone) {
     String plain = text.replaceFirst("(?<=\\d) +(?=\\d)", "T");
     return tried(() -> new When(LocalDate.parse(plain), Optional.empty()))
         .or(() -> tried(() -> at(LocalDateTime.parse(plain).atZone(zone).toInstant(), zone)))
@@ -29,20 +29,8 @@ record When(LocalDate day, Optional<Instant> instant) {
         .filter(when -> when.day().getYear() >= EARLIEST && when.day().getYear() <= LATEST);
   }
 
-  static Optional<When> of(Line line, String field, ZoneId zone) {
-    return line.words(field)
-        .map(
-            text ->
-                parse(text, zone)
-                    .orElseThrow(
-                        () ->
-                            new CantRead(
-                                "%s isn't a date: write it as 2026-05-01, or with its time as 2026-05-01T14:30.",
-                                line.named(field))));
-  }
-
   /** The day's first instant where only the day is known. */
-  Instant begin(ZoneId zone) {
+  public Instant begin(ZoneId zone) {
     return instant.orElseGet(() -> day.atStartOfDay(zone).toInstant());
   }
 
