@@ -135,8 +135,7 @@ final class ImportCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     refused.lines().stream()
         .limit(MOST_LINES)
-        .forEach(
-            (BadLine bad) -> err.printf("%s, line %d: %s%n", name(), bad.line(), bad.reason()));
+        .forEach((BadLine bad) -> err.printf("line %d: %s%n", bad.line(), bad.reason()));
     if (refused.lines().size() > MOST_LINES) {
       err.printf("and %d more%n", refused.lines().size() - MOST_LINES);
     }
