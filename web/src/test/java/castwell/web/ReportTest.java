@@ -134,6 +134,32 @@ class ReportTest {
   }
 
   @Test
+  void aReworkMayBeNamedByTheBowsStates() throws IOException {
+    take(
+        "shots",
+        "bow,arrow,speed_fps,session\n"
+            + shots("Ash", "A500", "2026-04-10", 150, 1.2, 10)
+            + shots("Ash", "A500", "2026-05-10", 154, 1.5, 10)
+            + shots("Elm", "A500", "2026-04-10", 148, 1.1, 8)
+            + shots("Elm", "A500", "2026-05-10", 148.6, 1.3, 8));
+
+    JsonNode rework =
+        report(
+                "rework",
+                "Ash",
+                "--before",
+                "2026-04-01",
+                "--after",
+                "2026-05-01",
+                "--control",
+                "Elm")
+            .path("rework");
+
+    assertThat(rework.path("change_fps").asDouble()).isCloseTo(3.4, within(1e-9));
+    assertThat(rework.path("control_change_fps").asDouble()).isCloseTo(0.6, within(1e-9));
+  }
+
+  @Test
   void withoutAControlItSaysWhatItCantRuleOut() throws IOException {
     take(
         "shots",

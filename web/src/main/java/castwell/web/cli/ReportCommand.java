@@ -152,13 +152,9 @@ final class ReportCommand implements Runnable {
               names = "--before",
               required = true,
               paramLabel = "DATE",
-              description = "A date or a session.")
+              description = "A date, a session, or since when the bow was so.")
           String before,
-      @Option(
-              names = "--after",
-              required = true,
-              paramLabel = "DATE",
-              description = "A date or a session.")
+      @Option(names = "--after", required = true, paramLabel = "DATE", description = "Likewise.")
           String after,
       @Option(
               names = "--control",

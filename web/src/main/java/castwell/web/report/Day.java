@@ -33,17 +33,25 @@ record Day(String name, String bow, String state, Set<String> sessions, List<Cel
   /**
    * @param sessions all in which the bow was shot
    * @param name a session's, or a date
+   * @param otherwise what is meant when nothing was shot then: a state of the bow's, say
    */
-  static Day of(String bow, List<SessionCells> sessions, String name, Which which, ZoneId zone) {
-    boolean isSession = sessions.stream().anyMatch(session -> session.session().equals(name));
-    Predicate<Cell> wanted =
-        isSession ? cell -> cell.name().session().equals(name) : cell -> isOn(cell, name, zone);
-    List<Cell> cells =
+  static Day of(
+      String bow,
+      List<SessionCells> sessions,
+      String name,
+      Predicate<Cell> otherwise,
+      Which which,
+      ZoneId zone) {
+    List<Cell> all =
         sessions.stream()
             .flatMap(session -> session.cells().stream())
             .filter(cell -> cell.name().bow().equals(bow) && !cell.shots().isEmpty())
-            .filter(wanted)
             .toList();
+    List<Cell> then =
+        all.stream()
+            .filter(cell -> cell.name().session().equals(name) || isOn(cell, name, zone))
+            .toList();
+    List<Cell> cells = then.isEmpty() ? all.stream().filter(otherwise).toList() : then;
     String state =
         cells.stream()
             .map(cell -> cell.name().state())

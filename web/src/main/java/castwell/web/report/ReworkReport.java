@@ -3,6 +3,7 @@ package castwell.web.report;
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Change;
 import castwell.analysis.compare.Control;
 import castwell.analysis.compare.WhatMoved;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Whether a rework helped, what of it was the day, and which of the bow's two numbers moved. */
 public final class ReworkReport {
@@ -48,8 +50,9 @@ public final class ReworkReport {
   }
 
   private Report report() {
-    Pair bow = pair(question.bow());
-    List<Pair> controls = question.controls().stream().map(this::pair).distinct().toList();
+    Pair bow = reworked();
+    List<Pair> controls =
+        question.controls().stream().map(name -> control(name, bow)).distinct().toList();
     controls.forEach(control -> checkControl(bow, control));
     Change change = change(bow);
     Set<String> arrows = new LinkedHashSet<>();
@@ -102,11 +105,27 @@ public final class ReworkReport {
             .map());
   }
 
-  private Pair pair(String name) {
+  /** A date on which nothing was shot may name the bow's state since then. */
+  private Pair reworked() {
+    return pair(
+        question.bow(),
+        cell -> cell.name().state().equals(question.before()),
+        cell -> cell.name().state().equals(question.after()));
+  }
+
+  private Pair control(String name, Pair bow) {
+    return pair(
+        name,
+        cell -> bow.before().sessions().contains(cell.name().session()),
+        cell -> bow.after().sessions().contains(cell.name().session()));
+  }
+
+  private Pair pair(String name, Predicate<Cell> elseBefore, Predicate<Cell> elseAfter) {
     Rack.Named bow = shelf.bow(name);
     List<SessionCells> sessions = shelf.cells().ofBow(bow.id());
-    Day before = Day.of(bow.name(), sessions, question.before(), Day.Which.EARLIEST, zone);
-    Day after = Day.of(bow.name(), sessions, question.after(), Day.Which.LATEST, zone);
+    Day before =
+        Day.of(bow.name(), sessions, question.before(), elseBefore, Day.Which.EARLIEST, zone);
+    Day after = Day.of(bow.name(), sessions, question.after(), elseAfter, Day.Which.LATEST, zone);
     return new Pair(
         before, after, shelf.state(bow, before.state()), shelf.state(bow, after.state()));
   }
