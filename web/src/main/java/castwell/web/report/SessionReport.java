@@ -145,11 +145,12 @@ public final class SessionReport {
     int strays = found.findings().excluded().size();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "Session %s: %d shots count in %d cells, %d set aside%s."
+        "Session %s: %s %s in %s, %d set aside%s."
             .formatted(
                 session.name(),
-                counting,
-                cells.size(),
+                Trade.count(counting, "shot"),
+                counting == 1 ? "counts" : "count",
+                Trade.count(cells.size(), "cell"),
                 aside,
                 strays == 0
                     ? ""

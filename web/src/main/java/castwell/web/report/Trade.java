@@ -55,6 +55,11 @@ final class Trade {
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
+  /** "1 shot", "2 shots". */
+  static String count(int n, String thing) {
+    return n + " " + thing + (n == 1 ? "" : "s");
+  }
+
   /** A p value as one would say it. */
   static String p(double p) {
     return p < 0.001 ? "p < 0.001" : "p = " + plain(p, p < 0.1 ? 3 : 2);
