@@ -108,9 +108,7 @@ class ReportTest {
     return lines.toString();
   }
 
-  /** Worked out from the formula apart from this project: SE2 = sum s2/n, Welch-Satterthwaite. */
-  @Test
-  void aReworkWithAControlIsADifferenceInDifferences() throws IOException {
+  private void takeARework() throws IOException {
     take(
         "shots",
         "bow,arrow,speed_fps,session\n"
@@ -118,6 +116,12 @@ class ReportTest {
             + shots("Ash", "A500", "2026-05-10", 154, 1.5, 10)
             + shots("Elm", "A500", "2026-04-10", 148, 1.1, 8)
             + shots("Elm", "A500", "2026-05-10", 148.6, 1.3, 8));
+  }
+
+  /** Worked out from the formula apart from this project: SE2 = sum s2/n, Welch-Satterthwaite. */
+  @Test
+  void aReworkWithAControlIsADifferenceInDifferences() throws IOException {
+    takeARework();
 
     JsonNode report =
         report(
@@ -135,13 +139,7 @@ class ReportTest {
 
   @Test
   void aReworkMayBeNamedByTheBowsStates() throws IOException {
-    take(
-        "shots",
-        "bow,arrow,speed_fps,session\n"
-            + shots("Ash", "A500", "2026-04-10", 150, 1.2, 10)
-            + shots("Ash", "A500", "2026-05-10", 154, 1.5, 10)
-            + shots("Elm", "A500", "2026-04-10", 148, 1.1, 8)
-            + shots("Elm", "A500", "2026-05-10", 148.6, 1.3, 8));
+    takeARework();
 
     JsonNode rework =
         report(

@@ -14,9 +14,7 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -160,15 +158,6 @@ public final class ShotColumns {
 
   public List<Column<Shot>> columns() {
     return columns;
-  }
-
-  /** A shot as names and values, a null where something isn't known. */
-  public Map<String, Object> row(Shot shot) {
-    Map<String, Object> row = new LinkedHashMap<>();
-    for (Column<Shot> column : columns) {
-      row.put(column.name(), column.value().apply(shot).orElse(null));
-    }
-    return row;
   }
 
   /** A bow state is named by the day it began, or by the minute within one. */

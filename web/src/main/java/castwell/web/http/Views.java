@@ -1,13 +1,13 @@
 package castwell.web.http;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.export.RackColumns;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
@@ -16,6 +16,7 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
+import castwell.web.table.TableWriter;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
@@ -23,7 +24,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Stored things as JSON objects in trade units; null is "not known". */
 final class Views {
@@ -36,7 +36,7 @@ final class Views {
   }
 
   Map<String, Object> shot(Shot shot) {
-    return columns.row(shot);
+    return TableWriter.row(columns.columns(), shot);
   }
 
   Map<String, Object> link(LinkState link) {
@@ -108,20 +108,14 @@ final class Views {
   }
 
   Map<String, Object> bow(BowState state) {
+    return named(TableWriter.row(RackColumns.bows(zone), state), "bow");
+  }
+
+  /** As exports tell it, but that the thing itself has a name. */
+  private static Map<String, Object> named(Map<String, Object> row, String key) {
     Map<String, Object> view = new LinkedHashMap<>();
-    view.put("name", state.bow());
-    view.put("state_on", stateName(state));
-    view.put("draw_weight_lb", state.drawWeightN() / NEWTONS_PER_POUND);
-    view.put("draw_length_in", state.drawLengthM() / METRES_PER_INCH);
-    Rack.Measures measures = state.measures();
-    view.put("nock_to_nock_in", inches(measures.nockToNockM()));
-    view.put("string_follow_in", inches(measures.stringFollowM()));
-    view.put("brace_height_in", inches(measures.braceHeightM()));
-    view.put("mass_lb", in(measures.massKg(), KILOGRAMS_PER_POUND));
-    view.put("wood", measures.wood().orElse(null));
-    view.put("tip_width_mm", in(measures.tipWidthM(), 1e-3));
-    view.put("string_mass_gr", in(measures.stringMassKg(), KILOGRAMS_PER_GRAIN));
-    view.put("done", state.done().isEmpty() ? null : state.done());
+    view.put("name", row.remove(key));
+    view.putAll(row);
     return view;
   }
 
@@ -137,7 +131,9 @@ final class Views {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("draw_length_in", point.drawLengthM() / METRES_PER_INCH);
     view.put("draw_force_lb", point.drawN() / NEWTONS_PER_POUND);
-    view.put("let_down_lb", in(point.letDownN(), NEWTONS_PER_POUND));
+    view.put(
+        "let_down_lb",
+        point.letDownN().stream().mapToObj(n -> n / NEWTONS_PER_POUND).findFirst().orElse(null));
     return view;
   }
 
@@ -146,22 +142,7 @@ final class Views {
   }
 
   private static Map<String, Object> arrow(Arrow arrow) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("name", arrow.name());
-    view.put("mass_gr", arrow.massKg() / KILOGRAMS_PER_GRAIN);
-    view.put("length_in", inches(arrow.lengthM()));
-    view.put("diameter_in", inches(arrow.diameterM()));
-    view.put("point", arrow.point().orElse(null));
-    view.put("note", arrow.note().orElse(null));
-    return view;
-  }
-
-  private static Double inches(OptionalDouble metres) {
-    return in(metres, METRES_PER_INCH);
-  }
-
-  private static Double in(OptionalDouble si, double unit) {
-    return si.isPresent() ? (Double) (si.getAsDouble() / unit) : null;
+    return named(TableWriter.row(RackColumns.ARROWS, arrow), "arrow");
   }
 
   private String stateName(BowState state) {

@@ -105,14 +105,7 @@ public final class BowReport {
 
   private Optional<Cast> cast() {
     return model
-        .map(
-            m ->
-                Cast.at(
-                    m,
-                    request.gpp(),
-                    stand.state().drawWeightN(),
-                    request.scaleUN(),
-                    bow.name() + ", " + stand.stateName()))
+        .map(m -> request.cast(m, stand.state()))
         .filter(cast -> Double.isFinite(cast.speedMps().value()));
   }
 

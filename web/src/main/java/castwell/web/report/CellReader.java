@@ -11,6 +11,7 @@ import castwell.capture.store.Transaction;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,9 @@ final class CellReader {
   private final Transaction transaction;
   private final ZoneId zone;
 
+  /** Two bows of one report often shot in the same sessions. */
+  private final Map<String, SessionCells> read = new HashMap<>();
+
   CellReader(Transaction transaction, ZoneId zone) {
     this.transaction = transaction;
     this.zone = zone;
@@ -40,19 +44,21 @@ final class CellReader {
     return sessions.stream().map(this::ofSession).toList();
   }
 
-  /** Every session there is. */
-  List<SessionCells> all() {
+  /** The cells of every session there is, strays set aside. */
+  List<Cell> all() {
     Map<String, List<Shot>> sessions = new LinkedHashMap<>();
     transaction
         .shots()
         .each(shot -> sessions.computeIfAbsent(shot.session(), s -> new ArrayList<>()).add(shot));
     return sessions.entrySet().stream()
         .map(session -> SessionCells.of(session.getKey(), cells(session.getValue())))
+        .flatMap(session -> session.cells().stream())
         .toList();
   }
 
   SessionCells ofSession(String session) {
-    return SessionCells.of(session, cells(transaction.shots().ofSession(session)));
+    return read.computeIfAbsent(
+        session, s -> SessionCells.of(s, cells(transaction.shots().ofSession(s))));
   }
 
   /** What has no bow or no arrow belongs to no cell. */

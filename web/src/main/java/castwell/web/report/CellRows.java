@@ -11,9 +11,13 @@ import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Cells as rows: what was shot, what doesn't count and why, and what the rest says. */
 final class CellRows {
+  /** Behind these come energy and momentum. */
+  private static final int SPEEDS_END = 10;
+
   static final List<ReportColumn> COLUMNS =
       List.of(
           ReportColumn.text("session", "session"),
@@ -33,17 +37,9 @@ final class CellRows {
 
   /** Who shot leads, where a table holds several bows. */
   static final List<ReportColumn> COLUMNS_WITH_BOW =
-      List.of(
-          ReportColumn.text("bow", "bow"),
-          COLUMNS.get(1),
-          COLUMNS.get(2),
-          COLUMNS.get(3),
-          COLUMNS.get(4),
-          COLUMNS.get(5),
-          COLUMNS.get(6),
-          COLUMNS.get(7),
-          COLUMNS.get(8),
-          COLUMNS.get(9));
+      Stream.concat(
+              Stream.of(ReportColumn.text("bow", "bow")), COLUMNS.subList(1, SPEEDS_END).stream())
+          .toList();
 
   private CellRows() {}
 

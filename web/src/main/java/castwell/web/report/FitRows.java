@@ -28,21 +28,22 @@ final class FitRows {
           new ReportColumn("share_ci95_percent", "95 %", 1));
 
   private final BowCells cells;
+  private final Optional<VirtualMassFit> fit;
   private final Optional<VirtualMass> model;
 
   FitRows(BowCells cells, Optional<VirtualMass> model) {
     this.cells = cells;
+    this.fit = cells.fit();
     this.model = model;
   }
 
   /** E and K come as a pair, so they are told as one. */
   String sentence(VirtualMass bow) {
-    VirtualMassFit fit = cells.fit().orElseThrow();
+    double correlation = fit.orElseThrow().correlation();
     String pair =
-        Double.isNaN(fit.correlation())
+        Double.isNaN(correlation)
             ? "so read them as a pair"
-            : "(correlation %s), so read them as a pair"
-                .formatted(Trade.plain(fit.correlation(), 2));
+            : "(correlation %s), so read them as a pair".formatted(Trade.plain(correlation, 2));
     return "It hands over %s, and keeps as much as %s moving with the arrow would; the two go together %s."
         .formatted(
             Trade.said(JOULES_PER_FOOT_POUND, "ft lbf", 1, bow.energyJ().only(Kind.OWN)),
@@ -70,7 +71,7 @@ final class FitRows {
 
   /** Null where there is no such curve. */
   Map<String, Object> virtualMass() {
-    return cells.fit().map(fit -> virtualMass(fit, model.orElseThrow())).orElse(null);
+    return fit.map(f -> virtualMass(f, model.orElseThrow())).orElse(null);
   }
 
   private Map<String, Object> virtualMass(VirtualMassFit fit, VirtualMass bow) {

@@ -5,9 +5,7 @@ import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 
-import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.FitAdvice;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.compare.MassChoice;
 import castwell.analysis.compare.PooledSpread;
 import castwell.analysis.compare.ShotOrder;
@@ -80,7 +78,9 @@ public final class PlanReport {
     int cells = bows.size() > 1 ? 4 : 2;
     double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());
     int shots = (int) Math.ceil(needed - 1e-9);
-    List<Rack.Arrow> arrows = arrows(stand, sd, shots);
+    Optional<MassChoice> choice =
+        wish.arrows().isEmpty() ? choice(stand, sd, shots) : Optional.empty();
+    List<Rack.Arrow> arrows = arrows(stand, choice);
     List<Turn> order =
         ShotOrder.of(
             bows.stream().map(Rack.Named::name).toList(),
@@ -88,7 +88,7 @@ public final class PlanReport {
             Math.min(shots, MOST_BLOCKS),
             wish.seed());
     List<Map<String, Object>> rows = rows(order);
-    List<String> sentences = sentences(cells, shots, sd, own, arrows, precision(stand, sd, shots));
+    List<String> sentences = sentences(cells, shots, sd, own, arrows, choice);
     return new Report(
         sentences,
         List.of(new ReportTable("Order", COLUMNS, rows)),
@@ -135,7 +135,7 @@ public final class PlanReport {
     return own.sdMps();
   }
 
-  private List<Rack.Arrow> arrows(Shelf.Stand stand, double sd, int shots) {
+  private List<Rack.Arrow> arrows(Shelf.Stand stand, Optional<MassChoice> chosen) {
     List<Rack.Arrow> rack = shelf.transaction().rack().arrows();
     if (!wish.arrows().isEmpty()) {
       return wish.arrows().stream()
@@ -152,7 +152,7 @@ public final class PlanReport {
                                       .formatted(name))))
           .toList();
     }
-    return choice(stand, sd, shots)
+    return chosen
         .map(
             choice ->
                 choice.massesKg().stream()
@@ -179,7 +179,9 @@ public final class PlanReport {
   }
 
   private Optional<MassChoice> choice(Shelf.Stand stand, double sd, int shots) {
-    return model(stand)
+    return stand
+        .cells()
+        .virtualMass()
         .flatMap(
             m ->
                 MassChoice.of(
@@ -189,15 +191,6 @@ public final class PlanReport {
                     Math.max(0, m.virtualMassKg().value()),
                     sd,
                     shots));
-  }
-
-  private static Optional<VirtualMass> model(Shelf.Stand stand) {
-    BowCells cells = stand.cells();
-    return cells.virtualMass();
-  }
-
-  private Optional<MassChoice> precision(Shelf.Stand stand, double sd, int shots) {
-    return wish.arrows().isEmpty() ? choice(stand, sd, shots) : Optional.empty();
   }
 
   private static List<Map<String, Object>> rows(List<Turn> order) {

@@ -4,9 +4,7 @@ import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
-import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.Cast;
-import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Features;
 import castwell.analysis.compare.Ranking;
 import castwell.analysis.compare.Ranking.Entry;
@@ -71,13 +69,7 @@ public final class RankingReport {
   }
 
   private Report report() {
-    Map<String, List<Cell>> byBow =
-        shelf.cells().all().stream()
-            .flatMap(session -> session.cells().stream())
-            .collect(Collectors.groupingBy(cell -> cell.name().bow()));
-    for (Rack.Named bow : shelf.transaction().rack().bowNames()) {
-      add(shelf.now(bow), byBow.getOrDefault(bow.name(), List.of()));
-    }
+    shelf.now(shelf.cells().all()).forEach(this::add);
     Ranking ranking =
         Ranking.of(
             ranked.stream().map(r -> new Entry(r.state().bow(), r.cast().withScaleMps())).toList());
@@ -106,33 +98,23 @@ public final class RankingReport {
     return Trade.plain(request.gpp(), 0);
   }
 
-  private void add(BowState state, List<Cell> ofBow) {
-    String name = shelf.name(state);
-    BowCells cells =
-        new BowCells(
-            state.bow(), ofBow.stream().filter(c -> c.name().state().equals(name)).toList());
+  private void add(Shelf.Now bow) {
+    BowState state = bow.state();
+    int n = bow.cells().speedsMps().length;
     Optional<Cast> cast =
-        cells
+        bow.cells()
             .virtualMass()
-            .map(
-                bow ->
-                    Cast.at(
-                        bow,
-                        request.gpp(),
-                        state.drawWeightN(),
-                        request.scaleUN(),
-                        state.bow() + ", " + name))
+            .map(model -> request.cast(model, state))
             .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
     cast.ifPresentOrElse(
-        c -> ranked.add(new Ranked(state, name, cells.speedsMps().length, c)),
+        c -> ranked.add(new Ranked(state, bow.stateName(), n, c)),
         () ->
             leftOut.add(
                 new Fields()
                     .put("bow", state.bow())
                     .put(
                         "reason",
-                        "Too few shots or masses as it is now (%d shots that count)."
-                            .formatted(cells.speedsMps().length))
+                        "Too few shots or masses as it is now (%d shots that count).".formatted(n))
                     .map()));
   }
 

@@ -4,11 +4,9 @@ import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
 
-import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.uncertainty.Quantity;
@@ -23,7 +21,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The least arrow for every bow that carries what served before. */
@@ -89,7 +86,7 @@ public final class ReachReport {
 
   private ReachReport(Transaction t, ZoneId zone) {
     this.shelf = new Shelf(t, zone);
-    this.cells = shelf.cells().all().stream().flatMap(session -> session.cells().stream()).toList();
+    this.cells = shelf.cells().all();
   }
 
   public static Report of(Transaction t, ZoneId zone, Wanted wanted) {
@@ -100,14 +97,13 @@ public final class ReachReport {
     Target target = target(wanted);
     List<Map<String, Object>> rows = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
-    Map<String, List<Cell>> byBow =
-        cells.stream().collect(Collectors.groupingBy(cell -> cell.name().bow()));
-    for (Rack.Named bow : shelf.transaction().rack().bowNames()) {
-      BowState state = shelf.now(bow);
-      model(state, byBow.getOrDefault(bow.name(), List.of()))
+    for (Shelf.Now bow : shelf.now(cells)) {
+      bow.cells()
+          .virtualMass()
+          .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
           .ifPresentOrElse(
-              model -> rows.add(row(state, Reach.of(model, target, Trade.COVERAGE))),
-              () -> unknown.add(bow.name()));
+              model -> rows.add(row(bow.state(), Reach.of(model, target, Trade.COVERAGE))),
+              () -> unknown.add(bow.state().bow()));
     }
     List<String> sentences = sentences(wanted, target, rows, unknown);
     return new Report(
@@ -152,14 +148,6 @@ public final class ReachReport {
                     Why.NOT_FOUND,
                     "%s hasn't shot %s twice as it is now: shoot it, or name another arrow."
                         .formatted(bow.name(), like.arrow())));
-  }
-
-  private Optional<VirtualMass> model(BowState state, List<Cell> ofBow) {
-    String name = shelf.name(state);
-    List<Cell> asNow = ofBow.stream().filter(c -> c.name().state().equals(name)).toList();
-    return new BowCells(state.bow(), asNow)
-        .virtualMass()
-        .filter(m -> Double.isFinite(m.energyJ().standardUncertainty()));
   }
 
   private static Map<String, Object> row(BowState state, Reach reach) {

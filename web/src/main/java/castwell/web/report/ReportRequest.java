@@ -1,8 +1,11 @@
 package castwell.web.report;
 
+import castwell.analysis.bow.Cast;
+import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
+import castwell.capture.store.Rack.BowState;
 
 /**
  * What every report may be asked with.
@@ -30,5 +33,10 @@ public record ReportRequest(double gpp, double scaleUN) {
           "A scale's uncertainty lies between 0 and 50 lb, not at %s.".formatted(scaleULb));
     }
     return new ReportRequest(gpp, scaleULb * Units.NEWTONS_PER_POUND);
+  }
+
+  /** Each state of a bow was weighed on its own. */
+  Cast cast(VirtualMass model, BowState state) {
+    return Cast.at(model, gpp, state.drawWeightN(), scaleUN, state.bow() + ", " + state.since());
   }
 }

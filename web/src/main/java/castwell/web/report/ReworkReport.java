@@ -1,7 +1,6 @@
 package castwell.web.report;
 
 import castwell.analysis.bow.BowCells;
-import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Change;
@@ -178,16 +177,7 @@ public final class ReworkReport {
   }
 
   private Optional<Quantity> cast(Day day, BowState state) {
-    return model(day)
-        .map(
-            m ->
-                Cast.at(
-                        m,
-                        request.gpp(),
-                        state.drawWeightN(),
-                        request.scaleUN(),
-                        day.bow() + ", " + day.state())
-                    .withScaleMps());
+    return model(day).map(m -> request.cast(m, state).withScaleMps());
   }
 
   private static Optional<VirtualMass> model(Day day) {

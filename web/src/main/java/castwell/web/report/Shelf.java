@@ -11,11 +11,17 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Bows with their states and what was shot with them. */
 final class Shelf {
   private final Transaction transaction;
   private final ZoneId zone;
+  private final CellReader cells;
+
+  /** A bow as it is now, with what it shot so. */
+  record Now(BowState state, String stateName, BowCells cells) {}
 
   /** A bow in one state, with its cells over all sessions, strays set aside. */
   record Stand(BowState state, String stateName, List<SessionCells> sessions) {
@@ -37,6 +43,7 @@ final class Shelf {
   Shelf(Transaction transaction, ZoneId zone) {
     this.transaction = transaction;
     this.zone = zone;
+    this.cells = new CellReader(transaction, zone);
   }
 
   Transaction transaction() {
@@ -44,7 +51,7 @@ final class Shelf {
   }
 
   CellReader cells() {
-    return new CellReader(transaction, zone);
+    return cells;
   }
 
   Rack.Named bow(String name) {
@@ -79,7 +86,27 @@ final class Shelf {
     return ShotColumns.stateName(state.since(), zone);
   }
 
+  /** Every bow of the rack as it is now, in the order entered. */
+  List<Now> now(List<Cell> all) {
+    Map<CellState, List<Cell>> byState =
+        all.stream()
+            .collect(
+                Collectors.groupingBy(
+                    cell -> new CellState(cell.name().bow(), cell.name().state())));
+    return transaction.rack().bowNames().stream()
+        .map(this::now)
+        .map(
+            state -> {
+              CellState named = new CellState(state.bow(), name(state));
+              List<Cell> shot = byState.getOrDefault(named, List.of());
+              return new Now(state, named.state(), new BowCells(state.bow(), shot));
+            })
+        .toList();
+  }
+
+  private record CellState(String bow, String state) {}
+
   Stand stand(BowState state) {
-    return new Stand(state, name(state), cells().ofBow(state.bowId()));
+    return new Stand(state, name(state), cells.ofBow(state.bowId()));
   }
 }
