@@ -72,7 +72,7 @@ final class Served implements AutoCloseable {
       boolean rehearsal) {
     Running running =
         daemon.start(
-            settings.capture(),
+            settings,
             List.of(station),
             Map.of(station.name(), port),
             new HttpAddress("127.0.0.1", httpPort),

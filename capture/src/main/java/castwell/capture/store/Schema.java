@@ -46,6 +46,13 @@ final class Schema {
             AppendOnly.guard(handle, "reading", "passage_id");
             AppendOnly.guard(handle, "force_draw", "id");
             AppendOnly.guard(handle, "force_draw_point", "force_draw_id, draw_length_m");
+          },
+          handle -> {
+            handle.createScript(resource("schema-3.sql")).execute();
+            AppendOnly.guard(handle, "plan", "id");
+            AppendOnly.guard(handle, "plan_turn", "plan_id, number");
+            AppendOnly.guard(handle, "plan_event", "id");
+            AppendOnly.guard(handle, "backup", "id");
           });
 
   private Schema() {}

@@ -46,7 +46,7 @@ final class RehearseCommand implements Callable<Integer> {
       Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
       Port port = Rehearsal.port(daemon.store(), station, seed, seconds, Daemon::micros);
       daemon.run(
-          settings.capture(),
+          settings,
           List.of(station),
           Map.of(station.name(), port),
           http.or(settings.listen()),

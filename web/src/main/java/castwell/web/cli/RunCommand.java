@@ -50,7 +50,7 @@ final class RunCommand implements Callable<Integer> {
         byStation.put(stations.get(i).name(), named ? Ports.opened(port) : port);
       }
       HttpAddress address = http.or(settings.listen());
-      daemon.run(settings.capture(), stations, byStation, address, false);
+      daemon.run(settings, stations, byStation, address, false);
     }
     return 0;
   }

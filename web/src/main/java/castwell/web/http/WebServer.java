@@ -1,8 +1,5 @@
 package castwell.web.http;
 
-import castwell.capture.daemon.Announcer;
-import castwell.capture.daemon.Capture;
-import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
@@ -15,8 +12,8 @@ import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.function.Consumer;
-import java.util.function.LongSupplier;
 
 /** The page and its API. */
 public final class WebServer implements AutoCloseable {
@@ -30,19 +27,15 @@ public final class WebServer implements AutoCloseable {
   private final LiveFeed feed;
   private final Javalin javalin;
 
-  public WebServer(
-      Store store,
-      Desk desk,
-      Capture capture,
-      Announcer announcer,
-      CaptureSettings settings,
-      Clock clock,
-      LongSupplier nanos,
-      boolean rehearsal) {
-    Views views = new Views(settings.zone());
-    feed = new LiveFeed(store, views, clock, nanos);
-    announcer.add(feed);
-    RangeView range = new RangeView(views, rehearsal);
+  public WebServer(Parts parts) {
+    Store store = parts.store();
+    Desk desk = parts.desk();
+    Clock clock = parts.clock();
+    ZoneId zone = parts.settings().zone();
+    Views views = new Views(zone);
+    feed = new LiveFeed(store, views, clock, parts.nanos());
+    parts.announcer().add(feed);
+    RangeView range = new RangeView(views, parts.rehearsal());
     javalin =
         Javalin.create(
             config -> {
@@ -50,12 +43,12 @@ public final class WebServer implements AutoCloseable {
               Problems.route(config);
               config.routes.before(WebServer::ownFilesOnly);
               config.routes.before("/api/*", WebServer::onlyJson);
-              new RangeApi(store, desk, capture, views, range, clock).route(config);
-              new RackApi(store, desk, views, clock, settings.zone()).route(config);
+              new RangeApi(store, desk, parts.capture(), views, range, clock).route(config);
+              new RackApi(store, desk, views, clock, zone).route(config);
               new ShotsApi(store, desk, views).route(config);
-              new GatesApi(store, desk, clock, settings.zone()).route(config);
-              new ImportApi(new IntakeDesk(desk, settings, clock)).route(config);
-              new ReportsApi(store, settings.zone()).route(config);
+              new GatesApi(store, desk, clock, zone).route(config);
+              new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
+              new ReportsApi(store, zone).route(config);
               new LiveApi(store, feed).route(config);
             });
   }

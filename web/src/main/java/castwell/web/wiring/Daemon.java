@@ -7,9 +7,11 @@ import castwell.capture.daemon.Desk;
 import castwell.capture.device.Port;
 import castwell.capture.store.Store;
 import castwell.web.http.CannotServe;
+import castwell.web.http.Parts;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
+import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -49,7 +51,7 @@ public final class Daemon implements AutoCloseable {
 
   /** Captures and serves until the process is told to end. */
   public void run(
-      CaptureSettings settings,
+      Settings settings,
       List<Station> stations,
       Map<String, Port> ports,
       HttpAddress address,
@@ -76,20 +78,29 @@ public final class Daemon implements AutoCloseable {
    * @param died called with what ended the capture, should anything
    */
   public Running start(
-      CaptureSettings settings,
+      Settings settings,
       List<Station> stations,
       Map<String, Port> ports,
       HttpAddress address,
       boolean rehearsal,
       Consumer<Throwable> died) {
-    Desk desk = desk(settings);
+    Desk desk = desk(settings.capture());
     for (Station station : stations) {
       desk.calibrateUnlessSaid(station.name(), Instant.now(), station.gates(), "the configuration");
     }
-    Capture capture = new Capture(ports, store, settings, desk, announcer, clock, Daemon::micros);
+    Capture capture =
+        new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
     WebServer server =
         new WebServer(
-            store, desk, capture, announcer, settings, clock, System::nanoTime, rehearsal);
+            new Parts(
+                store,
+                desk,
+                capture,
+                announcer,
+                settings.capture(),
+                clock,
+                System::nanoTime,
+                rehearsal));
     try {
       HttpAddress bound = server.start(address, died);
       capture.start(died);
