@@ -60,7 +60,7 @@ final class Recorder {
           Passage passage = closed.passage();
           List<Passages.Row> known =
               t.passages()
-                  .overlapping(
+                  .named(
                       closed.board().id(), closed.boot(), passage.firstEdge(), passage.lastEdge());
           Passages.Row row =
               known.isEmpty() ? insert(t, closed, conditions) : amend(t, closed, known, conditions);
