@@ -107,6 +107,7 @@ final class Lane {
     long micros = signal.micros();
     if (signal instanceof Signal.Opened opened) {
       wire.reset();
+      recentBeats.forget();
       held.opened(micros);
       track.listen(listening(opened.port(), micros));
       watch.opened(opened.port(), micros);

@@ -5,7 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 
-/** The last five minutes' heartbeats of a station. Filled by one thread, read by any. */
+/** The last five minutes' heartbeats over one link. Filled by one thread, read by any. */
 final class RecentBeats {
   private static final int MOST = 300;
 
@@ -16,6 +16,10 @@ final class RecentBeats {
     if (beats.size() > MOST) {
       beats.removeFirst();
     }
+  }
+
+  synchronized void forget() {
+    beats.clear();
   }
 
   /** Ascending. */

@@ -25,7 +25,7 @@ final class BeatItem {
   private BeatItem() {}
 
   static Item of(Vitals vitals) {
-    if (vitals.link().isPresent() && !vitals.isOnline()) {
+    if (vitals.isSilent()) {
       return Item.bad(NAME, "No heartbeat comes now.", "See the port.");
     }
     List<Double> intervals = intervals(vitals);

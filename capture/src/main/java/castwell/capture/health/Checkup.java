@@ -4,6 +4,7 @@ import castwell.analysis.shot.Gate;
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.daemon.BoardClock;
 import castwell.capture.daemon.CaptureSettings;
+import castwell.capture.daemon.LinkState;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.RawFacts.StoredBeat;
@@ -15,6 +16,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Asks whoever knows, and the store, and judges what they say. */
 public final class Checkup {
@@ -51,13 +53,14 @@ public final class Checkup {
 
   public Vitals vitals(String station) {
     Instant now = clock.instant();
+    Optional<LinkState> link = witness.link(station);
     return store.read(
         t ->
             new Vitals(
                 station,
                 now,
-                witness.link(station),
-                witness.beats(station),
+                link,
+                Vitals.isSilent(link) ? List.of() : witness.beats(station),
                 witness.faults(station),
                 witness.store(station),
                 t.beats().runs(station).stream().findFirst().map(run -> rate(t, station, run, now)),

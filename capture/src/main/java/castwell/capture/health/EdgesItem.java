@@ -1,7 +1,6 @@
 package castwell.capture.health;
 
 import castwell.capture.wire.Sentence.Heartbeat;
-import java.util.Locale;
 
 /** Edges that fell together and got one stamp, or that the board had to drop, since its start. */
 final class EdgesItem {
@@ -40,8 +39,6 @@ final class EdgesItem {
             level,
             told,
             "Look for a flickering lamp, sun on a sensor, or something that hangs in a gate.")
-        .with(
-            Measured.of(
-                Double.parseDouble(String.format(Locale.ROOT, "%.2f", share * 100)), "%", all));
+        .with(Measured.of(share * 100, "%", all));
   }
 }

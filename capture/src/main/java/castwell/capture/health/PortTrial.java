@@ -2,11 +2,9 @@ package castwell.capture.health;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
-import castwell.capture.daemon.ClockStep;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.LinkState.State;
-import castwell.capture.daemon.StoreState;
 import castwell.capture.device.Link;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortUnavailable;
@@ -131,15 +129,5 @@ public final class PortTrial implements Witness {
   public Optional<FaultCounts> faults(String station) {
     Heard what = heard.get(station);
     return Optional.of(new FaultCounts(what.over, what.faults.all()));
-  }
-
-  @Override
-  public Optional<StoreState> store(String station) {
-    return Optional.empty();
-  }
-
-  @Override
-  public Optional<ClockStep> clockStep() {
-    return Optional.empty();
   }
 }

@@ -1,16 +1,11 @@
 package castwell.capture.health;
 
-import castwell.capture.daemon.ClockStep;
-import castwell.capture.daemon.FaultCounts;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.daemon.StoreState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.StationBeats;
 import castwell.capture.store.Store;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 
 /** Where another program captures and can't be asked, what it stored of late tells something. */
 public record StoredBeats(Store store, Clock clock) implements Witness {
@@ -32,25 +27,5 @@ public record StoredBeats(Store store, Clock clock) implements Witness {
         .findFirst()
         .map(run -> beats.newest(run, MOST))
         .orElse(List.of());
-  }
-
-  @Override
-  public Optional<LinkState> link(String station) {
-    return Optional.empty();
-  }
-
-  @Override
-  public Optional<FaultCounts> faults(String station) {
-    return Optional.empty();
-  }
-
-  @Override
-  public Optional<StoreState> store(String station) {
-    return Optional.empty();
-  }
-
-  @Override
-  public Optional<ClockStep> clockStep() {
-    return Optional.empty();
   }
 }

@@ -28,7 +28,12 @@ public record Vitals(
     return beats.isEmpty() ? Optional.empty() : Optional.of(beats.get(beats.size() - 1));
   }
 
-  boolean isOnline() {
-    return link.map(LinkState::state).filter(LinkState.State.ONLINE::equals).isPresent();
+  boolean isSilent() {
+    return isSilent(link);
+  }
+
+  /** Whether it is known that no board beats now. */
+  static boolean isSilent(Optional<LinkState> link) {
+    return link.filter(known -> known.state() != LinkState.State.ONLINE).isPresent();
   }
 }

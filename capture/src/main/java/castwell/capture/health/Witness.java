@@ -8,18 +8,26 @@ import castwell.capture.store.HeardBeat;
 import java.util.List;
 import java.util.Optional;
 
-/** Who knows how a station is now, as far as they do. */
+/** Who knows how a station is now; what they don't know is empty. */
 public interface Witness {
 
-  Optional<LinkState> link(String station);
+  default Optional<LinkState> link(String station) {
+    return Optional.empty();
+  }
 
   /** The last minutes' heartbeats, ascending. */
   List<HeardBeat> beats(String station);
 
-  Optional<FaultCounts> faults(String station);
+  default Optional<FaultCounts> faults(String station) {
+    return Optional.empty();
+  }
 
-  Optional<StoreState> store(String station);
+  default Optional<StoreState> store(String station) {
+    return Optional.empty();
+  }
 
   /** The last time that this computer's clock jumped. */
-  Optional<ClockStep> clockStep();
+  default Optional<ClockStep> clockStep() {
+    return Optional.empty();
+  }
 }
