@@ -75,6 +75,14 @@ public final class Transaction {
     return new Upkeep(handle);
   }
 
+  public Integrity integrity() {
+    return new Integrity(handle);
+  }
+
+  public Holding holding() {
+    return Holding.of(handle);
+  }
+
   public Feed feed() {
     return new Feed(handle);
   }

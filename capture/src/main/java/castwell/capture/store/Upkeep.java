@@ -16,10 +16,7 @@ public final class Upkeep {
 
   /** When the last backup was made and read back. */
   public Optional<Instant> lastBackup() {
-    return handle
-        .createQuery("SELECT max(at_ms) AS at_ms FROM backup HAVING at_ms IS NOT NULL")
-        .mapTo(Instant.class)
-        .findOne();
+    return Backups.last(handle);
   }
 
   /** How many passages were fired from an instant on. */
