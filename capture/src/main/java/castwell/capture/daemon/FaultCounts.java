@@ -5,9 +5,9 @@ import java.time.Duration;
 import java.util.Map;
 
 /**
- * How often each fault happened lately.
+ * How often each fault happened, of those that happened at all.
  *
- * @param over the time that was looked at
- * @param counts of those that happened at all
+ * @param sinceStart since this program began to listen
+ * @param over how far back the recent ones reach
  */
-public record FaultCounts(Duration over, Map<Fault, Long> counts) {}
+public record FaultCounts(Map<Fault, Long> sinceStart, Map<Fault, Long> recent, Duration over) {}

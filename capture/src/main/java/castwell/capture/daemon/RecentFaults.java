@@ -37,17 +37,17 @@ final class RecentFaults {
     }
   }
 
-  /** Since the oldest kept count, or since the start while that is younger. */
+  /** The recent ones are those since the oldest kept count. */
   synchronized FaultCounts counts() {
-    Map<Fault, Long> since = faults.all();
-    if (stands.isEmpty()) {
-      return new FaultCounts(Duration.ZERO, since);
-    }
-    Stand oldest = stands.getFirst();
+    Map<Fault, Long> all = faults.all();
     Map<Fault, Long> recent = new EnumMap<>(Fault.class);
-    since.forEach(
-        (fault, count) -> recent.put(fault, count - oldest.counts().getOrDefault(fault, 0L)));
+    all.forEach((fault, count) -> recent.put(fault, count - before(fault)));
     recent.values().removeIf(count -> count == 0);
-    return new FaultCounts(Duration.ofNanos((nowMicros - oldest.micros()) * 1_000), recent);
+    long sinceMicros = stands.isEmpty() ? nowMicros : stands.getFirst().micros();
+    return new FaultCounts(all, recent, Duration.ofNanos((nowMicros - sinceMicros) * 1_000));
+  }
+
+  private long before(Fault fault) {
+    return stands.isEmpty() ? 0 : stands.getFirst().counts().getOrDefault(fault, 0L);
   }
 }

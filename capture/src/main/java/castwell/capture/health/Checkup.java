@@ -68,7 +68,10 @@ public final class Checkup {
   }
 
   public Health of(String station) {
-    Vitals vitals = vitals(station);
+    return judge(vitals(station));
+  }
+
+  public static Health judge(Vitals vitals) {
     List<Item> items = new ArrayList<>();
     items.add(PortItem.of(vitals));
     items.add(BeatItem.of(vitals));
@@ -91,6 +94,10 @@ public final class Checkup {
             DiskItem.of(store.room(), stations.size()),
             store.read(t -> BackupItem.of(t.upkeep(), now)),
             HostClockItem.of(witness.clockStep(), now)));
+  }
+
+  public Store store() {
+    return store;
   }
 
   /** Over the last hour that is stored. */

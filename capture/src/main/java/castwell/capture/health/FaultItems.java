@@ -40,12 +40,12 @@ final class FaultItems {
   }
 
   private static List<Item> of(FaultCounts faults) {
-    if (faults.counts().isEmpty()) {
+    if (faults.recent().isEmpty()) {
       return List.of(
           Item.well(NAME, "None in the last %s.".formatted(Lasting.words(faults.over())))
               .with(Measured.of(0, "an hour", 0)));
     }
-    return faults.counts().entrySet().stream().map(entry -> of(entry, faults.over())).toList();
+    return faults.recent().entrySet().stream().map(entry -> of(entry, faults.over())).toList();
   }
 
   private static Item of(Map.Entry<Fault, Long> fault, Duration over) {

@@ -128,6 +128,6 @@ public final class PortTrial implements Witness {
   @Override
   public Optional<FaultCounts> faults(String station) {
     Heard what = heard.get(station);
-    return Optional.of(new FaultCounts(what.over, what.faults.all()));
+    return Optional.of(new FaultCounts(what.faults.all(), what.faults.all(), what.over));
   }
 }

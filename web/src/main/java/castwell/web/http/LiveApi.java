@@ -7,7 +7,8 @@ import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>.
+ * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>;
+ * with <code>?light=1</code> each heartbeat's light levels come too.
  */
 final class LiveApi {
   private final Store store;
@@ -28,15 +29,16 @@ final class LiveApi {
     ctx.res().setCharacterEncoding("UTF-8");
     ctx.res().setHeader("Cache-Control", "no-store");
     ctx.res().setHeader("X-Accel-Buffering", "no");
-    ctx.future(() -> serve(ctx, place));
+    boolean light = "1".equals(ctx.queryParam("light"));
+    ctx.future(() -> serve(ctx, place, light));
   }
 
   /** Javalin has made the request asynchronous by now, and ends it when the future is done. */
-  private CompletableFuture<?> serve(Context ctx, long place) {
+  private CompletableFuture<?> serve(Context ctx, long place, boolean light) {
     try {
       ctx.req().getAsyncContext().setTimeout(0);
       ctx.res().flushBuffer();
-      return feed.join(ctx.res().getOutputStream(), place);
+      return feed.join(ctx.res().getOutputStream(), place, light);
     } catch (IOException e) {
       return CompletableFuture.completedFuture(null); // gone before it began
     }

@@ -4,6 +4,7 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Feed;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -48,6 +50,9 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   /** How something stands now: told to whoever is there, and not kept. */
   private record Said(String name, Map<String, Object> view) {}
 
+  /** The newest beat of each station that wasn't told yet: no more wait, however slow this is. */
+  private final Map<String, HeardBeat> beats = new ConcurrentHashMap<>();
+
   LiveFeed(Store store, Views views, Clock clock, LongSupplier nanos) {
     this.nanos = nanos;
     this.store = store;
@@ -80,14 +85,23 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
     calls.add(Optional.of(new Said("store", Views.store(state))));
   }
 
+  @Override
+  public void beatHeard(String station, HeardBeat beat) {
+    if (readers.stream().anyMatch(LiveReader::wantsLight)) {
+      beats.put(station, beat);
+      fedMore();
+    }
+  }
+
   /**
    * Serves a connection from an item of the feed on.
    *
    * @param place the last item it knows
+   * @param light whether each heartbeat's light is told too
    * @return done when the reader is gone
    */
-  CompletableFuture<?> join(ServletOutputStream out, long place) {
-    LiveReader reader = new LiveReader(out, place, this::fedMore, nanos);
+  CompletableFuture<?> join(ServletOutputStream out, long place, boolean light) {
+    LiveReader reader = new LiveReader(out, place, light, this::fedMore, nanos);
     out.setWriteListener(reader);
     readers.add(reader);
     fedMore();
@@ -104,6 +118,7 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
           tellAll(event("", call.get().name(), call.get().view()));
         } else {
           fed.set(false);
+          tellLight();
           serve();
         }
         dropTheGone();
@@ -116,6 +131,15 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
 
   private void tellAll(byte[] event) {
     readers.stream().filter(LiveReader::hasRoom).forEach(reader -> reader.offer(event));
+  }
+
+  private void tellLight() {
+    for (String station : beats.keySet()) {
+      byte[] event = event("", "light", Views.light(station, beats.remove(station)));
+      readers.stream()
+          .filter(reader -> reader.wantsLight() && reader.hasRoom())
+          .forEach(reader -> reader.offer(event));
+    }
   }
 
   /** Readers at the same place share what is read for them. */

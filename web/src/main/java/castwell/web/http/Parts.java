@@ -4,6 +4,7 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.health.Checkup;
 import castwell.capture.store.Store;
 import java.time.Clock;
 import java.util.function.LongSupplier;
@@ -19,6 +20,7 @@ public record Parts(
     Desk desk,
     Capture capture,
     Announcer announcer,
+    Checkup checkup,
     CaptureSettings settings,
     Clock clock,
     LongSupplier nanos,

@@ -1,8 +1,10 @@
 package castwell.web.http;
 
 import castwell.capture.daemon.Desk;
+import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
+import castwell.web.metrics.Metrics;
 import castwell.web.settings.HttpAddress;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -49,6 +51,8 @@ public final class WebServer implements AutoCloseable {
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
               new ReportsApi(store, zone).route(config);
+              new HealthApi(new HealthView(parts.checkup())).route(config);
+              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT)).route(config);
               new LiveApi(store, feed).route(config);
             });
   }

@@ -5,6 +5,8 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.device.Port;
+import castwell.capture.health.Checkup;
+import castwell.capture.health.RunningCapture;
 import castwell.capture.store.Store;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
@@ -90,6 +92,13 @@ public final class Daemon implements AutoCloseable {
     }
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Checkup checkup =
+        new Checkup(
+            store,
+            settings.capture(),
+            stations.stream().map(Station::name).toList(),
+            new RunningCapture(capture),
+            clock);
     WebServer server =
         new WebServer(
             new Parts(
@@ -97,6 +106,7 @@ public final class Daemon implements AutoCloseable {
                 desk,
                 capture,
                 announcer,
+                checkup,
                 settings.capture(),
                 clock,
                 System::nanoTime,
