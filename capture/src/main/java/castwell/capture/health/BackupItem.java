@@ -24,8 +24,10 @@ final class BackupItem {
   }
 
   private static Item none(long passages) {
-    return Item.attention(
-        NAME, "There is no backup yet of %d passages.".formatted(passages), REMEDY);
+    return passages == 0
+        ? Item.well(NAME, "There is nothing to back up yet.")
+        : Item.attention(
+            NAME, "There is no backup yet of %d passages.".formatted(passages), REMEDY);
   }
 
   private static Item of(Duration age, long since) {

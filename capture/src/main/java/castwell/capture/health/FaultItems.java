@@ -29,14 +29,15 @@ final class FaultItems {
   static List<Item> of(Vitals vitals) {
     return vitals
         .faults()
+        .filter(faults -> !faults.over().isZero())
         .map(FaultItems::of)
         .orElseGet(
             () ->
                 List.of(
                     Item.cantTell(
                         NAME,
-                        "Faults are counted while Castwell captures.",
-                        "Look at the page of the one that runs.")));
+                        "Faults are counted while a board is listened to.",
+                        "Look again while Castwell runs.")));
   }
 
   private static List<Item> of(FaultCounts faults) {

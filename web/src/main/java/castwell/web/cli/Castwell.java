@@ -35,6 +35,7 @@ import picocli.CommandLine.ScopeType;
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,
+      CheckCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       VerifyCommand.class
