@@ -1,0 +1,246 @@
+package castwell.capture.publish;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.paho.mqttv5.client.IMqttToken;
+import org.eclipse.paho.mqttv5.client.MqttAsyncClient;
+import org.eclipse.paho.mqttv5.client.MqttCallback;
+import org.eclipse.paho.mqttv5.client.MqttClientException;
+import org.eclipse.paho.mqttv5.client.MqttConnectionOptions;
+import org.eclipse.paho.mqttv5.client.MqttDisconnectResponse;
+import org.eclipse.paho.mqttv5.client.persist.MemoryPersistence;
+import org.eclipse.paho.mqttv5.common.MqttException;
+import org.eclipse.paho.mqttv5.common.MqttMessage;
+import org.eclipse.paho.mqttv5.common.MqttSubscription;
+import org.eclipse.paho.mqttv5.common.packet.MqttProperties;
+
+/**
+ * One connection to a broker (MQTT 5), until it breaks; whoever needs another opens another. It
+ * keeps nothing and never reconnects by itself: the library's own ways of doing so lose messages.
+ */
+public final class BrokerConnection implements AutoCloseable {
+  private static final int KEEP_ALIVE_SECONDS = 10;
+  private static final int MOST_IN_FLIGHT = 100;
+
+  /** Reason codes from here on are failures (MQTT 5.0, 2.4). */
+  private static final int REFUSED = 0x80;
+
+  private final MqttAsyncClient client;
+  private final Broker broker;
+  private final Heard heard;
+
+  /** A message on its way. */
+  public final class Sent {
+    private final IMqttToken token;
+
+    private Sent(IMqttToken token) {
+      this.token = token;
+    }
+
+    /** Returns once the broker has taken it. */
+    public void await() throws BrokerUnavailable {
+      try {
+        token.waitForCompletion(broker.patience().toMillis());
+        int[] reasons = token.getReasonCodes();
+        if (reasons != null && reasons.length > 0 && reasons[0] >= REFUSED) {
+          throw new BrokerUnavailable(
+              "The broker %s doesn't let us write %s (MQTT reason 0x%02X): mend its access list."
+                  .formatted(broker.url(), String.join(", ", token.getTopics()), reasons[0]));
+        }
+      } catch (MqttException e) {
+        throw unavailable(broker, e);
+      }
+    }
+  }
+
+  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard) {
+    this.client = client;
+    this.broker = broker;
+    this.heard = heard;
+  }
+
+  /**
+   * @param clientId unlike that of every other client of the broker
+   * @param will what the broker says for us when we vanish
+   * @param listener hears what was subscribed to, on a thread of the connection's; it must not send
+   *     and wait
+   * @param lost called once when the connection breaks
+   */
+  public static BrokerConnection open(
+      Broker broker,
+      String clientId,
+      Optional<Message> will,
+      Consumer<Message> listener,
+      Runnable lost)
+      throws BrokerUnavailable {
+    Heard heard = new Heard(listener, lost);
+    MqttConnectionOptions options = options(broker);
+    will.ifPresent(message -> options.setWill(message.topic(), packet(message)));
+    MqttAsyncClient client = null;
+    try {
+      client = new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
+      client.setCallback(heard);
+      client.connect(options).waitForCompletion(broker.patience().toMillis());
+      return new BrokerConnection(client, broker, heard);
+    } catch (MqttException e) {
+      abandon(client);
+      throw unavailable(broker, e);
+    }
+  }
+
+  private static MqttConnectionOptions options(Broker broker) throws BrokerUnavailable {
+    MqttConnectionOptions options = new MqttConnectionOptions();
+    options.setCleanStart(true);
+    options.setAutomaticReconnect(false);
+    options.setConnectionTimeout((int) Math.max(1, broker.patience().toSeconds()));
+    options.setKeepAliveInterval(KEEP_ALIVE_SECONDS);
+    options.setReceiveMaximum(MOST_IN_FLIGHT);
+    options.setTopicAliasMaximum(0);
+    broker
+        .credentials()
+        .ifPresent(
+            known -> {
+              options.setUserName(known.user());
+              options.setPassword(known.password().getBytes(StandardCharsets.UTF_8));
+            });
+    if (broker.isEncrypted()) {
+      options.setSocketFactory(Tls.sockets(broker));
+    }
+    return options;
+  }
+
+  /**
+   * @param noLocal whether what this connection says itself is left out
+   */
+  public void subscribe(String filter, boolean noLocal) throws BrokerUnavailable {
+    MqttSubscription subscription = new MqttSubscription(filter, 1);
+    subscription.setNoLocal(noLocal);
+    try {
+      IMqttToken token = client.subscribe(subscription);
+      token.waitForCompletion(broker.patience().toMillis());
+      int reason = token.getReasonCodes()[0];
+      if (reason >= REFUSED) {
+        throw new BrokerUnavailable(
+            "The broker %s doesn't let us read %s (MQTT reason 0x%02X): mend its access list."
+                .formatted(broker.url(), filter, reason));
+      }
+    } catch (MqttException e) {
+      throw unavailable(broker, e);
+    }
+  }
+
+  public Sent send(Message message) throws BrokerUnavailable {
+    try {
+      return new Sent(client.publish(message.topic(), packet(message)));
+    } catch (MqttException e) {
+      throw unavailable(broker, e);
+    }
+  }
+
+  public boolean isOpen() {
+    return client.isConnected();
+  }
+
+  /** Takes leave, so that the broker doesn't say the will. */
+  @Override
+  public void close() {
+    heard.leave();
+    try {
+      client.disconnect().waitForCompletion(broker.patience().toMillis());
+    } catch (MqttException e) {
+      // gone already, or as good as
+    }
+    abandon(client);
+  }
+
+  /** Breaks it off. */
+  public void abandon() {
+    heard.leave();
+    abandon(client);
+  }
+
+  private static void abandon(MqttAsyncClient client) {
+    if (client != null) {
+      try {
+        client.disconnectForcibly(0, 1, false);
+      } catch (MqttException e) {
+        // not connected
+      }
+      try {
+        client.close(true);
+      } catch (MqttException e) {
+        // closed already
+      }
+    }
+  }
+
+  private static MqttMessage packet(Message message) {
+    MqttMessage packet = new MqttMessage(message.payload());
+    packet.setQos(message.qos());
+    packet.setRetained(message.retained());
+    return packet;
+  }
+
+  private static BrokerUnavailable unavailable(Broker broker, MqttException e) {
+    Throwable root = e;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    String why =
+        switch (e.getReasonCode()) {
+          case 0x86, 0x87, 4, 5 -> "user, password or certificate was refused, or the access list";
+          case MqttClientException.REASON_CODE_CLIENT_TIMEOUT -> "no answer in time";
+          default ->
+              root.getMessage() == null ? root.getClass().getSimpleName() : root.getMessage();
+        };
+    return new BrokerUnavailable(
+        "The broker %s can't be spoken to (%s).".formatted(broker.url(), why), e);
+  }
+
+  /** What the connection hears. */
+  private static final class Heard implements MqttCallback {
+    private final Consumer<Message> listener;
+    private final Runnable lost;
+    private boolean left;
+
+    Heard(Consumer<Message> listener, Runnable lost) {
+      this.listener = listener;
+      this.lost = lost;
+    }
+
+    synchronized void leave() {
+      left = true;
+    }
+
+    @Override
+    public void messageArrived(String topic, MqttMessage packet) {
+      listener.accept(
+          new Message(topic, packet.getPayload(), packet.getQos(), packet.isRetained()));
+    }
+
+    @Override
+    public void disconnected(MqttDisconnectResponse response) {
+      boolean first;
+      synchronized (this) {
+        first = !left;
+        left = true;
+      }
+      if (first) {
+        lost.run();
+      }
+    }
+
+    @Override
+    public void mqttErrorOccurred(MqttException e) {}
+
+    @Override
+    public void deliveryComplete(IMqttToken token) {}
+
+    @Override
+    public void connectComplete(boolean reconnect, String serverUri) {}
+
+    @Override
+    public void authPacketArrived(int reasonCode, MqttProperties properties) {}
+  }
+}
