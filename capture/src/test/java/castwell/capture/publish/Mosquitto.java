@@ -63,7 +63,8 @@ public final class Mosquitto implements AutoCloseable {
   public void start() {
     try {
       process =
-          new ProcessBuilder("mosquitto", "-c", folder.resolve("mosquitto.conf").toString())
+          new ProcessBuilder(
+                  "/usr/sbin/mosquitto", "-c", folder.resolve("mosquitto.conf").toString())
               .redirectErrorStream(true)
               .redirectOutput(folder.resolve("mosquitto.log").toFile())
               .start();
