@@ -26,15 +26,21 @@ public final class BrokerConnection implements AutoCloseable {
   /** Reason codes from here on are failures (MQTT 5.0, 2.4). */
   private static final int REFUSED = 0x80;
 
+  /** Retain handling (MQTT 5.0, 3.8.3.1). */
+  private static final int NOTHING_KEPT = 2;
+
   private final MqttAsyncClient client;
   private final Broker broker;
   private final Heard heard;
+  private final int mostInFlight;
 
   /** A message on its way. */
   public final class Sent {
+    private final String topic;
     private final IMqttToken token;
 
-    private Sent(IMqttToken token) {
+    private Sent(String topic, IMqttToken token) {
+      this.topic = topic;
       this.token = token;
     }
 
@@ -42,22 +48,18 @@ public final class BrokerConnection implements AutoCloseable {
     public void await() throws BrokerUnavailable {
       try {
         token.waitForCompletion(broker.patience().toMillis());
-        int[] reasons = token.getReasonCodes();
-        if (reasons != null && reasons.length > 0 && reasons[0] >= REFUSED) {
-          throw new BrokerUnavailable(
-              "The broker %s doesn't let us write %s (MQTT reason 0x%02X): mend its access list."
-                  .formatted(broker.url(), String.join(", ", token.getTopics()), reasons[0]));
-        }
+        refuse(token, "write to " + topic); // which the library doesn't take for a failure
       } catch (MqttException e) {
         throw unavailable(broker, e);
       }
     }
   }
 
-  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard) {
+  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard, int mostInFlight) {
     this.client = client;
     this.broker = broker;
     this.heard = heard;
+    this.mostInFlight = mostInFlight;
   }
 
   /**
@@ -81,8 +83,13 @@ public final class BrokerConnection implements AutoCloseable {
     try {
       client = new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
       client.setCallback(heard);
-      client.connect(options).waitForCompletion(broker.patience().toMillis());
-      return new BrokerConnection(client, broker, heard);
+      IMqttToken connected = client.connect(options);
+      connected.waitForCompletion(broker.patience().toMillis());
+      int allowed =
+          Optional.ofNullable(connected.getResponseProperties())
+              .map(MqttProperties::getReceiveMaximum)
+              .orElse(MOST_IN_FLIGHT);
+      return new BrokerConnection(client, broker, heard, Math.min(allowed, MOST_IN_FLIGHT));
     } catch (MqttException e) {
       abandon(client);
       throw unavailable(broker, e);
@@ -110,21 +117,24 @@ public final class BrokerConnection implements AutoCloseable {
     return options;
   }
 
+  /** How many messages may be sent before the first is awaited. */
+  public int mostInFlight() {
+    return mostInFlight;
+  }
+
   /**
+   * Hears what is said from now on, not what was kept from before.
+   *
    * @param noLocal whether what this connection says itself is left out
    */
   public void subscribe(String filter, boolean noLocal) throws BrokerUnavailable {
     MqttSubscription subscription = new MqttSubscription(filter, 1);
     subscription.setNoLocal(noLocal);
+    subscription.setRetainHandling(NOTHING_KEPT);
     try {
       IMqttToken token = client.subscribe(subscription);
       token.waitForCompletion(broker.patience().toMillis());
-      int reason = token.getReasonCodes()[0];
-      if (reason >= REFUSED) {
-        throw new BrokerUnavailable(
-            "The broker %s doesn't let us read %s (MQTT reason 0x%02X): mend its access list."
-                .formatted(broker.url(), filter, reason));
-      }
+      refuse(token, "read " + filter);
     } catch (MqttException e) {
       throw unavailable(broker, e);
     }
@@ -132,14 +142,30 @@ public final class BrokerConnection implements AutoCloseable {
 
   public Sent send(Message message) throws BrokerUnavailable {
     try {
-      return new Sent(client.publish(message.topic(), packet(message)));
+      return new Sent(message.topic(), client.publish(message.topic(), packet(message)));
     } catch (MqttException e) {
       throw unavailable(broker, e);
     }
   }
 
+  private void refuse(IMqttToken token, String what) throws BrokerUnavailable {
+    int[] reasons = Optional.ofNullable(token.getReasonCodes()).orElse(new int[0]);
+    if (reasons.length > 0 && reasons[0] >= REFUSED) {
+      throw new BrokerUnavailable(
+          "The broker %s doesn't let us %s (MQTT reason 0x%02X): mend its access list."
+              .formatted(broker.url(), what, reasons[0]));
+    }
+  }
+
   public boolean isOpen() {
     return client.isConnected();
+  }
+
+  /** Why it isn't open any more: brokers seldom say. */
+  public BrokerUnavailable whyLost() {
+    return new BrokerUnavailable(
+        "The connection to the broker %s was lost; if that comes again and again, see whether another station of this name uses it."
+            .formatted(broker.url()));
   }
 
   /** Takes leave, so that the broker doesn't say the will. */

@@ -105,7 +105,32 @@ class BrokerConnectionTest {
             connect(mosquitto, "a", new LinkedBlockingQueue<>(), () -> {})) {
       assertThatThrownBy(() -> connection.send(Message.once("castwell/x/shot", "y")).await())
           .isInstanceOf(BrokerUnavailable.class)
-          .hasMessageContaining("doesn't let us write castwell/x/shot");
+          .hasMessageContaining("doesn't let us write to castwell/x/shot");
+    }
+  }
+
+  /** MQTT 5.0 (OASIS), 3.2.2.3.3: Receive Maximum. */
+  @Test
+  void noMoreIsSentAtATimeThanTheBrokerTakes() throws Exception {
+    try (Mosquitto mosquitto =
+        Mosquitto.start(
+            folder.resolve("broker"), "allow_anonymous true", "max_inflight_messages 7")) {
+      try (BrokerConnection a = connect(mosquitto, "a", new LinkedBlockingQueue<>(), () -> {})) {
+        assertThat(a.mostInFlight()).isEqualTo(7);
+      }
+    }
+  }
+
+  @Test
+  void whatWasKeptFromBeforeIsNotHeard() throws Exception {
+    try (Mosquitto mosquitto = Mosquitto.start(folder.resolve("broker"))) {
+      BlockingQueue<Message> heard = new LinkedBlockingQueue<>();
+      try (BrokerConnection a = connect(mosquitto, "a", heard, () -> {})) {
+        a.send(Message.kept("castwell/x/tags/set", "old")).await();
+        a.subscribe("castwell/x/tags/set", false);
+        a.send(Message.once("castwell/x/tags/set", "new")).await();
+        assertThat(next(heard).text()).isEqualTo("new");
+      }
     }
   }
 
