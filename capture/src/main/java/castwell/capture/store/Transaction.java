@@ -67,6 +67,10 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  public Plans plans() {
+    return new Plans(handle);
+  }
+
   public Feed feed() {
     return new Feed(handle);
   }
