@@ -85,8 +85,8 @@ class AppendOnlyTest {
     t.decisions().decide(shot.id(), Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
     t.feed().shot(Rows.STATION, shot.id());
     long plan = t.plans().add(Rows.STATION, "rework", List.of(tags), Rows.NOON, "page");
-    OptionalLong none = OptionalLong.empty();
-    t.plans().happened(plan, new Plans.Event(Plans.Happened.START, 1, none, Rows.NOON, "page"));
+    OptionalLong shots = OptionalLong.of(shot.id());
+    t.plans().happened(plan, new Plans.Event(Plans.Happened.SHOT, 1, shots, Rows.NOON, "page"));
   }
 
   /** Every table there is but the derived ones, so that none added later is forgotten. */
