@@ -68,6 +68,19 @@ public final class Shots {
         .findOne();
   }
 
+  /** The passages that went through before an instant, the last first. */
+  public List<Shot> before(String station, Instant instant, int most) {
+    return query(
+            """
+            AND passage.station = ? AND fired_ms < ? ORDER BY fired_ms DESC, passage.id DESC
+            LIMIT ?""",
+            station,
+            instant,
+            most)
+        .map(Shots::shot)
+        .list();
+  }
+
   /** One end's passages, the first first. */
   public List<Shot> ofEnd(String session, int end) {
     return query(

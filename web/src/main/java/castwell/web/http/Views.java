@@ -5,6 +5,7 @@ import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve;
+import castwell.analysis.misfit.Misfit;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.export.RackColumns;
@@ -16,6 +17,8 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
+import castwell.web.report.Misfits;
+import castwell.web.report.ShotsKnown;
 import castwell.web.table.TableWriter;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -37,6 +40,28 @@ final class Views {
 
   Map<String, Object> shot(Shot shot) {
     return TableWriter.row(columns.columns(), shot);
+  }
+
+  /** With what fits it better than its tags, if anything does. */
+  Map<String, Object> shot(Shot shot, Optional<Misfits.Hint> misfit) {
+    Map<String, Object> view = shot(shot);
+    view.put("misfit", misfit.map(Views::misfit).orElse(null));
+    return view;
+  }
+
+  private static Map<String, Object> misfit(Misfits.Hint hint) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("sentence", hint.sentence());
+    view.put("fits", hint.fits().stream().map(Views::fit).toList());
+    return view;
+  }
+
+  private static Map<String, Object> fit(Misfit.Fit<ShotsKnown.What> fit) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("bow", fit.what().bow().bow());
+    view.put("arrow", fit.what().arrow().name());
+    view.put("times_as_likely", fit.timesAsLikely());
+    return view;
   }
 
   Map<String, Object> link(LinkState link) {
