@@ -164,8 +164,7 @@ class PlanApiTest {
         Duration.ofSeconds(10),
         () -> range().at("/plan/state").asText().equals("paused"));
     assertThat(range().at("/plan/sentence").asText())
-        .isEqualTo(
-            "Paused: bow or arrow was changed by the board's key. Resume to go on as planned.");
+        .isEqualTo("Paused: bow or arrow was changed by the board's key. Resume to go on.");
     say(plan, "resume");
     assertThat(range().at("/tags/arrow").asText()).isEqualTo("Light");
   }

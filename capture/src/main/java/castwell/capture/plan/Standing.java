@@ -13,7 +13,8 @@ import java.util.TreeSet;
 
 /**
  * Where a plan stands: what follows from its events, and from nothing else. Skipped turns are left
- * out; a turn that was gone back to is followed by the first that is neither shot nor skipped.
+ * out until somebody goes back to them; a turn is followed by the first after it that is neither
+ * shot nor skipped.
  *
  * @param turns how many it has, numbered from 1
  * @param shots the passages of each turn that was shot; a repeated one has several
@@ -94,7 +95,8 @@ public record Standing(
       int turn = event.turn();
       progress =
           switch (event.happened()) {
-            case START, REPEAT, BACK, RESUME -> new Progress.Running(turn, event.at());
+            case START, RESUME -> new Progress.Running(turn, event.at());
+            case REPEAT, BACK -> goTo(event);
             case SHOT -> shot(event);
             case SKIP -> skip(event);
             case PAUSE -> new Progress.Paused(turn, false, event.by());
@@ -103,10 +105,15 @@ public record Standing(
           };
     }
 
+    /** A skipped turn that somebody goes back to is left out no more. */
+    private Progress goTo(Event event) {
+      skipped.remove(event.turn());
+      return new Progress.Running(event.turn(), event.at());
+    }
+
     private Progress shot(Event event) {
       int turn = event.turn();
       shots.computeIfAbsent(turn, t -> new ArrayList<>()).add(event.passageId().orElseThrow());
-      skipped.remove(turn);
       lastShot = OptionalInt.of(turn);
       return goOn(turn, event.at());
     }

@@ -64,6 +64,14 @@ class StandingTest {
   }
 
   @Test
+  void aSkipThatIsTakenBackIsNone() {
+    started().then(Happened.SHOT, 1).then(Happened.SKIP, 2).then(Happened.BACK, 2);
+    assertThat(of(4).skipped()).isEmpty();
+    then(Happened.REPEAT, 1).then(Happened.SKIP, 1);
+    assertThat(of(4).turn()).hasValue(2);
+  }
+
+  @Test
   void aRepeatedTurnHasTwoShotsAndThenItGoesOnWhereItWas() {
     started().then(Happened.SHOT, 1).then(Happened.SHOT, 2).then(Happened.REPEAT, 2);
     assertThat(of(4).turn()).hasValue(2);

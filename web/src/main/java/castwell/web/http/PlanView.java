@@ -65,6 +65,7 @@ public final class PlanView {
     view.put("now", turn(turn));
     view.put("then", turn(turn.isPresent() ? standing.after(turn.getAsInt()) : turn));
     view.put("last_shot", turn(standing.lastShot()));
+    view.put("missed", isMissed());
     view.put("sentence", sentence());
     view.put("shoot_again", t.plans().doubted(plan.id()).stream().map(this::again).toList());
     return view;
@@ -102,7 +103,7 @@ public final class PlanView {
 
   private String sentence() {
     if (standing.progress() instanceof Progress.Running running) {
-      return isMissed(running)
+      return isMissed()
           ? "That one didn't count: shoot it again."
           : "Shoot %s from %s."
               .formatted(
@@ -111,21 +112,21 @@ public final class PlanView {
     }
     if (standing.progress() instanceof Progress.Paused paused) {
       return paused.tagsChanged()
-          ? "Paused: bow or arrow was changed by %s. Resume to go on as planned."
-              .formatted(who(paused.by()))
+          ? "Paused: bow or arrow was changed by %s. Resume to go on.".formatted(who(paused.by()))
           : "Paused: shots don't belong to the plan. Resume to go on.";
     }
     return standing.progress() instanceof Progress.Ended ? ended() : "Not begun yet.";
   }
 
   /** A passage that doesn't count went through since the turn began. */
-  private boolean isMissed(Progress.Running running) {
-    return t.shots()
-        .last(plan.station())
-        .filter(shot -> !shot.fired().isBefore(running.since()))
-        .filter(shot -> !shot.counts())
-        .filter(shot -> !isShotOfPlan(shot))
-        .isPresent();
+  private boolean isMissed() {
+    return standing.progress() instanceof Progress.Running running
+        && t.shots()
+            .last(plan.station())
+            .filter(shot -> !shot.fired().isBefore(running.since()))
+            .filter(shot -> !shot.counts())
+            .filter(shot -> !isShotOfPlan(shot))
+            .isPresent();
   }
 
   private boolean isShotOfPlan(Shot shot) {

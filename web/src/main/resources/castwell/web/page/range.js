@@ -7,6 +7,7 @@ import {isNewer} from './format.js';
 import {fitDigits, showLast, speak} from './last.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
+import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
 
@@ -62,6 +63,7 @@ function show() {
   showTheLink();
   showTags(snapshot);
   showTheLast();
+  showPlan(snapshot);
   showEnd(snapshot);
 }
 
@@ -78,6 +80,7 @@ function showTheLast() {
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
+  if (kind === 'plan' && data.plan && data.station === snapshot.station) showPlan(Object.assign(snapshot, {plan: data}));
   refetchSoon();
 }
 
@@ -121,6 +124,9 @@ function remember(station) {
 
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
+byId('plan-more').addEventListener('click', () => planOrStart(snapshot));
+byId('plan-open').addEventListener('click', () => snapshot && planOrStart(snapshot));
+document.addEventListener('keydown', planKey);
 byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
   attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
