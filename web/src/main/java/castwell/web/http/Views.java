@@ -5,7 +5,6 @@ import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve;
-import castwell.analysis.misfit.Misfit;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.export.RackColumns;
@@ -18,7 +17,6 @@ import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
 import castwell.web.report.Misfits;
-import castwell.web.report.ShotsKnown;
 import castwell.web.table.TableWriter;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -56,10 +54,10 @@ final class Views {
     return view;
   }
 
-  private static Map<String, Object> fit(Misfit.Fit<ShotsKnown.What> fit) {
+  private static Map<String, Object> fit(Misfits.Fit fit) {
     Map<String, Object> view = new LinkedHashMap<>();
-    view.put("bow", fit.what().bow().bow());
-    view.put("arrow", fit.what().arrow().name());
+    view.put("bow", fit.bow());
+    view.put("arrow", fit.arrow());
     view.put("times_as_likely", fit.timesAsLikely());
     return view;
   }

@@ -2,8 +2,11 @@ package castwell.web.report;
 
 import castwell.analysis.misfit.Misfit;
 import castwell.analysis.misfit.Misfit.Candidate;
-import castwell.analysis.misfit.Misfit.Fit;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Sessions;
 import castwell.capture.store.Shot;
+import castwell.capture.store.Shots.Known;
 import castwell.capture.store.Transaction;
 import castwell.web.report.ShotsKnown.What;
 import java.util.ArrayList;
@@ -19,33 +22,53 @@ import java.util.stream.Collectors;
  * Nothing is changed by it.
  */
 public final class Misfits {
-  /** So many of the last passages are looked back at. */
+  /** So many of the last shots are looked back at. */
   private static final int LOOK_BACK = 1000;
 
+  /** And so many of the last of an end are looked at. */
+  private static final int LOOKED_AT = 60;
+
   private final Transaction t;
-  private final List<Shot> earlier;
+  private final List<Known> earlier;
+  private final long sessionId;
+  private final Map<Long, List<BowState>> states;
+
+  /** A bow with an arrow that a shot fits. */
+  public record Fit(String bow, String arrow, double timesAsLikely) {
+    private String words() {
+      return bow + " with " + arrow;
+    }
+  }
 
   /**
    * @param fits the best first
    */
-  public record Hint(List<Fit<What>> fits, String sentence) {}
+  public record Hint(List<Fit> fits, String sentence) {}
 
-  private Misfits(Transaction t, List<Shot> earlier) {
+  private Misfits(Transaction t, List<Known> earlier, long sessionId) {
     this.t = t;
     this.earlier = earlier;
+    this.sessionId = sessionId;
+    this.states =
+        earlier.stream()
+            .map(Known::bowId)
+            .distinct()
+            .collect(Collectors.toMap(id -> id, id -> t.rack().states(id)));
   }
 
   /**
-   * @param shots of one station, the first first
+   * @param shots of one session, the first first
    * @return those pointed out, by passage
    */
   public static Map<Long, Hint> of(Transaction t, List<Shot> shots) {
     Map<Long, Hint> hints = new LinkedHashMap<>();
-    if (!shots.isEmpty()) {
+    if (shots.stream().anyMatch(Misfits::isJudgedByItsTags)) {
       Shot last = shots.get(shots.size() - 1);
-      List<Shot> earlier = t.shots().before(last.station(), last.fired(), LOOK_BACK);
-      Misfits misfits = new Misfits(t, earlier);
-      shots.forEach(shot -> misfits.hint(shot).ifPresent(h -> hints.put(shot.passageId(), h)));
+      List<Known> earlier = t.shots().known(last.station(), last.fired(), LOOK_BACK);
+      long session = t.sessions().byName(last.session()).map(Sessions.Session::id).orElseThrow();
+      Misfits misfits = new Misfits(t, earlier, session);
+      List<Shot> newest = shots.subList(Math.max(0, shots.size() - LOOKED_AT), shots.size());
+      newest.forEach(shot -> misfits.hint(shot).ifPresent(h -> hints.put(shot.passageId(), h)));
     }
     return hints;
   }
@@ -54,25 +77,35 @@ public final class Misfits {
     if (!isJudgedByItsTags(shot)) {
       return Optional.empty();
     }
-    List<Candidate<What>> known = ShotsKnown.before(t, shot, earlier).candidates();
-    What tags = What.of(shot).orElseThrow();
+    What tags = new What(shot.bow().orElseThrow().bowId(), shot.arrow().orElseThrow().id());
+    List<Candidate<What>> others =
+        new ArrayList<>(ShotsKnown.before(shot.fired(), sessionId, earlier, states).candidates());
     Optional<Candidate<What>> tagged =
-        known.stream().filter(candidate -> candidate.what().equals(tags)).findFirst();
-    List<Candidate<What>> others = new ArrayList<>(known);
+        others.stream().filter(candidate -> candidate.what().equals(tags)).findFirst();
     tagged.ifPresent(others::remove);
     return tagged
-        .map(
-            own ->
-                Misfit.find(
-                    own, others, shot.figure().speedMps().orElseThrow(), shot.figure().lengthM()))
+        .map(own -> fits(own, others, shot))
         .filter(fits -> !fits.isEmpty() && isTaggedByNobody(shot))
         .map(fits -> new Hint(fits, sentence(shot, fits)));
+  }
+
+  private List<Fit> fits(Candidate<What> tagged, List<Candidate<What>> others, Shot shot) {
+    double mps = shot.figure().speedMps().orElseThrow();
+    return Misfit.find(tagged, others, mps, shot.figure().lengthM()).stream()
+        .map(
+            fit ->
+                new Fit(
+                    states.get(fit.what().bowId()).get(0).bow(),
+                    t.rack().arrowById(fit.what().arrowId()).map(Rack.Arrow::name).orElseThrow(),
+                    fit.timesAsLikely()))
+        .toList();
   }
 
   /** Its speed and length were measured well, and no person has had a look at it. */
   private static boolean isJudgedByItsTags(Shot shot) {
     return shot.byGates().isPresent()
-        && What.of(shot).isPresent()
+        && shot.bow().isPresent()
+        && shot.arrow().isPresent()
         && shot.figure().speedMps().isPresent()
         && !shot.judgedByPerson()
         && (shot.figure().clean() || shot.figure().verdict().equals("not-the-tagged-length"));
@@ -82,13 +115,12 @@ public final class Misfits {
     return t.tags().history(shot.passageId()).size() == 1;
   }
 
-  private static String sentence(Shot shot, List<Fit<What>> fits) {
-    Fit<What> best = fits.get(0);
-    String others =
-        fits.stream().skip(1).map(fit -> fit.what().words()).collect(Collectors.joining(", "));
+  private static String sentence(Shot shot, List<Fit> fits) {
+    Fit best = fits.get(0);
+    String others = fits.stream().skip(1).map(Fit::words).collect(Collectors.joining(", "));
     return "It fits %s better than its tags: by earlier shots alone, such a speed%s %s as likely of it.%s"
         .formatted(
-            best.what().words(),
+            best.words(),
             shot.figure().lengthM().isPresent() ? " and length are" : " is",
             times(best.timesAsLikely()),
             others.isEmpty() ? "" : " Nearly as well fits " + others + ".");

@@ -4,13 +4,10 @@ import castwell.analysis.misfit.Expected;
 import castwell.analysis.misfit.Expected.Sample;
 import castwell.analysis.misfit.Misfit.Candidate;
 import castwell.analysis.statistic.Mean;
-import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
-import castwell.capture.store.Shot;
-import castwell.capture.store.Transaction;
+import castwell.capture.store.Shots.Known;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,77 +15,80 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-/** The earlier shots that tell what to expect of a bow, as it is then, with an arrow. */
-public final class ShotsKnown {
+/**
+ * The shots before a moment that tell what to expect of each bow, as it is then, with each arrow.
+ */
+final class ShotsKnown {
   private static final int ENOUGH = 5;
 
   /** What another day may shift: 1 % of wood's moisture, or 20 F (common practice). */
   private static final double OTHER_DAY = 0.01;
 
-  private final String session;
-  private final List<Shot> counting;
+  private final long sessionId;
+  private final List<Known> shots;
 
-  /** A bow in one state, with an arrow. */
-  public record What(BowState bow, Rack.Arrow arrow) {
-    static Optional<What> of(Shot shot) {
-      return shot.bow().flatMap(bow -> shot.arrow().map(arrow -> new What(bow, arrow)));
-    }
+  /** A bow and an arrow, by their row numbers. */
+  record What(long bowId, long arrowId) {}
 
-    String words() {
-      return bow.bow() + " with " + arrow.name();
-    }
+  private ShotsKnown(long sessionId, List<Known> shots) {
+    this.sessionId = sessionId;
+    this.shots = shots;
   }
 
-  private ShotsKnown(String session, List<Shot> counting) {
-    this.session = session;
-    this.counting = counting;
-  }
-
-  static ShotsKnown before(Transaction t, Shot shot, List<Shot> earlier) {
-    Map<Long, Optional<Instant>> states = new HashMap<>();
+  /**
+   * @param states of every bow that there are shots of, by its row number
+   * @param sessionId whose own shots are preferred, since others were shot on other days
+   */
+  static ShotsKnown before(
+      Instant then, long sessionId, List<Known> all, Map<Long, List<BowState>> states) {
     return new ShotsKnown(
-        shot.session(),
-        earlier.stream()
-            .filter(e -> e.fired().isBefore(shot.fired()))
-            .filter(e -> e.counts() && e.byGates().isPresent())
-            .filter(e -> e.figure().speedMps().isPresent() && e.arrow().isPresent())
-            .filter(e -> e.bow().filter(bow -> isAsThen(t, bow, shot.fired(), states)).isPresent())
+        sessionId,
+        all.stream()
+            .filter(shot -> shot.fired().isBefore(then))
+            .filter(shot -> isAsThen(states.get(shot.bowId()), shot.fired(), then))
             .toList());
   }
 
-  private static boolean isAsThen(
-      Transaction t, BowState bow, Instant then, Map<Long, Optional<Instant>> states) {
-    return states
-        .computeIfAbsent(bow.bowId(), id -> t.rack().state(id, then).map(BowState::since))
-        .filter(bow.since()::equals)
-        .isPresent();
+  /** Nothing was done to the bow in between; before its first state it is taken as in that. */
+  private static boolean isAsThen(List<BowState> states, Instant fired, Instant then) {
+    return states.stream()
+        .skip(1)
+        .noneMatch(state -> state.since().isAfter(fired) && !state.since().isAfter(then));
   }
 
   List<Candidate<What>> candidates() {
     Map<What, Expected> speeds =
-        expected(counting, s -> What.of(s).orElseThrow(), s -> s.figure().speedMps().orElseThrow());
+        expected(shots, shot -> new What(shot.bowId(), shot.arrowId()), Known::speedMps);
     Map<Long, Expected> lengths =
         expected(
-            counting.stream().filter(s -> s.figure().lengthM().isPresent()).toList(),
-            s -> s.arrow().orElseThrow().id(),
-            s -> s.figure().lengthM().orElseThrow());
+            shots.stream().filter(shot -> shot.lengthM().isPresent()).toList(),
+            Known::arrowId,
+            shot -> shot.lengthM().orElseThrow());
     List<Candidate<What>> candidates = new ArrayList<>();
     speeds.forEach(
         (what, speed) ->
             candidates.add(
-                new Candidate<>(what, speed, Optional.ofNullable(lengths.get(what.arrow().id())))));
+                new Candidate<>(what, speed, Optional.ofNullable(lengths.get(what.arrowId())))));
     return candidates;
   }
 
   private <K> Map<K, Expected> expected(
-      List<Shot> shots, Function<Shot, K> name, ToDoubleFunction<Shot> value) {
-    Map<K, List<Shot>> groups = new LinkedHashMap<>();
-    shots.forEach(s -> groups.computeIfAbsent(name.apply(s), k -> new ArrayList<>()).add(s));
-    Map<K, Sample> samples = new LinkedHashMap<>();
-    groups.forEach((k, group) -> sample(group, value).ifPresent(s -> samples.put(k, s)));
-    List<Expected> expected = Expected.of(List.copyOf(samples.values()));
+      List<Known> shots, Function<Known, K> name, ToDoubleFunction<Known> value) {
+    Map<K, List<Known>> groups = new LinkedHashMap<>();
+    shots.forEach(
+        shot -> groups.computeIfAbsent(name.apply(shot), k -> new ArrayList<>()).add(shot));
+    List<K> names = new ArrayList<>();
+    List<Sample> samples = new ArrayList<>();
+    groups.forEach(
+        (key, group) ->
+            sample(group, value)
+                .ifPresent(
+                    sample -> {
+                      names.add(key);
+                      samples.add(sample);
+                    }));
+    List<Expected> expected = Expected.of(samples);
     Map<K, Expected> named = new LinkedHashMap<>();
-    List<K> names = List.copyOf(samples.keySet());
     for (int i = 0; i < expected.size(); i++) {
       named.put(names.get(i), expected.get(i));
     }
@@ -96,9 +96,9 @@ public final class ShotsKnown {
   }
 
   /** Those of the same session where they are enough, else all. */
-  private Optional<Sample> sample(List<Shot> shots, ToDoubleFunction<Shot> value) {
+  private Optional<Sample> sample(List<Known> shots, ToDoubleFunction<Known> value) {
     double[] today =
-        shots.stream().filter(shot -> shot.session().equals(session)).mapToDouble(value).toArray();
+        shots.stream().filter(shot -> shot.sessionId() == sessionId).mapToDouble(value).toArray();
     if (today.length >= ENOUGH) {
       return Optional.of(new Sample(today, 0));
     }

@@ -20,18 +20,20 @@ let snapshot = null;
 let clockAheadMs = 0;
 let lastAsked = 0;
 let lastShotEvent = 0;
+let lastPlanEvent = 0;
 let waiting = 0;
 let isFollowing = false;
 const lost = {};
 
 async function refetch() {
   const asked = ++lastAsked;
-  const shotEvent = lastShotEvent;
+  const [shotEvent, planEvent] = [lastShotEvent, lastPlanEvent];
   try {
     const answer = await readRange(remembered());
     if (asked !== lastAsked) return;
-    // A shot that arrived while this answer was on its way is newer than the answer; the next fetch has it.
+    // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
     if (shotEvent !== lastShotEvent && snapshot) answer.last = snapshot.last;
+    if (planEvent !== lastPlanEvent && snapshot) answer.plan = snapshot.plan;
     accept(answer);
   } catch (refusal) {
     if (refusal.status === 404 && remembered()) remember('');
@@ -80,7 +82,7 @@ function showTheLast() {
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
-  if (kind === 'plan' && data.plan && data.station === snapshot.station) showPlan(Object.assign(snapshot, {plan: data}));
+  if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
   refetchSoon();
 }
 
@@ -91,6 +93,12 @@ function onShot(shot) {
   snapshot.last = shot;
   showTheLast();
   speak(shot);
+}
+
+function onPlan(plan) {
+  lastPlanEvent++;
+  snapshot.plan = plan;
+  showPlan(snapshot);
 }
 
 function onLink(link) {
