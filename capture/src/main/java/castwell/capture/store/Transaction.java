@@ -71,6 +71,14 @@ public final class Transaction {
     return new Plans(handle);
   }
 
+  public Integrity integrity() {
+    return new Integrity(handle);
+  }
+
+  public Holding holding() {
+    return Holding.of(handle);
+  }
+
   public Feed feed() {
     return new Feed(handle);
   }
