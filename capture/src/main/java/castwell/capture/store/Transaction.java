@@ -67,6 +67,10 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  public Plans plans() {
+    return new Plans(handle);
+  }
+
   public Integrity integrity() {
     return new Integrity(handle);
   }

@@ -159,6 +159,11 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
               // It has become part of another passage since.
               .orElseGet(() -> event(id, Feed.Kind.REFRESH.word(), about));
       case TAGS -> event(id, item.kind().word(), views.tags(t, item.station(), clock.instant()));
+      case PLAN ->
+          event(
+              id,
+              item.kind().word(),
+              PlanView.current(t, item.station()).<Object>map(view -> view).orElse(about));
       case RACK, REFRESH -> event(id, item.kind().word(), about);
     };
   }

@@ -48,6 +48,7 @@ public final class WebServer implements AutoCloseable {
               new ShotsApi(store, desk, views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
+              new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new BrokerApi(parts.broker()).route(config);
               new LiveApi(store, feed).route(config);

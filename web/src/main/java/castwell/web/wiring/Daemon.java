@@ -12,6 +12,7 @@ import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
+import castwell.web.http.PlanView;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -133,7 +134,7 @@ public final class Daemon implements AutoCloseable {
                 Map.of(
                     "link", link(capture, station).sentence(),
                     "faults", capture.faults().get(station).all()),
-            station -> Optional.empty());
+            PlanView.of(store));
     Publishers publishers =
         new Publishers(
             broker,

@@ -24,6 +24,15 @@ export const decide = (shotId, counts, reason) =>
 export const retag = (shotId, bow, arrow, why) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
 
+export const readPlans = (station) => ask(`/api/plans?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
+
+export const readPlan = (plan) => ask(`/api/plans/${plan}`, {cache: 'no-store'});
+
+export const makePlan = (plan) => write('POST', '/api/plans', plan);
+
+/** turn: the one that the person has before them, so that nothing is said of another. */
+export const tellPlan = (plan, word, turn) => write('POST', `/api/plans/${plan}/events`, {do: word, turn});
+
 async function write(method, path, body) {
   const headers = {'Content-Type': 'application/json'};
   const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
