@@ -38,10 +38,9 @@ final class BoardSeries {
 
   /** One that holds nothing of this boot, or a new one. */
   Board another(Board taken, int boot, long micros) {
-    return store.write(
-        t ->
-            unused(t, free(t, taken.device(), micros), boot)
-                .orElseGet(() -> t.boards().begin(taken.device())));
+    return store
+        .read(t -> unused(t, free(t, taken.device(), micros), boot))
+        .orElseGet(() -> store.write(t -> t.boards().begin(taken.device())));
   }
 
   private List<Board> free(Transaction t, String device, long micros) {

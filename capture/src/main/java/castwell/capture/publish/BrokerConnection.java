@@ -2,6 +2,7 @@ package castwell.capture.publish;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.eclipse.paho.mqttv5.client.IMqttToken;
 import org.eclipse.paho.mqttv5.client.MqttAsyncClient;
@@ -33,6 +34,7 @@ public final class BrokerConnection implements AutoCloseable {
   private final Broker broker;
   private final Heard heard;
   private final int mostInFlight;
+  private final AtomicBoolean left = new AtomicBoolean();
 
   /** A message on its way. */
   public final class Sent {
@@ -171,19 +173,27 @@ public final class BrokerConnection implements AutoCloseable {
   /** Takes leave, so that the broker doesn't say the will. */
   @Override
   public void close() {
-    heard.leave();
-    try {
-      client.disconnect().waitForCompletion(broker.patience().toMillis());
-    } catch (MqttException e) {
-      // gone already, or as good as
+    if (leave()) {
+      try {
+        client.disconnect().waitForCompletion(broker.patience().toMillis());
+      } catch (MqttException e) {
+        // gone already, or as good as
+      }
+      abandon(client);
     }
-    abandon(client);
   }
 
-  /** Breaks it off. */
+  /** Breaks it off, unless it was closed. */
   public void abandon() {
-    heard.leave();
-    abandon(client);
+    if (leave()) {
+      abandon(client);
+    }
+  }
+
+  /** The library bears being left only once. */
+  private boolean leave() {
+    heard.fallSilent();
+    return left.compareAndSet(false, true);
   }
 
   private static void abandon(MqttAsyncClient client) {
@@ -228,15 +238,15 @@ public final class BrokerConnection implements AutoCloseable {
   private static final class Heard implements MqttCallback {
     private final Consumer<Message> listener;
     private final Runnable lost;
-    private boolean left;
+    private final AtomicBoolean silent = new AtomicBoolean();
 
     Heard(Consumer<Message> listener, Runnable lost) {
       this.listener = listener;
       this.lost = lost;
     }
 
-    synchronized void leave() {
-      left = true;
+    void fallSilent() {
+      silent.set(true);
     }
 
     @Override
@@ -247,12 +257,7 @@ public final class BrokerConnection implements AutoCloseable {
 
     @Override
     public void disconnected(MqttDisconnectResponse response) {
-      boolean first;
-      synchronized (this) {
-        first = !left;
-        left = true;
-      }
-      if (first) {
+      if (silent.compareAndSet(false, true)) {
         lost.run();
       }
     }

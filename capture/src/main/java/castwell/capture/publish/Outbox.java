@@ -22,7 +22,7 @@ final class Outbox {
   private final Payloads payloads;
   private final String reader;
 
-  /** No earlier than the stored place: what lies between concerns other stations. */
+  /** No earlier than the stored place. */
   private volatile long place;
 
   private record Entry(long item, Message message) {}
@@ -77,9 +77,10 @@ final class Outbox {
     return batch.more();
   }
 
+  /** Should the store refuse, what the broker has is at least not sent again by this run. */
   private void move(long item) {
-    store.writing(t -> t.feed().moveTo(reader, item));
     place = item;
+    store.writing(t -> t.feed().moveTo(reader, item));
   }
 
   private Batch next(int atMost) {

@@ -3,6 +3,7 @@ package castwell.capture.publish;
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Store;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -75,6 +76,11 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
   @Override
   public void linkChanged(LinkState state) {
     publishers.forEach(StationPublisher::call);
+  }
+
+  @Override
+  public void storeChanged(StoreState state) {
+    // told with the station's health
   }
 
   /** Returns when the broker was told that we end, or didn't listen. */

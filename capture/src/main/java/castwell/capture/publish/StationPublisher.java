@@ -1,6 +1,7 @@
 package castwell.capture.publish;
 
 import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
@@ -91,7 +92,7 @@ final class StationPublisher implements Runnable {
         long began = nanos.getAsLong();
         try {
           speak();
-        } catch (BrokerUnavailable e) {
+        } catch (BrokerUnavailable | StoreUnavailable e) {
           stands(false, e.getMessage());
         }
         boolean lasted =

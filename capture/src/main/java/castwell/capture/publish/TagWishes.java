@@ -2,6 +2,7 @@ package castwell.capture.publish;
 
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
+import castwell.capture.store.StoreUnavailable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +48,7 @@ final class TagWishes {
       TagWish wish = TagWish.of(message.payload());
       desk.tag(station, wish.bow(), wish.arrow(), "mqtt");
       return Optional.empty();
-    } catch (Refused e) {
+    } catch (Refused | StoreUnavailable e) {
       refuse(e.getMessage());
       return Optional.of(e.getMessage());
     }

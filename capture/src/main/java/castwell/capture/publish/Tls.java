@@ -3,12 +3,14 @@ package castwell.capture.publish;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
 import java.security.KeyStore;
 import java.security.PrivateKey;
 import java.security.cert.Certificate;
+import java.security.cert.CertificateException;
 import java.security.cert.CertificateFactory;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.util.Base64;
@@ -43,9 +45,15 @@ final class Tls {
     } catch (IOException | GeneralSecurityException e) {
       throw new BrokerUnavailable(
           "The certificates for the broker %s can't be used (%s): check the files that [mqtt] names."
-              .formatted(broker.url(), e.getMessage()),
+              .formatted(broker.url(), why(e)),
           e);
     }
+  }
+
+  private static String why(Exception e) {
+    return e instanceof NoSuchFileException missing
+        ? "there is no " + missing.getFile()
+        : e.getMessage();
   }
 
   private static TrustManager[] trusted(Path file) throws IOException, GeneralSecurityException {
@@ -81,6 +89,8 @@ final class Tls {
       throws IOException, GeneralSecurityException {
     try (InputStream in = Files.newInputStream(file)) {
       return List.copyOf(CertificateFactory.getInstance("X.509").generateCertificates(in));
+    } catch (CertificateException e) {
+      throw new GeneralSecurityException(file + " holds no certificate in PEM", e);
     }
   }
 

@@ -51,8 +51,6 @@ public final class Mosquitto implements AutoCloseable {
     lines.add("listener " + port + " 127.0.0.1");
     lines.add("persistence true");
     lines.add("persistence_location " + folder + "/");
-    lines.add("autosave_interval 1");
-    lines.add("autosave_on_changes true");
     lines.add("max_queued_messages 0");
     lines.add("user root"); // its usual user may not read a test's folder
     lines.addAll(List.of(settings));
