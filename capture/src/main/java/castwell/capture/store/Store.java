@@ -20,7 +20,7 @@ import org.jdbi.v3.core.Jdbi;
  * on the disk.
  */
 public final class Store implements AutoCloseable {
-  private static final String FILE = "castwell.db";
+  static final String FILE = "castwell.db";
   private static final String LOCK = "castwell.lock";
 
   private final Path folder;
@@ -176,6 +176,12 @@ public final class Store implements AutoCloseable {
               .formatted(folder),
           e);
     }
+  }
+
+  /** For whoever puts another file in the database's place. */
+  static FileChannel lockFolder(Path folder) {
+    makeFolder(folder);
+    return lock(folder);
   }
 
   private static FileChannel lock(Path folder) {
