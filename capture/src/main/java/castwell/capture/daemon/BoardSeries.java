@@ -26,9 +26,9 @@ final class BoardSeries {
 
   /** The one that this station heard last, or the latest, or a new one. */
   Board of(String device, long micros) {
-    return store.write(
-        t ->
-            free(t, device, micros).stream().findFirst().orElseGet(() -> t.boards().begin(device)));
+    return store
+        .read(t -> free(t, device, micros).stream().findFirst())
+        .orElseGet(() -> store.write(t -> t.boards().begin(device)));
   }
 
   /** Whether another station hears it now. */
