@@ -28,7 +28,10 @@ public final class SettingsFile {
     return read(folder, System.getenv());
   }
 
-  static Settings read(Path folder, Map<String, String> environment) {
+  /**
+   * @param environment instead of the process's own
+   */
+  public static Settings read(Path folder, Map<String, String> environment) {
     Path file = folder.resolve(NAME);
     try {
       if (Files.notExists(file)) {
