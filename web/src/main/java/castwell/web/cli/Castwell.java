@@ -33,7 +33,8 @@ import picocli.CommandLine.ScopeType;
       RecordCommand.class,
       ImportCommand.class,
       ExportCommand.class,
-      ReportCommand.class
+      ReportCommand.class,
+      KeyCommand.class
     })
 public final class Castwell {
   private static final int BAD_INPUT = 2;

@@ -5,12 +5,17 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.store.Store;
+import castwell.web.access.Doorkeeper;
+import castwell.web.settings.HttpAddress;
+import castwell.web.settings.HttpSettings;
 import java.time.Clock;
 import java.util.function.LongSupplier;
 
 /**
  * What the page and its API are served from.
  *
+ * @param http who may come to it, and how many
+ * @param address where it is to be served
  * @param nanos a monotonic clock
  * @param rehearsal whether the range is pretended
  */
@@ -20,6 +25,9 @@ public record Parts(
     Capture capture,
     Announcer announcer,
     CaptureSettings settings,
+    HttpSettings http,
+    HttpAddress address,
+    Doorkeeper door,
     Clock clock,
     LongSupplier nanos,
     boolean rehearsal) {}

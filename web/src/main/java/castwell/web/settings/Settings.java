@@ -7,6 +7,7 @@ import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.daemon.AirSettings;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.device.PortSpec;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -19,20 +20,28 @@ import java.util.Set;
  * What the settings file says.
  *
  * @param listen where the page is served
+ * @param http who may come to it
  * @param capture settings that hold for every station
  * @param stations at least one
  */
-public record Settings(HttpAddress listen, CaptureSettings capture, List<Station> stations) {
+public record Settings(
+    HttpAddress listen, HttpSettings http, CaptureSettings capture, List<Station> stations) {
 
   /** One pair of gates and its board. */
   public record Station(String name, PortSpec port, Calibration gates) {}
 
-  /** Reads a parsed file. */
-  static Settings of(SettingsTable file) {
-    SettingsTable http = file.table("http");
+  /**
+   * Reads a parsed file.
+   *
+   * @param path where it is: paths in it are beside it
+   */
+  static Settings of(SettingsTable file, Path path) {
+    SettingsTable httpTable = file.table("http");
     SettingsTable passage = file.table("passage");
     SettingsTable air = file.table("air");
-    HttpAddress listen = http.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
+    HttpSettings http = HttpSettings.of(httpTable, path);
+    HttpAddress listen =
+        httpTable.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
     SettingsTable gatesTable = file.table("gates");
     Calibration gates = gates(gatesTable, DEFAULT_GATES);
     CaptureSettings capture =
@@ -48,7 +57,11 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
             ZoneId.systemDefault());
     List<Station> stations = stations(file, gates);
     file.refuseUnknown();
-    return new Settings(listen, capture, stations);
+    return new Settings(listen, http, capture, stations);
+  }
+
+  public Settings with(HttpSettings other) {
+    return new Settings(listen, other, capture, stations);
   }
 
   static final Calibration DEFAULT_GATES =

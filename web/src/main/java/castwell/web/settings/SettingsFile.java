@@ -43,7 +43,7 @@ public final class SettingsFile {
   static Settings parse(String name, String text) {
     try {
       JsonNode root = new TomlMapper().readTree(text);
-      return Settings.of(new SettingsTable(name, "", root));
+      return Settings.of(new SettingsTable(name, "", root), Path.of(name));
     } catch (JsonProcessingException e) {
       String why = e.getOriginalMessage().lines().findFirst().orElse("it can't be read");
       throw new BadSettings(

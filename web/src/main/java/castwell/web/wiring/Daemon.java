@@ -6,6 +6,8 @@ import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.device.Port;
 import castwell.capture.store.Store;
+import castwell.web.access.Doorkeeper;
+import castwell.web.access.Invitation;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
 import castwell.web.http.Version;
@@ -18,6 +20,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -62,7 +65,9 @@ public final class Daemon implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(new Thread(() -> endAndWait(ended, ending), "end"));
     try (Running running =
         start(settings, stations, ports, address, rehearsal, ended::completeExceptionally)) {
-      System.out.printf("Castwell %s is at http://%s/%n", Version.TEXT, running.address());
+      Invitation page = Invitation.to(settings.http(), running.address());
+      System.out.printf("Castwell %s is at %s%n", Version.TEXT, page.page());
+      running.key().ifPresent(key -> System.out.println(page.text(key)));
       System.out.flush();
       ended.get();
     } catch (ExecutionException e) {
@@ -90,6 +95,7 @@ public final class Daemon implements AutoCloseable {
     }
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Doorkeeper door = new Doorkeeper(store, clock);
     WebServer server =
         new WebServer(
             new Parts(
@@ -98,21 +104,31 @@ public final class Daemon implements AutoCloseable {
                 capture,
                 announcer,
                 settings.capture(),
+                settings.http(),
+                address,
+                door,
                 clock,
                 System::nanoTime,
                 rehearsal));
     try {
-      HttpAddress bound = server.start(address, died);
+      HttpAddress bound = server.start(died);
       capture.start(died);
-      return new Running(bound, server, capture);
+      // Only now: a key that couldn't be told would be lost.
+      Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
+      return new Running(bound, key, server, capture);
     } catch (CannotServe e) {
       server.close();
       throw e;
     }
   }
 
-  /** What runs; closing it returns when all that came is on the disk. */
-  public record Running(HttpAddress address, WebServer server, Capture capture)
+  /**
+   * What runs; closing it returns when all that came is on the disk.
+   *
+   * @param key the one that was made just now, if one was
+   */
+  public record Running(
+      HttpAddress address, Optional<String> key, WebServer server, Capture capture)
       implements AutoCloseable {
     @Override
     public void close() {

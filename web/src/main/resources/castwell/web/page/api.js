@@ -24,6 +24,12 @@ export const decide = (shotId, counts, reason) =>
 export const retag = (shotId, bow, arrow, why) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
 
+export const readAccess = () => ask('/api/admission', {cache: 'no-store'});
+
+export const enter = (key) => write('POST', '/api/admission', {key});
+
+export const leave = () => write('DELETE', '/api/admission', {});
+
 async function write(method, path, body) {
   const headers = {'Content-Type': 'application/json'};
   const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
@@ -40,6 +46,8 @@ async function ask(path, options) {
   }
   const answer = await response.json().catch(() => ({}));
   if (response.ok) return answer;
+  // Not even watching is open: the way in is a page of its own.
+  if (response.status === 401 && !options.method) location.assign('/enter');
   const refusal = new Error(answer.detail ?? `Castwell refused this (HTTP ${response.status}).`);
   refusal.status = response.status;
   throw refusal;
