@@ -63,9 +63,13 @@ final class KeyCommand implements Callable<Integer> {
                 .key()
                 .map(
                     key ->
-                        "The key was made at %s and has let %d browsers in that are still in. It is kept as a hash alone: \"castwell key --new\" makes another."
-                            .formatted(key.made(), t.access().admissions()))
+                        "The key was made at %s; by it %s. It is kept as a hash alone: \"castwell key --new\" makes another."
+                            .formatted(key.made(), in(t.access().admissions())))
                 .orElse(
                     "There is no key yet: the first start where others can reach the page makes one, and so does \"castwell key --new\"."));
+  }
+
+  private static String in(int browsers) {
+    return browsers == 1 ? "1 browser is in" : browsers + " browsers are in";
   }
 }

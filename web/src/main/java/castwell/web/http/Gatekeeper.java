@@ -43,6 +43,13 @@ final class Gatekeeper {
 
   void route(JavalinConfig config) {
     config.routes.before(this::letPass);
+    config.routes.after(this::countTooLarge);
+  }
+
+  private void countTooLarge(Context ctx) {
+    if (ctx.status() == HttpStatus.CONTENT_TOO_LARGE) {
+      refusals.count(Kind.TOO_LARGE);
+    }
   }
 
   private void letPass(Context ctx) {

@@ -17,7 +17,7 @@ final class SafeHeaders {
 
   /** A page at the range may keep the screen on; it needs nothing else of the phone. */
   private static final String SCREEN_ALONE =
-      "screen-wake-lock=(self), accelerometer=(), ambient-light-sensor=(), bluetooth=(), camera=(),"
+      "screen-wake-lock=(self), accelerometer=(), camera=(),"
           + " display-capture=(), geolocation=(), gyroscope=(), hid=(), magnetometer=(),"
           + " microphone=(), midi=(), payment=(), serial=(), usb=()";
 
