@@ -24,6 +24,8 @@ final class JettySetUp {
   private static final int MOST_THREADS_OF_ONE = 16;
   private static final int LARGEST_HEADER = 8 * 1024;
   private static final int BACKLOG = 256;
+  private static final int SEND_BUFFER =
+      64 * 1024; // or the kernel keeps megabytes for who never reads
   private static final long SLOWEST_BODY = 256; // bytes a second, once it began to come
 
   private final HttpSettings settings;
@@ -87,6 +89,7 @@ final class JettySetUp {
         tls.map(context -> new ServerConnector(server, context, plain))
             .orElseGet(() -> new ServerConnector(server, plain));
     connector.setAcceptQueueSize(BACKLOG);
+    connector.setAcceptedSendBufferSize(SEND_BUFFER);
     connector.setIdleTimeout(TimeUnit.SECONDS.toMillis(30));
     return connector;
   }

@@ -7,6 +7,10 @@ import castwell.web.settings.HttpSettings.HttpLimits;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import jakarta.servlet.AsyncContext;
+import jakarta.servlet.AsyncEvent;
+import jakarta.servlet.AsyncListener;
+import jakarta.servlet.ServletOutputStream;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 
@@ -32,11 +36,13 @@ final class LiveApi {
     config.routes.get("/api/live", this::follow);
   }
 
-  private void follow(Context ctx) {
+  private void follow(Context ctx) throws IOException {
+    ServletOutputStream out = ctx.res().getOutputStream();
     long place = place(ctx);
     String address = Origin.neighbourhood(ctx.ip());
     switch (seats.take(address)) {
-      case TAKEN -> ctx.future(() -> serve(ctx, place, address));
+      case TAKEN ->
+          ctx.future(() -> serve(ctx, feed.reader(out, place, () -> seats.leave(address))));
       case ALL_TAKEN -> refuse(ctx, HttpStatus.SERVICE_UNAVAILABLE, "All live views there may be");
       case TOO_MANY_OF_ONE ->
           refuse(ctx, HttpStatus.TOO_MANY_REQUESTS, "All live views there may be from one address");
@@ -54,20 +60,44 @@ final class LiveApi {
   }
 
   /** Javalin has made the request asynchronous by now, and ends it when the future is done. */
-  private CompletableFuture<?> serve(Context ctx, long place, String address) {
-    CompletableFuture<?> gone;
+  private CompletableFuture<?> serve(Context ctx, LiveReader reader) {
+    AsyncContext async = ctx.req().getAsyncContext();
+    async.setTimeout(0);
+    ctx.res().setContentType("text/event-stream");
+    ctx.res().setCharacterEncoding("UTF-8");
+    ctx.res().setHeader("Cache-Control", "no-store");
+    ctx.res().setHeader("X-Accel-Buffering", "no");
     try {
-      ctx.res().setContentType("text/event-stream");
-      ctx.res().setCharacterEncoding("UTF-8");
-      ctx.res().setHeader("Cache-Control", "no-store");
-      ctx.res().setHeader("X-Accel-Buffering", "no");
-      ctx.req().getAsyncContext().setTimeout(0);
+      async.addListener(new Ending(reader));
       ctx.res().flushBuffer();
-      gone = feed.join(ctx.res().getOutputStream(), place);
+      feed.join(reader);
     } catch (IOException | IllegalStateException e) {
-      gone = CompletableFuture.completedFuture(null); // gone before it began
+      reader.close(); // gone before it began
     }
-    return gone.whenComplete((nothing, failure) -> seats.leave(address));
+    return reader.finished();
+  }
+
+  /** However the server learns that the other side is gone, the reader does too. */
+  private record Ending(LiveReader reader) implements AsyncListener {
+    @Override
+    public void onComplete(AsyncEvent event) {
+      reader.leave();
+    }
+
+    @Override
+    public void onError(AsyncEvent event) {
+      reader.close();
+    }
+
+    @Override
+    public void onTimeout(AsyncEvent event) {
+      reader.close();
+    }
+
+    @Override
+    public void onStartAsync(AsyncEvent event) {
+      // it has begun already
+    }
   }
 
   private long place(Context ctx) {
