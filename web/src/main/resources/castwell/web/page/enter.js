@@ -23,5 +23,6 @@ byId('form').addEventListener('submit', (event) => {
   event.preventDefault();
   tryKey(byId('key').value);
 });
+byId('fields').disabled = false; // only now: the browser by itself would put the key into the address
 window.addEventListener('hashchange', tryLink);
 tryLink();
