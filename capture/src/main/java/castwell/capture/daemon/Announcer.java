@@ -16,6 +16,9 @@ public final class Announcer {
     void fedMore();
 
     void linkChanged(LinkState state);
+
+    /** What is committed meanwhile waits in memory, or doesn't any more. */
+    void storeChanged(StoreState state);
   }
 
   public void add(Listener listener) {
@@ -24,6 +27,10 @@ public final class Announcer {
 
   void fedMore() {
     listeners.forEach(Listener::fedMore);
+  }
+
+  void storeChanged(StoreState state) {
+    listeners.forEach(listener -> listener.storeChanged(state));
   }
 
   void linkChanged(LinkState state) {

@@ -163,7 +163,7 @@ final class BoardTrack {
 
   FactBuffer.Origin origin() {
     LaneContext c = context.orElseThrow();
-    return new FactBuffer.Origin(c.board().id(), c.boot(), listening.id());
+    return new FactBuffer.Origin(c.board().id(), c.boot(), listening);
   }
 
   void beat(Heartbeat beat, long micros) {
@@ -230,7 +230,7 @@ final class BoardTrack {
               station,
               c.board(),
               c.boot(),
-              listening.id(),
+              listening,
               c.timing(),
               passage,
               stamped.orElse(0),
@@ -248,9 +248,10 @@ final class BoardTrack {
 
   private Instant fired(LaneContext c, OptionalLong firstTicks, long micros) {
     OptionalDouble stamped =
-        firstTicks.isEmpty()
+        firstTicks.isEmpty() || listening.entered().isEmpty()
             ? OptionalDouble.empty()
-            : clock.microsAt(c.boot(), listening.id(), firstTicks.getAsLong(), c.timing().hz());
+            : clock.microsAt(
+                c.boot(), listening.entered().getAsLong(), firstTicks.getAsLong(), c.timing().hz());
     return hostClock.at(
         stamped.isPresent() ? Math.min(micros, listening.micros(stamped.getAsDouble())) : micros);
   }

@@ -51,7 +51,10 @@ public final class Capture implements AutoCloseable {
         (station, port) -> {
           Lane lane =
               new Lane(station, port.name(), store, settings, hostClock, announcer::linkChanged);
-          stations.put(station, new Pipeline(lane, recorder, desk, announcer, store));
+          Backlog backlog =
+              new Backlog(
+                  station, hostClock, Backlog.MOST, lane.facts()::size, announcer::storeChanged);
+          stations.put(station, new Pipeline(lane, recorder, desk, announcer, store, backlog));
           readers.add(new PortReader(station, port, micros, this::post));
         });
   }
@@ -73,6 +76,11 @@ public final class Capture implements AutoCloseable {
 
   public List<LinkState> links() {
     return stations.values().stream().map(Pipeline::link).toList();
+  }
+
+  /** Whether what comes gets onto the disk, station by station. */
+  public List<StoreState> stores() {
+    return stations.values().stream().map(Pipeline::store).toList();
   }
 
   public Map<String, Faults> faults() {

@@ -16,7 +16,7 @@ record ClosedPassage(
     String station,
     Board board,
     int boot,
-    long listening,
+    Listening listening,
     Timing timing,
     Passage passage,
     long firstTicks,

@@ -11,7 +11,7 @@ final class FactBuffer {
   private final List<Fact> facts = new ArrayList<>();
 
   /** Whose boot a fact is of, and over which stretch of listening it came. */
-  record Origin(long board, int boot, long listening) {}
+  record Origin(long board, int boot, Listening listening) {}
 
   @FunctionalInterface
   private interface Writing {
@@ -22,13 +22,15 @@ final class FactBuffer {
 
   void beat(Origin origin, Heartbeat beat, long micros) {
     facts.add(
-        new Fact(origin, (t, from) -> t.raw().heartbeat(from.board, from.listening, beat, micros)));
+        new Fact(
+            origin, (t, from) -> t.raw().heartbeat(from.board, from.listening.id(), beat, micros)));
   }
 
   void identity(Origin origin, Sentence.Identity identity, long micros) {
     facts.add(
         new Fact(
-            origin, (t, from) -> t.raw().identity(from.board, from.listening, identity, micros)));
+            origin,
+            (t, from) -> t.raw().identity(from.board, from.listening.id(), identity, micros)));
   }
 
   void loss(Origin origin, Sentence.Loss loss) {
@@ -45,8 +47,17 @@ final class FactBuffer {
     facts.replaceAll(fact -> fact.origin.equals(taken) ? new Fact(right, fact.writing) : fact);
   }
 
+  int size() {
+    return facts.size();
+  }
+
   boolean isEmpty() {
     return facts.isEmpty();
+  }
+
+  /** Before anything is written: within its transaction that would be undone with it. */
+  void enterListenings() {
+    facts.forEach(fact -> fact.origin.listening.id());
   }
 
   /** Writes everything; it stays here until {@link #written}. */

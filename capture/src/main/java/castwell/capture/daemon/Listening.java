@@ -25,6 +25,12 @@ final class Listening {
     this.openedMicros = openedMicros;
   }
 
+  /** Its row number, if it was entered already. */
+  OptionalLong entered() {
+    return id;
+  }
+
+  /** Its row number; it is entered now if it wasn't. */
   long id() {
     if (id.isEmpty()) {
       id = OptionalLong.of(store.write(t -> t.boards().listening(station, source, opened)));

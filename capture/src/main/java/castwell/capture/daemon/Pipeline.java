@@ -2,22 +2,34 @@ package castwell.capture.daemon;
 
 import castwell.capture.device.Signal;
 import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
 import castwell.capture.wire.Faults;
+import java.util.Optional;
 
-/** One station's way from a signal to the disk and to whoever listens. Used by one thread. */
+/**
+ * One station's way from a signal to the disk and to whoever listens. While the store takes nothing
+ * what comes waits in memory; once that is full, the board isn't listened to, and is asked
+ * afterwards for what it still keeps. Used by one thread.
+ */
 final class Pipeline {
   private final Lane lane;
   private final Recorder recorder;
   private final Desk desk;
   private final Announcer announcer;
   private final Store store;
+  private final Backlog backlog;
+  private Optional<Signal.Opened> link = Optional.empty();
+  private boolean deaf;
+  private long listensAgainAt = Long.MAX_VALUE;
 
-  Pipeline(Lane lane, Recorder recorder, Desk desk, Announcer announcer, Store store) {
+  Pipeline(
+      Lane lane, Recorder recorder, Desk desk, Announcer announcer, Store store, Backlog backlog) {
     this.lane = lane;
     this.recorder = recorder;
     this.desk = desk;
     this.announcer = announcer;
     this.store = store;
+    this.backlog = backlog;
   }
 
   LinkState link() {
@@ -28,43 +40,101 @@ final class Pipeline {
     return lane.faults();
   }
 
+  StoreState store() {
+    return backlog.state();
+  }
+
   long nextLook() {
-    return lane.nextLook();
+    long next = Math.min(lane.nextLook(), backlog.nextLook());
+    return deaf ? Math.min(next, listensAgainAt) : next;
   }
 
   void hear(Signal signal) {
-    lane.hear(signal);
+    if (signal instanceof Signal.Opened opened) {
+      link = Optional.of(opened);
+    } else if (signal instanceof Signal.Closed) {
+      link = Optional.empty();
+    }
+    if (!deaf || signal instanceof Signal.Closed) {
+      attempt(() -> lane.hear(signal), signal.micros());
+    }
     pass(signal.micros());
   }
 
   void advance(long micros) {
-    lane.advance(micros);
+    listenAgain(micros);
+    attempt(() -> lane.advance(micros), micros);
     pass(micros);
   }
 
   /** Closes what is open and brings every figure up to date. */
   void end(long micros) {
-    lane.end(micros);
-    pass(micros);
-    flush();
+    attempt(() -> lane.end(micros), micros);
+    backlog.add(this::flush);
+    takeOver();
+    backlog.writeNow(micros);
+  }
+
+  /**
+   * A lane looks up and enters what it hears of for the first time. Where the store doesn't let it,
+   * the board is asked for all of it again later.
+   */
+  private void attempt(Runnable hearing, long micros) {
+    try {
+      hearing.run();
+    } catch (StoreUnavailable e) {
+      backlog.refused(e, micros);
+      stopListening(micros);
+    }
+  }
+
+  private void stopListening(long micros) {
+    deaf = true;
+    listensAgainAt = micros + Backlog.RETRY_MICROS;
+  }
+
+  /** As over a new link: closing and opening the port would start many a board anew. */
+  private void listenAgain(long micros) {
+    if (deaf && micros >= listensAgainAt) {
+      if (backlog.isFull()) {
+        listensAgainAt = micros + Backlog.RETRY_MICROS;
+      } else {
+        deaf = false;
+        link.ifPresent(open -> attempt(() -> lane.hear(open.at(micros)), micros));
+      }
+    }
+  }
+
+  private void pass(long micros) {
+    takeOver();
+    if (lane.isFlushDue(micros) && backlog.isEmpty()) {
+      backlog.add(this::flush);
+    }
+    backlog.write(micros);
+    if (backlog.isFull() && !deaf) {
+      stopListening(micros);
+    }
+  }
+
+  private void takeOver() {
+    for (Lane.KeyPress press : lane.takeKeys()) {
+      backlog.add(() -> desk.key(lane.station(), press.key(), press.at()));
+    }
+    for (ClosedPassage passage : lane.takeClosed()) {
+      backlog.add(() -> record(passage));
+    }
   }
 
   /** Each passage is committed before anyone hears of it. */
-  private void pass(long micros) {
-    for (Lane.KeyPress press : lane.takeKeys()) {
-      desk.key(lane.station(), press.key(), press.at());
-    }
-    for (ClosedPassage passage : lane.takeClosed()) {
-      recorder.record(passage, lane.facts()::write);
-      lane.facts().written();
-      announcer.fedMore();
-    }
-    if (lane.isFlushDue(micros)) {
-      flush();
-    }
+  private void record(ClosedPassage passage) {
+    lane.facts().enterListenings();
+    recorder.record(passage, lane.facts()::write);
+    lane.facts().written();
+    announcer.fedMore();
   }
 
   private void flush() {
+    lane.facts().enterListenings();
     store.writing(lane.facts()::write);
     lane.facts().written();
     boolean moved =

@@ -48,6 +48,7 @@ final class Recorder {
    * @param facts other raw facts to write in the same transaction
    */
   void record(ClosedPassage closed, Consumer<Transaction> facts) {
+    closed.listening().id(); // entered in a transaction of its own, since it outlives this one
     store.writing(
         t -> {
           facts.accept(t);
@@ -59,7 +60,7 @@ final class Recorder {
           Passage passage = closed.passage();
           List<Passages.Row> known =
               t.passages()
-                  .overlapping(
+                  .named(
                       closed.board().id(), closed.boot(), passage.firstEdge(), passage.lastEdge());
           Passages.Row row =
               known.isEmpty() ? insert(t, closed, conditions) : amend(t, closed, known, conditions);
@@ -94,7 +95,7 @@ final class Recorder {
             closed.firstTicks(),
             closed.passage().boardRestarted(),
             closed.passage().edgesDropped(),
-            closed.listening(),
+            closed.listening().id(),
             station,
             fired,
             place.sessionId(),

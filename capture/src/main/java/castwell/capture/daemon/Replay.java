@@ -40,7 +40,14 @@ public final class Replay {
     Lane lane =
         new Lane(station, "recording " + header.name(), store, settings, clock, state -> {});
     Recorder recorder = new Recorder(store, settings, new Reprocessing(settings));
-    Pipeline pipeline = new Pipeline(lane, recorder, desk, nobody, store);
+    Pipeline pipeline =
+        new Pipeline(
+            lane,
+            recorder,
+            desk,
+            nobody,
+            store,
+            new Backlog(station, clock, 0, () -> 0, state -> {}));
     pipeline.hear(new Signal.Opened(station, 0, "recording " + header.name(), new Mute()));
     long last = 0;
     for (Optional<RecordedLine> line = recording.next();

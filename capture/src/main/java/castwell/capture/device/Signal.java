@@ -11,7 +11,13 @@ public sealed interface Signal {
   long micros();
 
   /** The port was opened; the link may be written to until {@link Closed}. */
-  record Opened(String station, long micros, String port, Link link) implements Signal {}
+  record Opened(String station, long micros, String port, Link link) implements Signal {
+
+    /** The same link, as if it had been opened later. */
+    public Opened at(long later) {
+      return new Opened(station, later, port, link);
+    }
+  }
 
   /** Bytes came. */
   record Received(String station, long micros, byte[] bytes) implements Signal {}

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
@@ -49,6 +50,11 @@ public final class Passages {
       int endNumber,
       long calibrationId) {
 
+    /** The edge that its name bears: it is in this passage, whatever else turns out to be. */
+    public int namedEdge() {
+      return Integer.parseInt(shotId.substring(shotId.lastIndexOf('.') + 1));
+    }
+
     /** A speed that was read elsewhere: no edges, nothing to derive. */
     public boolean isByHand() {
       return boardId == 0;
@@ -59,20 +65,24 @@ public final class Passages {
     this.handle = handle;
   }
 
-  /** The passages of one boot that share an edge number with a range, ascending. */
-  public List<Row> overlapping(long board, int boot, int first, int last) {
+  /**
+   * The passages of one boot whose name's edge lies in a range, ascending; those that had become
+   * part of another come last.
+   */
+  public List<Row> named(long board, int boot, int first, int last) {
     return handle
         .createQuery(
             "SELECT "
                 + COLUMNS
                 + """
                  FROM passage WHERE board_id = ? AND boot = ? AND first_edge <= ? AND last_edge >= ?
-                AND part_of IS NULL ORDER BY first_edge""")
+                ORDER BY part_of IS NOT NULL, first_edge""")
         .bind(0, board)
         .bind(1, boot)
         .bind(2, last)
         .bind(3, first)
         .map(ROW)
+        .filter(row -> first <= row.namedEdge() && row.namedEdge() <= last)
         .list();
   }
 
@@ -124,12 +134,12 @@ public final class Passages {
         .one();
   }
 
-  /** Late edges came: the same shot, with other ends. */
+  /** Late edges came: the same shot, with other ends; no part of another any more. */
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(
         """
         UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?,
-          edges_dropped = ? WHERE id = ?""",
+          edges_dropped = ?, part_of = NULL WHERE id = ?""",
         passage.firstEdge(),
         passage.lastEdge(),
         firstTicks,
@@ -145,6 +155,20 @@ public final class Passages {
 
   public void calibrate(long id, long calibrationId) {
     handle.execute("UPDATE passage SET calibration_id = ? WHERE id = ?", calibrationId, id);
+  }
+
+  /** Every one that gates of ours saw, and that is no part of another, as they were entered. */
+  public void each(Consumer<Row> consumer) {
+    try (var rows =
+        handle
+            .createQuery(
+                "SELECT "
+                    + COLUMNS
+                    + " FROM passage WHERE part_of IS NULL AND board_id IS NOT NULL ORDER BY id")
+            .map(ROW)
+            .stream()) {
+      rows.forEach(consumer);
+    }
   }
 
   public Optional<Row> byId(long id) {

@@ -20,19 +20,23 @@ import org.jdbi.v3.core.Jdbi;
  * on the disk.
  */
 public final class Store implements AutoCloseable {
-  private static final String FILE = "castwell.db";
+  static final String FILE = "castwell.db";
   private static final String LOCK = "castwell.lock";
 
+  private final Path folder;
   private final Jdbi jdbi;
-  private final Optional<Handle> writer;
   private final Optional<FileChannel> lock;
+
+  /** Opened anew after trouble, which may leave one in the middle of a transaction. */
+  private Optional<Handle> writer;
 
   /** Opening one takes longer than most reads: as many stay open as ever read at once. */
   private final ConcurrentLinkedDeque<Handle> readers = new ConcurrentLinkedDeque<>();
 
   private final ReentrantLock writing = new ReentrantLock();
 
-  private Store(Jdbi jdbi, Optional<Handle> writer, Optional<FileChannel> lock) {
+  private Store(Path folder, Jdbi jdbi, Optional<Handle> writer, Optional<FileChannel> lock) {
+    this.folder = folder;
     this.jdbi = jdbi;
     this.writer = writer;
     this.lock = lock;
@@ -52,7 +56,7 @@ public final class Store implements AutoCloseable {
       Databases.refuseCut(file);
       Jdbi jdbi = Databases.jdbi(file);
       jdbi.useHandle(handle -> Schema.migrate(handle, file, Schema.STEPS));
-      return new Store(jdbi, Optional.of(jdbi.open()), Optional.of(lock));
+      return new Store(folder, jdbi, Optional.of(jdbi.open()), Optional.of(lock));
     } catch (RuntimeException e) {
       closeQuietly(lock);
       throw Databases.refused(file, e);
@@ -79,21 +83,47 @@ public final class Store implements AutoCloseable {
       if (version < Schema.STEPS.size()) {
         open(folder).close();
       }
-      return new Store(jdbi, Optional.empty(), Optional.empty());
+      return new Store(folder, jdbi, Optional.empty(), Optional.empty());
     } catch (RuntimeException e) {
       throw Databases.refused(file, e);
     }
   }
 
-  /** Does all of it or nothing, and returns when it is on the disk. */
+  /**
+   * Does all of it or nothing, and returns when it is on the disk.
+   *
+   * @throws StoreUnavailable when the machine doesn't let it
+   */
   public <T> T write(Function<Transaction, T> work) {
-    Handle handle =
-        writer.orElseThrow(() -> new IllegalStateException("this store is open to read only"));
+    if (lock.isEmpty()) {
+      throw new IllegalStateException("this store is open to read only");
+    }
     writing.lock();
     try {
+      Handle handle = writer.orElseGet(jdbi::open);
+      writer = Optional.of(handle);
       return handle.inTransaction(h -> work.apply(new Transaction(h)));
+    } catch (RuntimeException e) {
+      throw trouble(e);
     } finally {
       writing.unlock();
+    }
+  }
+
+  private RuntimeException trouble(RuntimeException e) {
+    Optional<StoreUnavailable> trouble = StoreUnavailable.of(folder, e);
+    if (trouble.isPresent()) {
+      writer.ifPresent(Store::closeQuietly);
+      writer = Optional.empty();
+    }
+    return trouble.map(RuntimeException.class::cast).orElse(e);
+  }
+
+  private static void closeQuietly(Handle handle) {
+    try {
+      handle.close();
+    } catch (RuntimeException e) {
+      // What it was doing is undone already.
     }
   }
 
@@ -105,16 +135,21 @@ public final class Store implements AutoCloseable {
         });
   }
 
-  /** Reads one consistent state. */
+  /**
+   * Reads one consistent state.
+   *
+   * @throws StoreUnavailable when the machine doesn't let it
+   */
   public <T> T read(Function<Transaction, T> work) {
-    Handle handle = Optional.ofNullable(readers.poll()).orElseGet(jdbi::open);
+    Optional<Handle> handle = Optional.ofNullable(readers.poll());
     try {
-      T result = handle.inTransaction(h -> work.apply(new Transaction(h)));
-      readers.push(handle);
+      handle = Optional.of(handle.orElseGet(jdbi::open));
+      T result = handle.get().inTransaction(h -> work.apply(new Transaction(h)));
+      readers.push(handle.get());
       return result;
     } catch (RuntimeException e) {
-      handle.close();
-      throw e;
+      handle.ifPresent(Store::closeQuietly);
+      throw StoreUnavailable.of(folder, e).map(RuntimeException.class::cast).orElse(e);
     }
   }
 
@@ -141,6 +176,12 @@ public final class Store implements AutoCloseable {
               .formatted(folder),
           e);
     }
+  }
+
+  /** For whoever puts another file in the database's place. */
+  static FileChannel lockFolder(Path folder) {
+    makeFolder(folder);
+    return lock(folder);
   }
 
   private static FileChannel lock(Path folder) {

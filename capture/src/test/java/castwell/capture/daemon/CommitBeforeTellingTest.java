@@ -32,6 +32,9 @@ class CommitBeforeTellingTest {
 
     @Override
     public void linkChanged(LinkState state) {}
+
+    @Override
+    public void storeChanged(StoreState state) {}
   }
 
   @Test

@@ -23,6 +23,7 @@ final class HandFedLane {
   private final String station;
   private final Pipeline pipeline;
   private final List<LinkState> states = new ArrayList<>();
+  private final List<StoreState> stores = new ArrayList<>();
   private final StringBuilder asked = new StringBuilder();
   private final Faults faults;
   private int line = 100;
@@ -40,7 +41,19 @@ final class HandFedLane {
     Recorder recorder =
         new Recorder(bench.store(), RangeBench.SETTINGS, new Reprocessing(RangeBench.SETTINGS));
     this.faults = lane.faults();
-    this.pipeline = new Pipeline(lane, recorder, bench.desk(), bench.announcer(), bench.store());
+    this.pipeline =
+        new Pipeline(
+            lane,
+            recorder,
+            bench.desk(),
+            bench.announcer(),
+            bench.store(),
+            new Backlog(
+                station,
+                HostClock.recorded(STARTED),
+                Backlog.MOST,
+                lane.facts()::size,
+                stores::add));
     bench.desk().calibrateUnlessSaid(station, Instant.EPOCH, RangeBench.GATES, "hand");
   }
 
@@ -111,6 +124,11 @@ final class HandFedLane {
   /** All that the host wrote, since ever. */
   String asked() {
     return asked.toString();
+  }
+
+  /** What was said of the store. */
+  List<StoreState> stores() {
+    return stores;
   }
 
   List<LinkState> states() {

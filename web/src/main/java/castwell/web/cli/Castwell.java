@@ -4,6 +4,7 @@ import castwell.capture.daemon.Refused;
 import castwell.capture.device.BadRecording;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.store.StoreRefused;
+import castwell.capture.store.StoreUnavailable;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Version;
 import castwell.web.settings.BadSettings;
@@ -34,7 +35,10 @@ import picocli.CommandLine.ScopeType;
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,
-      KeyCommand.class
+      KeyCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      VerifyCommand.class
     })
 public final class Castwell {
   private static final int BAD_INPUT = 2;
@@ -48,7 +52,8 @@ public final class Castwell {
           PortUnavailable.class,
           Refused.class,
           SaidPlainly.class,
-          StoreRefused.class);
+          StoreRefused.class,
+          StoreUnavailable.class);
 
   static final class Versions implements IVersionProvider {
     @Override

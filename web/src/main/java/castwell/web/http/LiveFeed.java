@@ -2,6 +2,7 @@ package castwell.web.http;
 
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
@@ -40,10 +41,13 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private final Clock clock;
   private final LongSupplier nanos;
   private final List<LiveReader> readers = new CopyOnWriteArrayList<>();
-  private final LinkedBlockingQueue<Optional<LinkState>> calls = new LinkedBlockingQueue<>();
+  private final LinkedBlockingQueue<Optional<Said>> calls = new LinkedBlockingQueue<>();
   private final AtomicBoolean fed = new AtomicBoolean();
   private final Thread thread = new Thread(this::run, "live-feed");
   private volatile boolean open = true;
+
+  /** How something stands now: told to whoever is there, and not kept. */
+  private record Said(String name, Map<String, Object> view) {}
 
   LiveFeed(Store store, Views views, Clock clock, LongSupplier nanos) {
     this.nanos = nanos;
@@ -69,7 +73,12 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
 
   @Override
   public void linkChanged(LinkState state) {
-    calls.add(Optional.of(state));
+    calls.add(Optional.of(new Said("link", views.link(state))));
+  }
+
+  @Override
+  public void storeChanged(StoreState state) {
+    calls.add(Optional.of(new Said("store", Views.store(state))));
   }
 
   /**
@@ -91,11 +100,11 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private void run() {
     while (open) {
       try {
-        Optional<LinkState> call = calls.poll(KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
+        Optional<Said> call = calls.poll(KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
         if (call == null) {
           tellAll(KEEP_ALIVE);
         } else if (call.isPresent()) {
-          tellAll(event("", "link", views.link(call.get())));
+          tellAll(event("", call.get().name(), call.get().view()));
         } else {
           fed.set(false);
           serve();

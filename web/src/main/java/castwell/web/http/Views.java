@@ -7,6 +7,7 @@ import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.unit.Units;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
 import castwell.capture.export.RackColumns;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack;
@@ -49,6 +50,17 @@ final class Views {
     view.put("gate_a", link.levels().map(levels -> word(levels.blockedA())).orElse(null));
     view.put("gate_b", link.levels().map((Levels levels) -> word(levels.blockedB())).orElse(null));
     view.put("since", link.since().toString());
+    return view;
+  }
+
+  /** Whether a station's passages get onto the disk. */
+  static Map<String, Object> store(StoreState store) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("station", store.station());
+    view.put("trouble", store.trouble().orElse(null));
+    view.put("since", store.since().toString());
+    view.put("waiting", store.waiting());
+    view.put("full", store.full());
     return view;
   }
 

@@ -1,0 +1,111 @@
+package castwell.capture.daemon;
+
+import castwell.capture.store.StoreUnavailable;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.IntSupplier;
+
+/**
+ * What one station still has to write, in order. While the disk doesn't take it, it is kept in
+ * memory up to a bound, and tried again every so often. Used by one thread.
+ */
+final class Backlog {
+  /** An hour of shooting an arrow every 4 s; about a kilobyte each. */
+  static final int MOST = 900;
+
+  /** Five hours of beats. */
+  private static final int MOST_FACTS = 20_000;
+
+  static final long RETRY_MICROS = 2_000_000;
+
+  private final HostClock clock;
+  private final int most;
+  private final IntSupplier facts;
+  private final Consumer<StoreState> listener;
+  private final Deque<Runnable> waiting = new ArrayDeque<>();
+  private volatile StoreState state;
+  private long retryAt = Long.MAX_VALUE;
+
+  /**
+   * @param most how much it keeps; with 0 trouble is thrown on to the caller at once
+   * @param facts how many other raw facts wait beside it
+   */
+  Backlog(
+      String station, HostClock clock, int most, IntSupplier facts, Consumer<StoreState> listener) {
+    this.clock = clock;
+    this.most = most;
+    this.facts = facts;
+    this.listener = listener;
+    this.state = new StoreState(station, Optional.empty(), clock.now(), 0, false);
+  }
+
+  StoreState state() {
+    return state;
+  }
+
+  boolean isEmpty() {
+    return waiting.isEmpty();
+  }
+
+  boolean isFull() {
+    return most > 0 && (waiting.size() >= most || facts.getAsInt() >= MOST_FACTS);
+  }
+
+  /**
+   * @param work which either does all of it, or throws {@link StoreUnavailable} and has done
+   *     nothing
+   */
+  void add(Runnable work) {
+    waiting.add(work);
+    if (state.trouble().isPresent()) {
+      tell(state.trouble());
+    }
+  }
+
+  /** Writes what waits, unless that failed a moment ago. */
+  void write(long micros) {
+    if (state.trouble().isEmpty() || micros >= retryAt) {
+      writeNow(micros);
+    }
+  }
+
+  void writeNow(long micros) {
+    try {
+      while (!waiting.isEmpty()) {
+        waiting.peek().run();
+        waiting.remove();
+      }
+      retryAt = Long.MAX_VALUE;
+      tell(Optional.empty());
+    } catch (StoreUnavailable e) {
+      refused(e, micros);
+    }
+  }
+
+  /** The store let something not be done. */
+  void refused(StoreUnavailable trouble, long micros) {
+    if (most == 0) {
+      throw trouble;
+    }
+    retryAt = micros + RETRY_MICROS;
+    tell(Optional.of(trouble.getMessage()));
+  }
+
+  /** When it is tried again. */
+  long nextLook() {
+    return retryAt;
+  }
+
+  private void tell(Optional<String> trouble) {
+    Instant since = trouble.equals(state.trouble()) ? state.since() : clock.now();
+    StoreState next = new StoreState(state.station(), trouble, since, waiting.size(), isFull());
+    boolean normal = trouble.isEmpty() && state.trouble().isEmpty();
+    state = next;
+    if (!normal) {
+      listener.accept(next);
+    }
+  }
+}

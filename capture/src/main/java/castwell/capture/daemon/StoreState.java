@@ -1,0 +1,16 @@
+package castwell.capture.daemon;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * Whether what comes from a station gets onto the disk.
+ *
+ * @param trouble what keeps it from there, in one sentence; empty when nothing does
+ * @param since when that began
+ * @param waiting how many passages and key presses are kept in memory alone
+ * @param full whether there is no room for more, so that the board isn't listened to; it keeps its
+ *     last edges until it is
+ */
+public record StoreState(
+    String station, Optional<String> trouble, Instant since, int waiting, boolean full) {}

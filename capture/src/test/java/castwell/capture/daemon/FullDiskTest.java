@@ -1,0 +1,172 @@
+package castwell.capture.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import castwell.capture.FullDisk;
+import castwell.capture.store.Shot;
+import castwell.capture.store.StoreUnavailable;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What can't be written waits in memory, in order, and nobody hears of it before it is written. */
+class FullDiskTest {
+  private static final long SECOND = 1_000_000;
+
+  @TempDir Path folder;
+
+  private RangeBench bench() {
+    RangeBench bench = RangeBench.in(folder, Clock.fixed(HandFedLane.STARTED, ZoneOffset.UTC));
+    bench.desk().rack().addArrow("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench.desk().rack().addArrow("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    return bench;
+  }
+
+  private static HandFedLane online(RangeBench bench) {
+    HandFedLane lane = new HandFedLane(bench, "lane");
+    lane.plugIn(0);
+    lane.identity(1000, 7);
+    lane.beat(2000, 7, 0);
+    return lane;
+  }
+
+  private static List<String> arrows(RangeBench bench) {
+    return bench.shots("lane").stream()
+        .map(shot -> shot.arrow().map(arrow -> arrow.name()).orElse("none"))
+        .toList();
+  }
+
+  @Test
+  void shotsAndKeyPressesWaitAndThenComeInTheirOrder() {
+    try (RangeBench bench = bench()) {
+      HandFedLane lane = online(bench);
+      List<Integer> told = new ArrayList<>();
+      bench.announcer().add(new Telling(() -> told.add(bench.shots("lane").size())));
+      lane.arrow(10 * SECOND, 7, 1);
+      lane.passTimeUntil(11 * SECOND);
+      assertThat(told).containsExactly(1);
+      FullDisk.during(
+          () -> {
+            lane.say(12 * SECOND, "K,7,1,S," + 24 * SECOND); // the next arrow: light
+            lane.arrow(13 * SECOND, 7, 5);
+            lane.say(14 * SECOND, "K,7,1,S," + 28 * SECOND); // heavy
+            lane.arrow(15 * SECOND, 7, 9);
+            lane.passTimeUntil(60 * SECOND);
+            assertThat(bench.shots("lane")).hasSize(1);
+            assertThat(told).containsExactly(1);
+            StoreState red = lane.stores().get(lane.stores().size() - 1);
+            assertThat(red.trouble())
+                .contains(folder + " can't be read or written any more: look to its disk.");
+            assertThat(red.waiting()).isEqualTo(4);
+            assertThat(red.full()).isFalse();
+          });
+      lane.passTimeUntil(63 * SECOND);
+      assertThat(arrows(bench)).containsExactly("none", "light", "heavy");
+      assertThat(bench.shots("lane").stream().map(Shot::fired))
+          .allMatch(fired -> fired.isBefore(HandFedLane.STARTED.plusSeconds(16)));
+      assertThat(told.get(told.size() - 1)).isEqualTo(3);
+      StoreState good = lane.stores().get(lane.stores().size() - 1);
+      assertThat(good.trouble()).isEmpty();
+      assertThat(good.waiting()).isZero();
+      lane.arrow(70 * SECOND, 7, 13);
+      lane.passTimeUntil(71 * SECOND);
+      assertThat(arrows(bench)).containsExactly("none", "light", "heavy", "heavy");
+    }
+  }
+
+  @Test
+  void withoutRoomInMemoryTheBoardIsAskedAfterwardsForWhatItKeeps() {
+    try (RangeBench bench = bench()) {
+      HandFedLane lane = online(bench);
+      int shots = Backlog.MOST + 5;
+      long at = (shots + 1) * SECOND;
+      FullDisk.during(
+          () -> {
+            for (int i = 0; i < shots; i++) {
+              lane.arrow((i + 1) * SECOND, 7, 4 * i + 1);
+            }
+            StoreState red = lane.stores().get(lane.stores().size() - 1);
+            assertThat(red.full()).isTrue();
+            assertThat(red.waiting()).isEqualTo(Backlog.MOST);
+          });
+      int asked = lane.asked().length();
+      lane.passTimeUntil(at + 3 * SECOND);
+      assertThat(bench.shots("lane")).hasSize(Backlog.MOST);
+      assertThat(lane.asked().substring(asked)).startsWith("?\n");
+      lane.identity(at + 4 * SECOND, 7);
+      int firstLost = 4 * Backlog.MOST + 1;
+      assertThat(lane.asked()).contains("R,7," + firstLost + "\n");
+      lane.beat(at + 5 * SECOND, 7, 4 * shots);
+      for (int i = 0; i < 5; i++) { // the board says them again
+        for (int e = 0; e < 4; e++) {
+          long first = (Backlog.MOST + i + 1) * SECOND;
+          lane.edgeOfArrow(at + 6 * SECOND, 7, firstLost + 4 * i, e, first);
+        }
+      }
+      lane.passTimeUntil(at + 8 * SECOND);
+      assertThat(bench.shots("lane")).hasSize(Backlog.MOST + 5).allMatch(Shot::counts);
+    }
+  }
+
+  @Test
+  void aBoardFirstHeardMeanwhileIsAskedForAllOfItAgain() {
+    try (RangeBench bench = bench()) {
+      HandFedLane lane = new HandFedLane(bench, "lane");
+      FullDisk.during(
+          () -> {
+            lane.plugIn(0);
+            lane.identity(1000, 7);
+            lane.beat(2000, 7, 0);
+            lane.arrow(SECOND, 7, 1);
+            lane.passTimeUntil(2 * SECOND);
+            assertThat(lane.stores()).isNotEmpty();
+          });
+      lane.passTimeUntil(5 * SECOND);
+      lane.identity(6 * SECOND, 7);
+      assertThat(lane.asked()).contains("R,7,1\n");
+      lane.beat(6 * SECOND + 1000, 7, 4);
+      for (int e = 0; e < 4; e++) {
+        lane.edgeOfArrow(6 * SECOND + 2000, 7, 1, e, SECOND);
+      }
+      lane.passTimeUntil(8 * SECOND);
+      assertThat(bench.shots("lane")).hasSize(1);
+      assertThat(lane.stores().get(lane.stores().size() - 1).trouble()).isEmpty();
+    }
+  }
+
+  @Test
+  void whatAPersonSaysIsRefusedInOneSentenceAndTheNextWordIsHeard() {
+    try (RangeBench bench = bench()) {
+      FullDisk.during(
+          () -> {
+            assertThatThrownBy(
+                    () -> bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me"))
+                .isInstanceOf(StoreUnavailable.class)
+                .hasMessageContaining("look to its disk");
+          });
+      bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me");
+      assertThat(bench.tables().query("SELECT count(*) FROM tag_change")).containsExactly("1");
+    }
+  }
+
+  /** Calls when something was committed. */
+  private record Telling(Runnable look) implements Announcer.Listener {
+    @Override
+    public void fedMore() {
+      look.run();
+    }
+
+    @Override
+    public void linkChanged(LinkState state) {}
+
+    @Override
+    public void storeChanged(StoreState state) {}
+  }
+}
