@@ -4,12 +4,15 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
 import castwell.web.access.Doorkeeper;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.HttpSettings;
 import java.time.Clock;
+import java.util.List;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * What the page and its API are served from.
@@ -17,6 +20,7 @@ import java.util.function.LongSupplier;
  * @param http who may come to it, and how many
  * @param address where it is to be served
  * @param nanos a monotonic clock
+ * @param broker how each station stands with the broker; nothing when none is configured
  * @param rehearsal whether the range is pretended
  */
 public record Parts(
@@ -30,4 +34,5 @@ public record Parts(
     Doorkeeper door,
     Clock clock,
     LongSupplier nanos,
+    Supplier<List<BrokerState>> broker,
     boolean rehearsal) {}

@@ -29,7 +29,7 @@ final class Tls {
     KeyStore store = files.key().isPresent() ? pem(files) : pkcs12(files);
     SslContextFactory.Server context = new SslContextFactory.Server();
     context.setKeyStore(store);
-    context.setKeyStorePassword(files.password());
+    context.setKeyStorePassword(files.password().text());
     context.setIncludeProtocols(VERSIONS);
     warnIfOver(files, store, clock);
     return context;
@@ -38,7 +38,7 @@ final class Tls {
   private static KeyStore pkcs12(CertificateFiles files) {
     try (InputStream in = Files.newInputStream(files.certificate())) {
       KeyStore store = KeyStore.getInstance("PKCS12");
-      store.load(in, files.password().toCharArray());
+      store.load(in, files.password().text().toCharArray());
       if (Collections.list(store.aliases()).stream().anyMatch(alias -> holdsKey(store, alias))) {
         return store;
       }
@@ -72,7 +72,7 @@ final class Tls {
       }
       KeyStore store = KeyStore.getInstance("PKCS12");
       store.load(null, null);
-      store.setKeyEntry(ALIAS, key, files.password().toCharArray(), chain);
+      store.setKeyEntry(ALIAS, key, files.password().text().toCharArray(), chain);
       return store;
     } catch (GeneralSecurityException | IOException e) {
       throw new CannotServe(

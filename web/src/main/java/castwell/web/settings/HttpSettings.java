@@ -1,5 +1,6 @@
 package castwell.web.settings;
 
+import castwell.capture.publish.Secret;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -22,7 +23,7 @@ public record HttpSettings(
    * @param key PEM's private key; empty for PKCS#12
    * @param password of PKCS#12
    */
-  public record CertificateFiles(Path certificate, Optional<Path> key, String password) {}
+  public record CertificateFiles(Path certificate, Optional<Path> key, Secret password) {}
 
   /**
    * How much of everything there is at most.
@@ -83,7 +84,7 @@ public record HttpSettings(
                 new CertificateFiles(
                     settings.resolveSibling(file),
                     Optional.of(key).filter(f -> !f.isEmpty()).map(settings::resolveSibling),
-                    password));
+                    new Secret(password)));
   }
 
   public HttpSettings withWatchOpen() {

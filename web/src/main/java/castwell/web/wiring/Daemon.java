@@ -4,7 +4,11 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.LinkState;
 import castwell.capture.device.Port;
+import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.Publishers;
+import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
 import castwell.web.access.Doorkeeper;
 import castwell.web.access.Invitation;
@@ -96,6 +100,8 @@ public final class Daemon implements AutoCloseable {
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
     Doorkeeper door = new Doorkeeper(store, clock);
+    Optional<Publishers> publishers =
+        settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
     WebServer server =
         new WebServer(
             new Parts(
@@ -109,17 +115,55 @@ public final class Daemon implements AutoCloseable {
                 door,
                 clock,
                 System::nanoTime,
+                () -> publishers.map(Publishers::states).orElse(List.of()),
                 rehearsal));
     try {
       HttpAddress bound = server.start(died);
       capture.start(died);
+      publishers.ifPresent(all -> all.start(died));
       // Only now: a key that couldn't be told would be lost.
       Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
-      return new Running(bound, key, server, capture);
+      return new Running(bound, key, server, capture, publishers);
     } catch (CannotServe e) {
       server.close();
       throw e;
     }
+  }
+
+  private Publishers publishers(
+      BrokerSettings broker,
+      Settings settings,
+      List<Station> stations,
+      Desk desk,
+      Capture capture) {
+    Told told =
+        new Told(
+            station -> link(capture, station),
+            station ->
+                Map.of(
+                    "link", link(capture, station).sentence(),
+                    "faults", capture.faults().get(station).all()),
+            station -> Optional.empty());
+    Publishers publishers =
+        new Publishers(
+            broker,
+            stations.stream().map(Station::name).toList(),
+            store,
+            desk,
+            told,
+            settings.capture().zone(),
+            Version.TEXT,
+            clock,
+            System::nanoTime);
+    announcer.add(publishers);
+    return publishers;
+  }
+
+  private static LinkState link(Capture capture, String station) {
+    return capture.links().stream()
+        .filter(link -> link.station().equals(station))
+        .findFirst()
+        .orElseThrow();
   }
 
   /**
@@ -128,12 +172,17 @@ public final class Daemon implements AutoCloseable {
    * @param key the one that was made just now, if one was
    */
   public record Running(
-      HttpAddress address, Optional<String> key, WebServer server, Capture capture)
+      HttpAddress address,
+      Optional<String> key,
+      WebServer server,
+      Capture capture,
+      Optional<Publishers> publishers)
       implements AutoCloseable {
     @Override
     public void close() {
       server.close();
       capture.close();
+      publishers.ifPresent(Publishers::close); // once the last shot is on the disk
     }
   }
 

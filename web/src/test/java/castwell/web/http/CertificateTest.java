@@ -3,6 +3,7 @@ package castwell.web.http;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.publish.Secret;
 import castwell.web.MadeCertificate;
 import castwell.web.settings.HttpSettings.CertificateFiles;
 import java.nio.file.Files;
@@ -31,9 +32,11 @@ class CertificateTest {
   void itIsTakenAsPemAndAsPkcs12(String algorithm) {
     MadeCertificate certificate = new MadeCertificate(made, algorithm);
     CertificateFiles pem =
-        new CertificateFiles(certificate.certificate(), Optional.of(certificate.key()), "");
+        new CertificateFiles(
+            certificate.certificate(), Optional.of(certificate.key()), new Secret(""));
     CertificateFiles pkcs12 =
-        new CertificateFiles(certificate.pkcs12(), Optional.empty(), MadeCertificate.PASSWORD);
+        new CertificateFiles(
+            certificate.pkcs12(), Optional.empty(), new Secret(MadeCertificate.PASSWORD));
     assertThat(Tls.of(pem, Clock.systemUTC()).getKeyStore()).isNotNull();
     assertThat(Tls.of(pkcs12, Clock.systemUTC()).getKeyStore()).isNotNull();
   }
@@ -67,7 +70,7 @@ class CertificateTest {
         new CertificateFiles(
             made.resolve(certificate),
             Optional.of(key).filter(file -> !file.isEmpty()).map(made::resolve),
-            Optional.ofNullable(password).orElse(""));
+            new Secret(Optional.ofNullable(password).orElse("")));
     assertThatThrownBy(() -> Tls.of(files, Clock.systemUTC()))
         .isInstanceOf(CannotServe.class)
         .hasMessageMatching("[^\\n]{20,400}\\.")
