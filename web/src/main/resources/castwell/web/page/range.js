@@ -1,4 +1,5 @@
 // The range page: what Castwell says is fetched, followed live, and shown.
+import {showAccess} from './access.js';
 import {newSession, readRange} from './api.js';
 import {attempt} from './bar.js';
 import {byId, setText} from './dom.js';
@@ -153,3 +154,4 @@ setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
 refetch();
+showAccess();
