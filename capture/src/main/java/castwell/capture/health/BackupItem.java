@@ -20,7 +20,7 @@ final class BackupItem {
     Optional<Instant> last = upkeep.lastBackup();
     long since = upkeep.passagesSince(last.orElse(Instant.EPOCH));
     Item item = last.map(at -> of(Duration.between(at, now), since)).orElseGet(() -> none(since));
-    return item.with(Measured.of(since, "passages since", since));
+    return item.with(Measured.plain(since, "passages since"));
   }
 
   private static Item none(long passages) {

@@ -5,6 +5,7 @@ import castwell.analysis.speed.Oscillator;
 import castwell.capture.daemon.BoardClock;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.RawFacts.StoredBeat;
@@ -54,6 +55,7 @@ public final class Checkup {
   public Vitals vitals(String station) {
     Instant now = clock.instant();
     Optional<LinkState> link = witness.link(station);
+    Optional<BrokerState> broker = witness.broker(station);
     return store.read(
         t ->
             new Vitals(
@@ -63,6 +65,7 @@ public final class Checkup {
                 Vitals.isSilent(link) ? List.of() : witness.beats(station),
                 witness.faults(station),
                 witness.store(station),
+                broker,
                 t.beats().runs(station).stream().findFirst().map(run -> rate(t, station, run, now)),
                 earlier(t, station, now)));
   }
@@ -83,6 +86,7 @@ public final class Checkup {
     items.add(EdgesItem.of(vitals));
     items.addAll(FaultItems.of(vitals));
     items.add(StoreItem.of(vitals));
+    vitals.broker().map(broker -> BrokerItem.of(broker, vitals.at())).ifPresent(items::add);
     return new Health(List.copyOf(items));
   }
 

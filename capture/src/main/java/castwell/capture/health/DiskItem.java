@@ -53,6 +53,6 @@ final class DiskItem {
             room.databaseBytes() / GIGABYTE,
             noBackup ? ", so that a backup beside it wouldn't fit" : "");
     return Item.of(NAME, level, told, "Free some space on the data folder's disk.")
-        .with(Measured.of(room.freeBytes() / GIGABYTE, "GB", stations));
+        .with(Measured.plain(room.freeBytes() / GIGABYTE, "GB"));
   }
 }

@@ -11,6 +11,11 @@ import java.util.OptionalLong;
  */
 public record Measured(double value, String unit, OptionalDouble u, OptionalLong n) {
 
+  /** A count, or what a system tells of itself. */
+  static Measured plain(double value, String unit) {
+    return new Measured(value, unit, OptionalDouble.empty(), OptionalLong.empty());
+  }
+
   static Measured of(double value, String unit, long n) {
     return new Measured(value, unit, OptionalDouble.empty(), OptionalLong.of(n));
   }

@@ -5,12 +5,19 @@ import castwell.capture.daemon.ClockStep;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.HeardBeat;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
-/** The capture that runs in this program knows. */
-public record RunningCapture(Capture capture) implements Witness {
+/**
+ * The capture that runs in this program knows.
+ *
+ * @param broker how each station stands with the broker; nothing when none is configured
+ */
+public record RunningCapture(Capture capture, Supplier<List<BrokerState>> broker)
+    implements Witness {
 
   @Override
   public Optional<LinkState> link(String station) {
@@ -30,6 +37,11 @@ public record RunningCapture(Capture capture) implements Witness {
   @Override
   public Optional<StoreState> store(String station) {
     return capture.stores().stream().filter(store -> store.station().equals(station)).findFirst();
+  }
+
+  @Override
+  public Optional<BrokerState> broker(String station) {
+    return broker.get().stream().filter(state -> state.station().equals(station)).findFirst();
   }
 
   @Override

@@ -33,6 +33,6 @@ final class StoreItem {
                                 store.full() ? ", and no more can be" : ""),
                         "Do that now, and don't switch the computer off before."))
             .orElseGet(() -> Item.well(NAME, "What comes gets onto the disk."));
-    return item.with(Measured.of(store.waiting(), "waiting", store.waiting()));
+    return item.with(Measured.plain(store.waiting(), "passages wait"));
   }
 }

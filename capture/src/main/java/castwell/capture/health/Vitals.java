@@ -3,6 +3,7 @@ package castwell.capture.health;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.HeardBeat;
 import java.time.Instant;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * What a station's health is judged from, as far as it is known.
  *
  * @param beats the last minutes', ascending
+ * @param broker empty where none is configured
  * @param earlier beats from before, one every ten minutes, the newest first
  */
 public record Vitals(
@@ -21,6 +23,7 @@ public record Vitals(
     List<HeardBeat> beats,
     Optional<FaultCounts> faults,
     Optional<StoreState> store,
+    Optional<BrokerState> broker,
     Optional<BoardRate> rate,
     List<HeardBeat> earlier) {
 

@@ -4,6 +4,7 @@ import castwell.capture.daemon.ClockStep;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.HeardBeat;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,11 @@ public interface Witness {
   }
 
   default Optional<StoreState> store(String station) {
+    return Optional.empty();
+  }
+
+  /** How it stands with the broker, if there is one. */
+  default Optional<BrokerState> broker(String station) {
     return Optional.empty();
   }
 

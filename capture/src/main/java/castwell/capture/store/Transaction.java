@@ -75,6 +75,10 @@ public final class Transaction {
     return new Upkeep(handle);
   }
 
+  public Plans plans() {
+    return new Plans(handle);
+  }
+
   public Integrity integrity() {
     return new Integrity(handle);
   }
@@ -85,5 +89,9 @@ public final class Transaction {
 
   public Feed feed() {
     return new Feed(handle);
+  }
+
+  public Access access() {
+    return new Access(handle);
   }
 }

@@ -36,6 +36,8 @@ final class CheckCommand implements Callable<Integer> {
   private static final JsonMapper JSON =
       JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
+  private static final Optional<String> KEY = Optional.ofNullable(System.getenv("CASTWELL_KEY"));
+
   @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
 
@@ -66,13 +68,13 @@ final class CheckCommand implements Callable<Integer> {
 
   /** It has the ports: they are left alone. Where it doesn't answer, what it stored is told. */
   private JsonNode besideTheRunningOne(Path folder, Settings settings) {
-    RunningCastwell running = new RunningCastwell(http.or(settings.listen()));
+    RunningCastwell running = new RunningCastwell(http.or(settings.listen()), KEY);
     Optional<JsonNode> told = running.health();
     if (told.isPresent()) {
       return told.get();
     }
     System.err.printf(
-        "castwell: A Castwell that runs here has the ports, and doesn't answer at %s: this is what it stored.%n",
+        "castwell: A Castwell that runs here has the ports, and doesn't tell at http://%s how it is (where it takes a key, set CASTWELL_KEY to it): this is what it stored.%n",
         running.address());
     try (Store store = Store.openToRead(folder)) {
       return health(store, settings, new StoredBeats(store, CLOCK));
@@ -85,7 +87,7 @@ final class CheckCommand implements Callable<Integer> {
       PortTrial trial = new PortTrial(CLOCK, Daemon::micros);
       SerialPorts ports = new SerialPorts(Daemon::micros);
       for (Station station : settings.stations()) {
-        trial.listen(station.name(), ports.port(station.port()));
+        trial.listen(station.name(), Ports.of(station, settings, ports));
       }
       return health(store, settings, trial);
     }

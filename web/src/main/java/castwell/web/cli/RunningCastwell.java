@@ -13,8 +13,12 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 
-/** The Castwell that runs over the same data folder, asked from the same computer. */
-record RunningCastwell(HttpAddress address) {
+/**
+ * The Castwell that runs over the same data folder, asked from the same computer.
+ *
+ * @param key where its page takes one
+ */
+record RunningCastwell(HttpAddress address, Optional<String> key) {
   private static final Duration PATIENCE = Duration.ofSeconds(10);
   private static final Set<String> EVERY_ADDRESS = Set.of("0.0.0.0", "::");
 
@@ -29,6 +33,7 @@ record RunningCastwell(HttpAddress address) {
   Optional<JsonNode> health() {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://" + address + "/api/health")).timeout(PATIENCE);
+    key.ifPresent(word -> request.header("Authorization", "Bearer " + word));
     try {
       HttpResponse<String> answer =
           HttpClient.newBuilder()

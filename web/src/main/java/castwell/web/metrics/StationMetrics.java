@@ -7,6 +7,7 @@ import castwell.capture.health.Health;
 import castwell.capture.health.Item;
 import castwell.capture.health.Level;
 import castwell.capture.health.Vitals;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Surroundings;
@@ -66,6 +67,7 @@ final class StationMetrics {
                     store.waiting(),
                     "station",
                     station));
+    vitals.broker().ifPresent(broker -> broker(families, station, broker));
   }
 
   private static void beat(Families families, String station, HeardBeat heard) {
@@ -100,7 +102,7 @@ final class StationMetrics {
         "The board's supply.",
         Unit.VOLTS,
         around.supplyMv(),
-        1e-3,
+        1_000,
         station);
     measured(
         families,
@@ -108,7 +110,7 @@ final class StationMetrics {
         "Temperature of the board's chip.",
         Unit.CELSIUS,
         around.chipCentiC(),
-        1e-2,
+        100,
         station);
     measured(
         families,
@@ -116,7 +118,7 @@ final class StationMetrics {
         "Temperature of the air.",
         Unit.CELSIUS,
         around.airCentiC(),
-        1e-2,
+        100,
         station);
     measured(
         families,
@@ -124,7 +126,7 @@ final class StationMetrics {
         "Relative humidity of the air.",
         Unit.RATIO,
         around.humidityCentiPercent(),
-        1e-4,
+        10_000,
         station);
   }
 
@@ -148,9 +150,9 @@ final class StationMetrics {
       String help,
       Unit unit,
       OptionalInt value,
-      double scale,
+      double parts,
       String station) {
-    value.ifPresent(v -> families.gauge(name, help, unit, v * scale, "station", station));
+    value.ifPresent(v -> families.gauge(name, help, unit, v / parts, "station", station));
   }
 
   private static void clock(Families families, String station, BoardRate rate, TickRate measured) {
@@ -166,6 +168,21 @@ final class StationMetrics {
         "Standard uncertainty of the board clock's error.",
         Unit.RATIO,
         measured.relativeU(),
+        "station",
+        station);
+  }
+
+  private static void broker(Families families, String station, BrokerState broker) {
+    families.gauge(
+        "castwell_broker_connected",
+        "1 while the broker is told what happens.",
+        broker.connected() ? 1 : 0,
+        "station",
+        station);
+    families.gauge(
+        "castwell_outbox_messages",
+        "Messages that wait on the disk for the broker.",
+        broker.waiting(),
         "station",
         station);
   }
