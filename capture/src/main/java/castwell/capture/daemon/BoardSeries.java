@@ -8,6 +8,7 @@ import castwell.capture.wire.Sentence.EdgeSeen;
 import castwell.capture.wire.Sentence.Heartbeat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which board an edge is of when its name is taken: boot counters get reset, and two boards can
@@ -16,13 +17,17 @@ import java.util.Optional;
 final class BoardSeries {
   private BoardSeries() {}
 
-  /** The series that holds this very edge, or one that holds nothing of its boot, or a new one. */
-  static Board of(Store store, Board taken, EdgeSeen edge) {
+  /**
+   * The series that holds this very edge, or one that holds nothing of its boot, or a new one.
+   *
+   * @param used those that have edges of that boot, though it may not be stored yet
+   */
+  static Board of(Store store, Board taken, EdgeSeen edge, Set<Board> used) {
     return store.write(
         t -> {
           List<Board> all = t.boards().named(taken.device());
           Optional<Board> same = all.stream().filter(board -> holds(t, board, edge)).findFirst();
-          return same.or(() -> unused(t, all, edge.boot()))
+          return same.or(() -> unused(t, all, edge.boot(), used))
               .orElseGet(() -> t.boards().begin(taken.device()));
         });
   }
@@ -30,20 +35,24 @@ final class BoardSeries {
   /**
    * The series that holds this very beat, or the one it was taken for unless more edges of its boot
    * are stored than it has counted, or one that holds nothing of its boot, or a new one.
+   *
+   * @param used those that have edges of that boot, though it may not be stored yet
    */
-  static Board of(Store store, Board taken, Heartbeat beat) {
+  static Board of(Store store, Board taken, Heartbeat beat, Set<Board> used) {
     return store.write(
         t -> {
           List<Board> all = t.boards().named(taken.device());
           Optional<Board> same = all.stream().filter(b -> t.raw().holds(b.id(), beat)).findFirst();
           boolean canBe = t.raw().highestEdge(taken.id(), beat.boot()) <= beat.edges();
-          return same.or(() -> canBe ? Optional.of(taken) : unused(t, all, beat.boot()))
+          return same.or(() -> canBe ? Optional.of(taken) : unused(t, all, beat.boot(), used))
               .orElseGet(() -> t.boards().begin(taken.device()));
         });
   }
 
-  private static Optional<Board> unused(Transaction t, List<Board> all, int boot) {
-    return all.stream().filter(b -> t.raw().highestEdge(b.id(), boot) == 0).findFirst();
+  private static Optional<Board> unused(Transaction t, List<Board> all, int boot, Set<Board> used) {
+    return all.stream()
+        .filter(b -> !used.contains(b) && t.raw().highestEdge(b.id(), boot) == 0)
+        .findFirst();
   }
 
   static boolean isSame(StoredEdge stored, EdgeSeen edge) {

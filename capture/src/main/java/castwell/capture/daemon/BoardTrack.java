@@ -18,6 +18,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The board that a station hears, through its boots: edges go to the boot they are of, and come out
@@ -128,7 +130,7 @@ final class BoardTrack {
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      isAnother(BoardSeries.of(store, c.board(), edge), micros);
+      isAnother(BoardSeries.of(store, c.board(), edge, used(edge.boot())), micros);
       edge(edge, micros);
     }
     recognised = true;
@@ -144,13 +146,26 @@ final class BoardTrack {
     if (recognised) {
       return Optional.empty();
     }
-    Board board = BoardSeries.of(store, c.board(), beat);
+    Board board = BoardSeries.of(store, c.board(), beat, used(beat.boot()));
     boolean another = board.id() != c.board().id();
     if (another) {
       isAnother(board, micros);
     }
     recognised = true;
     return another ? context : Optional.empty();
+  }
+
+  /** Boards with edges of that boot that may be on their way to the store. */
+  private Set<Board> used(int boot) {
+    Set<Board> used =
+        closed.stream()
+            .filter(passage -> passage.boot() == boot)
+            .map(ClosedPassage::board)
+            .collect(Collectors.toSet());
+    context
+        .filter(c -> c.boot() == boot && c.assembler().hasEdges())
+        .ifPresent(c -> used.add(c.board()));
+    return used;
   }
 
   private void isAnother(Board board, long micros) {
