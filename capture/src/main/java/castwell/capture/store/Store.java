@@ -53,6 +53,7 @@ public final class Store implements AutoCloseable {
     Path file = folder.resolve(FILE);
     FileChannel lock = lock(folder);
     try {
+      NativeLibrary.unpackInto(folder);
       Databases.refuseCut(file);
       Jdbi jdbi = Databases.jdbi(file);
       jdbi.useHandle(handle -> Schema.migrate(handle, file, Schema.STEPS));
@@ -76,6 +77,7 @@ public final class Store implements AutoCloseable {
               .formatted(folder));
     }
     try {
+      NativeLibrary.unpackInto(folder);
       Databases.refuseCut(file);
       Jdbi jdbi = Databases.jdbi(file);
       int version = jdbi.withHandle(Schema::version);
@@ -133,6 +135,15 @@ public final class Store implements AutoCloseable {
           work.accept(transaction);
           return null;
         });
+  }
+
+  /**
+   * Writes what changes nothing, to see whether it gets onto the disk.
+   *
+   * @throws StoreUnavailable when it doesn't
+   */
+  public void probe() {
+    writing(t -> t.handle().execute("PRAGMA user_version = " + Schema.version(t.handle())));
   }
 
   /**

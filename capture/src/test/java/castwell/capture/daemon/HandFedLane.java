@@ -29,6 +29,13 @@ final class HandFedLane {
   private int line = 100;
 
   HandFedLane(RangeBench bench, String station) {
+    this(bench, station, Backlog.MOST);
+  }
+
+  /**
+   * @param mostWaiting how much is kept in memory while the store takes nothing
+   */
+  HandFedLane(RangeBench bench, String station, int mostWaiting) {
     this.station = station;
     Lane lane =
         new Lane(
@@ -51,8 +58,9 @@ final class HandFedLane {
             new Backlog(
                 station,
                 HostClock.recorded(STARTED),
-                Backlog.MOST,
+                mostWaiting,
                 lane.facts()::size,
+                bench.store()::probe,
                 stores::add));
     bench.desk().calibrateUnlessSaid(station, Instant.EPOCH, RangeBench.GATES, "hand");
   }

@@ -4,6 +4,7 @@ import castwell.capture.daemon.Refused;
 import castwell.capture.device.BadRecording;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.store.StoreRefused;
+import castwell.capture.store.StoreUnavailable;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Version;
 import castwell.web.settings.BadSettings;
@@ -47,7 +48,8 @@ public final class Castwell {
           PortUnavailable.class,
           Refused.class,
           SaidPlainly.class,
-          StoreRefused.class);
+          StoreRefused.class,
+          StoreUnavailable.class);
 
   static final class Versions implements IVersionProvider {
     @Override

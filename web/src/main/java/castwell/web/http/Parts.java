@@ -4,8 +4,8 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.store.Store;
-import java.time.Clock;
 import java.util.function.LongSupplier;
 
 /**
@@ -20,6 +20,6 @@ public record Parts(
     Capture capture,
     Announcer announcer,
     CaptureSettings settings,
-    Clock clock,
+    OnwardClock clock,
     LongSupplier nanos,
     boolean rehearsal) {}

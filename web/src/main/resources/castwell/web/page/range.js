@@ -9,6 +9,7 @@ import {showLink} from './link.js';
 import {follow} from './live.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
+import {showTrouble} from './trouble.js';
 
 const STATION_KEY = 'castwell.station';
 const SOON_MS = 150;
@@ -60,6 +61,7 @@ function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
   setText(byId('version'), `Castwell ${snapshot.version}`);
   showTheLink();
+  showTrouble(snapshot);
   showTags(snapshot);
   showTheLast();
   showEnd(snapshot);
@@ -77,6 +79,7 @@ function showTheLast() {
 
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
+  if (kind === 'store') return onStore(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
   refetchSoon();
 }
@@ -95,6 +98,11 @@ function onLink(link) {
   const isKnown = others.length < snapshot.stations.length;
   snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
   showTheLink();
+}
+
+function onStore(store) {
+  snapshot.stores = snapshot.stores.map((s) => (s.station === store.station ? store : s));
+  showTrouble(snapshot);
 }
 
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
