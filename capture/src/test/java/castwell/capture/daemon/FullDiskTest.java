@@ -79,7 +79,7 @@ class FullDiskTest {
             assertThat(told).containsExactly(1);
             StoreState red = last(lane);
             assertThat(red.trouble())
-                .contains(folder + " can't be read or written any more: look to its disk.");
+                .contains(folder + " can't be read or written: look to its disk.");
             assertThat(red.waiting()).isEqualTo(2);
             assertThat(red.full()).isFalse();
           });
@@ -125,7 +125,7 @@ class FullDiskTest {
       for (int i = 0; i < 5; i++) { // the board says them again
         sayAgain(lane, at + 6 * SECOND, firstLost + 4 * i, (ROOM + i + 1) * SECOND);
       }
-      lane.passTimeUntil(at + 8 * SECOND);
+      lane.passTimeUntil(at + 7 * SECOND);
       assertThat(bench.shots("lane")).hasSize(shots).allMatch(Shot::counts);
       assertThat(lane.link().state()).isEqualTo(LinkState.State.ONLINE);
     }

@@ -17,7 +17,7 @@ import java.util.Locale;
  * A station fed by hand: sentences at chosen microseconds, and no thread or clock but that. The
  * board's counter stands at two ticks a microsecond.
  */
-final class HandFedLane {
+class HandFedLane {
   static final Instant STARTED = Instant.parse("2026-05-02T09:00:00Z");
 
   private final String station;
@@ -36,15 +36,12 @@ final class HandFedLane {
    * @param mostWaiting how much is kept in memory while the store takes nothing
    */
   HandFedLane(RangeBench bench, String station, int mostWaiting) {
+    this(bench, station, mostWaiting, HostClock.recorded(STARTED));
+  }
+
+  HandFedLane(RangeBench bench, String station, int mostWaiting, HostClock clock) {
     this.station = station;
-    Lane lane =
-        new Lane(
-            station,
-            "hand",
-            bench.store(),
-            RangeBench.SETTINGS,
-            HostClock.recorded(STARTED),
-            states::add);
+    Lane lane = new Lane(station, "hand", bench.store(), RangeBench.SETTINGS, clock, states::add);
     Recorder recorder =
         new Recorder(bench.store(), RangeBench.SETTINGS, new Reprocessing(RangeBench.SETTINGS));
     this.faults = lane.faults();
@@ -57,7 +54,7 @@ final class HandFedLane {
             bench.store(),
             new Backlog(
                 station,
-                HostClock.recorded(STARTED),
+                clock,
                 mostWaiting,
                 lane.facts()::size,
                 bench.store()::probe,
