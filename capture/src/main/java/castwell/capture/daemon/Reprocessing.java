@@ -155,7 +155,7 @@ public final class Reprocessing {
                     beat.receivedUs()));
   }
 
-  private static Timing timing(Transaction t, Passages.Row row) {
+  static Timing timing(Transaction t, Passages.Row row) {
     return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
   }
 

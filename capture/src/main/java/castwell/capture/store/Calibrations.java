@@ -77,6 +77,14 @@ public final class Calibrations {
         .one();
   }
 
+  /** Of every station, as they were entered. */
+  public List<Entry> all() {
+    return handle
+        .createQuery("SELECT " + COLUMNS + " FROM calibration ORDER BY id")
+        .map(ENTRY)
+        .list();
+  }
+
   /** The one in force at an instant: the last entered of those that hold then, else the nearest. */
   public Optional<Entry> inForce(String station, Instant at) {
     return one(

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
@@ -154,6 +155,20 @@ public final class Passages {
 
   public void calibrate(long id, long calibrationId) {
     handle.execute("UPDATE passage SET calibration_id = ? WHERE id = ?", calibrationId, id);
+  }
+
+  /** Every one that gates of ours saw, and that is no part of another, as they were entered. */
+  public void each(Consumer<Row> consumer) {
+    try (var rows =
+        handle
+            .createQuery(
+                "SELECT "
+                    + COLUMNS
+                    + " FROM passage WHERE part_of IS NULL AND board_id IS NOT NULL ORDER BY id")
+            .map(ROW)
+            .stream()) {
+      rows.forEach(consumer);
+    }
   }
 
   public Optional<Row> byId(long id) {

@@ -17,7 +17,7 @@ import org.jdbi.v3.core.Jdbi;
  * on the disk.
  */
 public final class Store implements AutoCloseable {
-  private static final String FILE = "castwell.db";
+  static final String FILE = "castwell.db";
 
   private final Path folder;
   private final Jdbi jdbi;

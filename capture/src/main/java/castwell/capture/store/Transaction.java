@@ -67,6 +67,14 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  public Integrity integrity() {
+    return new Integrity(handle);
+  }
+
+  public Holding holding() {
+    return Holding.of(handle);
+  }
+
   public Feed feed() {
     return new Feed(handle);
   }

@@ -18,10 +18,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /** A data folder and all that works on it, set as the program is when nobody changed a setting. */
-final class RangeBench implements AutoCloseable {
+public final class RangeBench implements AutoCloseable {
   static final Calibration GATES =
       new Calibration(0.6096, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
-  static final CaptureSettings SETTINGS =
+  public static final CaptureSettings SETTINGS =
       new CaptureSettings(
           AssemblyTiming.defaults(),
           Limits.defaults(),

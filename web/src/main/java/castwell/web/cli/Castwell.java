@@ -34,7 +34,10 @@ import picocli.CommandLine.ScopeType;
       RecordCommand.class,
       ImportCommand.class,
       ExportCommand.class,
-      ReportCommand.class
+      ReportCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      VerifyCommand.class
     })
 public final class Castwell {
   private static final int BAD_INPUT = 2;

@@ -49,6 +49,7 @@ public final class WebServer implements AutoCloseable {
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
               new ReportsApi(store, zone).route(config);
+              new BrokerApi(parts.broker()).route(config);
               new LiveApi(store, feed).route(config);
             });
   }

@@ -4,8 +4,12 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.OnwardClock;
 import castwell.capture.device.Port;
+import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.Publishers;
+import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
@@ -18,6 +22,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -96,6 +101,8 @@ public final class Daemon implements AutoCloseable {
     announcer.add(new TroubleLog());
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Optional<Publishers> publishers =
+        settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
     WebServer server =
         new WebServer(
             new Parts(
@@ -106,25 +113,65 @@ public final class Daemon implements AutoCloseable {
                 settings.capture(),
                 clock,
                 System::nanoTime,
+                () -> publishers.map(Publishers::states).orElse(List.of()),
                 rehearsal));
     try {
       HttpAddress bound = server.start(address, died);
       capture.start(died);
-      return new Running(bound, server, capture);
+      publishers.ifPresent(all -> all.start(died));
+      return new Running(bound, server, capture, publishers);
     } catch (CannotServe e) {
       server.close();
       throw e;
     }
   }
 
+  private Publishers publishers(
+      BrokerSettings broker,
+      Settings settings,
+      List<Station> stations,
+      Desk desk,
+      Capture capture) {
+    Told told =
+        new Told(
+            station -> link(capture, station),
+            station ->
+                Map.of(
+                    "link", link(capture, station).sentence(),
+                    "faults", capture.faults().get(station).all()),
+            station -> Optional.empty());
+    Publishers publishers =
+        new Publishers(
+            broker,
+            stations.stream().map(Station::name).toList(),
+            store,
+            desk,
+            told,
+            settings.capture().zone(),
+            Version.TEXT,
+            clock,
+            System::nanoTime);
+    announcer.add(publishers);
+    return publishers;
+  }
+
+  private static LinkState link(Capture capture, String station) {
+    return capture.links().stream()
+        .filter(link -> link.station().equals(station))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** What runs; closing it returns when all that came is on the disk. */
-  public record Running(HttpAddress address, WebServer server, Capture capture)
+  public record Running(
+      HttpAddress address, WebServer server, Capture capture, Optional<Publishers> publishers)
       implements AutoCloseable {
     @Override
     public void close() {
       server.close();
       capture.close();
       capture.stores().forEach(TroubleLog::atTheEnd);
+      publishers.ifPresent(Publishers::close); // once the last shot is on the disk
     }
   }
 

@@ -1,0 +1,143 @@
+package castwell.capture.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.sqlite.SQLiteConnection;
+
+/** Copies of a data folder's database, made beside a program that writes to it. */
+public final class Backups {
+  private static final int PAGES_A_STEP = 1024;
+
+  private Backups() {}
+
+  /** Hears how far a copy has come. */
+  @FunctionalInterface
+  public interface Progress {
+    void reached(long part, long whole);
+  }
+
+  /** A backup that was made and read back. */
+  public record Made(Path file, long bytes, Holding holding) {}
+
+  /**
+   * Copies a folder's database as it is at one moment (SQLite's online backup), reads the copy back
+   * and enters it in the folder.
+   *
+   * @param target is there, whole, when this returns; in the place of one of that name
+   * @throws StoreRefused when there is nothing to copy, or the copy isn't the same
+   */
+  public static Made make(Path folder, Path target, Instant now, Progress progress)
+      throws IOException {
+    Store.openToRead(folder).close(); // refuses what isn't ours, and brings it forward
+    Jdbi jdbi = Databases.jdbi(folder.resolve(Store.FILE));
+    Holding holding = jdbi.withHandle(source -> copy(source, target, progress));
+    Made made = new Made(target, Files.size(target), holding);
+    jdbi.useHandle(handle -> enter(handle, made, now));
+    return made;
+  }
+
+  /** The last that was made of this folder. */
+  static Optional<Instant> last(Handle handle) {
+    return handle
+        .createQuery("SELECT max(at_ms) AS last FROM backup")
+        .map((row, context) -> Columns.optionalLong(row, "last"))
+        .one()
+        .stream()
+        .mapToObj(Instant::ofEpochMilli)
+        .findFirst();
+  }
+
+  private static void enter(Handle handle, Made made, Instant now) {
+    handle.execute(
+        "INSERT INTO backup (at_ms, path, bytes) VALUES (?, ?, ?)",
+        now.toEpochMilli(),
+        made.file().toAbsolutePath().toString(),
+        made.bytes());
+  }
+
+  /** On the disk under its name, whole, or not at all. */
+  static Holding copy(Handle source, Path target, Progress progress) throws IOException {
+    Path part = target.resolveSibling(target.getFileName() + ".part");
+    Files.deleteIfExists(part);
+    try {
+      Holding holding = copyAsOfNow(source, part, progress);
+      readBack(part, holding);
+      sync(part, StandardOpenOption.WRITE);
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+      sync(target.toAbsolutePath().getParent(), StandardOpenOption.READ);
+      return holding;
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  /** The open transaction sees one moment, so that shots fired meanwhile don't begin it anew. */
+  private static Holding copyAsOfNow(Handle source, Path part, Progress progress) {
+    return source.inTransaction(
+        moment -> {
+          Holding holding = Holding.of(moment);
+          int result;
+          try {
+            result =
+                moment
+                    .getConnection()
+                    .unwrap(SQLiteConnection.class)
+                    .getDatabase()
+                    .backup(
+                        "main",
+                        part.toString(),
+                        (remaining, pages) -> progress.reached(pages - remaining, pages),
+                        0,
+                        0,
+                        PAGES_A_STEP);
+          } catch (SQLException e) {
+            throw cantBeWritten(part, e.getMessage());
+          }
+          if (result != 0) {
+            throw cantBeWritten(part, "SQLite's code " + result);
+          }
+          return holding;
+        });
+  }
+
+  private static StoreRefused cantBeWritten(Path part, String why) {
+    return new StoreRefused(
+        "%s can't be written (%s): look to its folder, and to the space there."
+            .formatted(part, why));
+  }
+
+  private static void readBack(Path copy, Holding expected) {
+    List<String> faults =
+        Databases.jdbi(copy)
+            .withHandle(
+                handle -> {
+                  List<String> found = new Integrity(handle).faults();
+                  if (found.isEmpty() && !Holding.of(handle).equals(expected)) {
+                    found = List.of("It doesn't hold what the database does.");
+                  }
+                  handle.execute("PRAGMA journal_mode = DELETE"); // one file, for any medium
+                  return found;
+                });
+    if (!faults.isEmpty()) {
+      throw new StoreRefused(
+          "The backup isn't sound and was thrown away (%s): run \"castwell verify\"."
+              .formatted(faults.get(0)));
+    }
+  }
+
+  static void sync(Path path, StandardOpenOption mode) throws IOException {
+    try (FileChannel written = FileChannel.open(path, mode)) {
+      written.force(true);
+    }
+  }
+}
