@@ -1,6 +1,7 @@
 package castwell.web.http;
 
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
 import castwell.web.access.Attempts;
@@ -10,7 +11,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
-import java.time.Clock;
 import java.time.ZoneId;
 import java.util.function.Consumer;
 
@@ -27,7 +27,7 @@ public final class WebServer implements AutoCloseable {
     address = parts.address();
     Store store = parts.store();
     Desk desk = parts.desk();
-    Clock clock = parts.clock();
+    OnwardClock clock = parts.clock();
     ZoneId zone = parts.settings().zone();
     Views views = new Views(zone);
     feed = new LiveFeed(store, views, clock, parts.nanos());

@@ -11,6 +11,7 @@ import {follow} from './live.js';
 import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
+import {showTrouble} from './trouble.js';
 
 const STATION_KEY = 'castwell.station';
 const SOON_MS = 150;
@@ -64,6 +65,7 @@ function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
   setText(byId('version'), `Castwell ${snapshot.version}`);
   showTheLink();
+  showTrouble(snapshot);
   showTags(snapshot);
   showTheLast();
   showPlan(snapshot);
@@ -82,6 +84,7 @@ function showTheLast() {
 
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
+  if (kind === 'store') return onStore(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
   if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
   refetchSoon();
@@ -107,6 +110,11 @@ function onLink(link) {
   const isKnown = others.length < snapshot.stations.length;
   snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
   showTheLink();
+}
+
+function onStore(store) {
+  snapshot.stores = snapshot.stores.map((s) => (s.station === store.station ? store : s));
+  showTrouble(snapshot);
 }
 
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
