@@ -57,7 +57,7 @@ final class Served implements AutoCloseable {
   private static Served over(Path folder, String stationName, Path path) {
     Daemon daemon = Daemon.open(folder);
     Settings settings = SettingsFile.read(folder);
-    PortSpec spec = PortSpec.parse(path.toString());
+    PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
     return start(daemon, settings, station, port, 0, false);

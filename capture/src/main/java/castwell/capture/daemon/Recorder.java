@@ -117,6 +117,7 @@ final class Recorder {
     t.passages().amend(row.id(), closed.passage(), closed.firstTicks());
     for (Passages.Row part : known.subList(1, known.size())) {
       t.passages().join(part.id(), row.id());
+      t.feed().shot(closed.station(), part.id()); // it is none of its own any more
     }
     reprocessing.derive(t, row, closed.passage(), closed.timing(), conditions);
     return row;

@@ -157,7 +157,16 @@ public final class Shots {
 
   /** All there are, the first first, one by one. */
   public void each(Consumer<Shot> consumer) {
-    try (var shots = query("ORDER BY fired_ms, passage.id").map(Shots::shot).stream()) {
+    each(query("ORDER BY fired_ms, passage.id"), consumer);
+  }
+
+  /** Likewise, those of one station. */
+  public void each(String station, Consumer<Shot> consumer) {
+    each(query("AND passage.station = ? ORDER BY fired_ms, passage.id", station), consumer);
+  }
+
+  private static void each(Query query, Consumer<Shot> consumer) {
+    try (var shots = query.map(Shots::shot).stream()) {
       shots.forEach(consumer);
     }
   }

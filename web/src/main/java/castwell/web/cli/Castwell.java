@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
       RehearseCommand.class,
       ReplayCommand.class,
       RecordCommand.class,
+      ForwardCommand.class,
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,

@@ -4,14 +4,18 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
 import java.time.Clock;
+import java.util.List;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * What the page and its API are served from.
  *
  * @param nanos a monotonic clock
+ * @param broker how each station stands with the broker; nothing when none is configured
  * @param rehearsal whether the range is pretended
  */
 public record Parts(
@@ -22,4 +26,5 @@ public record Parts(
     CaptureSettings settings,
     Clock clock,
     LongSupplier nanos,
+    Supplier<List<BrokerState>> broker,
     boolean rehearsal) {}

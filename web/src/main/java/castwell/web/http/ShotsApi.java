@@ -3,6 +3,7 @@ package castwell.web.http;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
+import castwell.capture.export.Column;
 import castwell.capture.export.EdgeColumns;
 import castwell.capture.export.FigureColumns;
 import castwell.capture.store.Decisions.Decided;
@@ -10,7 +11,6 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import castwell.web.report.Misfits;
-import castwell.web.table.TableWriter;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
@@ -53,12 +53,12 @@ final class ShotsApi {
               view.put(
                   "figures",
                   t.figures().exported(shot.passageId()).stream()
-                      .map(figure -> TableWriter.row(FigureColumns.COLUMNS, figure))
+                      .map(figure -> Column.row(FigureColumns.COLUMNS, figure))
                       .toList());
               view.put(
                   "edges",
                   t.raw().exported(shot.passageId()).stream()
-                      .map(edge -> TableWriter.row(EdgeColumns.COLUMNS, edge))
+                      .map(edge -> Column.row(EdgeColumns.COLUMNS, edge))
                       .toList());
               view.put(
                   "tags", t.tags().history(shot.passageId()).stream().map(Views::tagging).toList());

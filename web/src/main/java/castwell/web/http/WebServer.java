@@ -50,6 +50,7 @@ public final class WebServer implements AutoCloseable {
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
+              new BrokerApi(parts.broker()).route(config);
               new LiveApi(store, feed).route(config);
             });
   }

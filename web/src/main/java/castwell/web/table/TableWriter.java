@@ -10,9 +10,6 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
@@ -44,15 +41,6 @@ public final class TableWriter {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** One row as names and values, a null where something isn't known. */
-  public static <R> Map<String, Object> row(List<Column<R>> columns, R row) {
-    Map<String, Object> values = new LinkedHashMap<>();
-    for (Column<R> column : columns) {
-      values.put(column.name(), column.value().apply(row).orElse(null));
-    }
-    return values;
   }
 
   private static <R> void csv(Table<R> table, Transaction transaction, Writer writer)

@@ -4,10 +4,15 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.LinkState;
 import castwell.capture.device.Port;
+import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.Publishers;
+import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
+import castwell.web.http.PlanView;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -18,6 +23,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -90,6 +96,8 @@ public final class Daemon implements AutoCloseable {
     }
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Optional<Publishers> publishers =
+        settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
     WebServer server =
         new WebServer(
             new Parts(
@@ -100,24 +108,64 @@ public final class Daemon implements AutoCloseable {
                 settings.capture(),
                 clock,
                 System::nanoTime,
+                () -> publishers.map(Publishers::states).orElse(List.of()),
                 rehearsal));
     try {
       HttpAddress bound = server.start(address, died);
       capture.start(died);
-      return new Running(bound, server, capture);
+      publishers.ifPresent(all -> all.start(died));
+      return new Running(bound, server, capture, publishers);
     } catch (CannotServe e) {
       server.close();
       throw e;
     }
   }
 
+  private Publishers publishers(
+      BrokerSettings broker,
+      Settings settings,
+      List<Station> stations,
+      Desk desk,
+      Capture capture) {
+    Told told =
+        new Told(
+            station -> link(capture, station),
+            station ->
+                Map.of(
+                    "link", link(capture, station).sentence(),
+                    "faults", capture.faults().get(station).all()),
+            PlanView.of(store));
+    Publishers publishers =
+        new Publishers(
+            broker,
+            stations.stream().map(Station::name).toList(),
+            store,
+            desk,
+            told,
+            settings.capture().zone(),
+            Version.TEXT,
+            clock,
+            System::nanoTime);
+    announcer.add(publishers);
+    return publishers;
+  }
+
+  private static LinkState link(Capture capture, String station) {
+    return capture.links().stream()
+        .filter(link -> link.station().equals(station))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** What runs; closing it returns when all that came is on the disk. */
-  public record Running(HttpAddress address, WebServer server, Capture capture)
+  public record Running(
+      HttpAddress address, WebServer server, Capture capture, Optional<Publishers> publishers)
       implements AutoCloseable {
     @Override
     public void close() {
       server.close();
       capture.close();
+      publishers.ifPresent(Publishers::close); // once the last shot is on the disk
     }
   }
 
