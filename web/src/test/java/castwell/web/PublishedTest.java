@@ -61,7 +61,7 @@ class PublishedTest {
       Map<String, JsonSchema> schemas = new HashMap<>();
       try (Served served = rehearse("url = \"" + mosquitto.url() + "\"")) {
         await(subscriber, "a shot", on("shot", "rehearsal-1"));
-        await(subscriber, "health", on("health", "faults"));
+        await(subscriber, "health", on("health", "light A"));
         put(served, "PUT", "/api/tags", "{\"station\": \"rehearsal\", \"bow\": null}");
         await(subscriber, "tags", on("tags", "\"bow\":null"));
         put(served, "POST", "/api/sessions", "{\"station\": \"rehearsal\"}");
