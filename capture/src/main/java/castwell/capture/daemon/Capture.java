@@ -47,10 +47,12 @@ public final class Capture implements AutoCloseable {
     Reprocessing reprocessing = new Reprocessing(settings);
     Recorder recorder = new Recorder(store, settings, reprocessing);
     HostClock hostClock = HostClock.live(clock, micros);
+    BoardsHeard boards = new BoardsHeard();
     ports.forEach(
         (station, port) -> {
           Lane lane =
-              new Lane(station, port.name(), store, settings, hostClock, announcer::linkChanged);
+              new Lane(
+                  station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
           Backlog backlog =
               new Backlog(
                   station, hostClock, Backlog.MOST, lane.facts()::size, announcer::storeChanged);

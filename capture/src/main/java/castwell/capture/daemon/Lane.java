@@ -30,6 +30,7 @@ final class Lane {
 
   private final String station;
   private final Store store;
+  private final BoardsHeard boards;
   private final HostClock hostClock;
   private final Faults faults = new Faults();
   private final WireReader wire = new WireReader(faults);
@@ -48,17 +49,20 @@ final class Lane {
       String station,
       String port,
       Store store,
+      BoardsHeard boards,
       CaptureSettings settings,
       HostClock hostClock,
       Consumer<LinkState> listener) {
     this.station = station;
     this.store = store;
+    this.boards = boards;
     this.hostClock = hostClock;
     this.watch = new LinkWatch(station, port, hostClock, listener);
     this.track =
         new BoardTrack(
             station,
             store,
+            boards,
             settings,
             hostClock,
             faults,
@@ -103,6 +107,7 @@ final class Lane {
       wire.accept(received.bytes(), sentence -> take(sentence, micros));
     } else if (signal instanceof Signal.Closed gone) {
       asker.closed();
+      boards.leaves(station);
       watch.closed(gone.sentence(), micros);
     }
     advance(micros);
@@ -140,7 +145,7 @@ final class Lane {
   /** Nothing more will come: what is open closes. */
   void end(long micros) {
     if (track.context().isEmpty()) {
-      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, Timing.UNTOLD));
+      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, Timing.UNTOLD, micros));
     }
     deliverHeld();
     track.end(micros);
@@ -162,6 +167,7 @@ final class Lane {
   }
 
   private void take(Sentence sentence, long micros) {
+    track.giveWay(micros).ifPresent(c -> askEdges(c, micros));
     if (sentence instanceof Heartbeat beat) {
       held.beatHeard();
       watch.beat(beat.levels(), micros);
@@ -174,6 +180,7 @@ final class Lane {
       deliver(sentence, micros);
     }
     release(micros);
+    track.context().ifPresent(c -> boards.hears(station, c.board().id(), micros));
   }
 
   private void release(long micros) {
@@ -190,7 +197,7 @@ final class Lane {
     boolean firstAnswer = asker.identityHeard();
     watch.identified(identity.device());
     if (track.context().isEmpty()) {
-      hearEarlierBoots(identity);
+      hearEarlierBoots(identity, micros);
     }
     LaneContext c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
@@ -208,10 +215,10 @@ final class Lane {
   /**
    * What came before the board restarted is of the same board, though it hadn't named itself yet.
    */
-  private void hearEarlierBoots(Identity identity) {
+  private void hearEarlierBoots(Identity identity, long micros) {
     OptionalInt first = held.firstBoot();
     if (first.isPresent() && first.getAsInt() != identity.boot()) {
-      track.assume(identity.device(), first.getAsInt(), BoardTrack.timing(identity));
+      track.assume(identity.device(), first.getAsInt(), BoardTrack.timing(identity), micros);
       deliverHeld();
     }
   }

@@ -65,6 +65,7 @@ final class Recorder {
           Passages.Row row =
               known.isEmpty() ? insert(t, closed, conditions) : amend(t, closed, known, conditions);
           t.feed().shot(closed.station(), row.id());
+          PlanDesk.shot(t, row);
           follow(t, closed, row, rate);
         });
   }

@@ -29,12 +29,20 @@ final class HandFedLane {
   private int line = 100;
 
   HandFedLane(RangeBench bench, String station) {
+    this(bench, station, new BoardsHeard());
+  }
+
+  /**
+   * @param boards shared with the stations that are fed at the same time
+   */
+  HandFedLane(RangeBench bench, String station, BoardsHeard boards) {
     this.station = station;
     Lane lane =
         new Lane(
             station,
             "hand",
             bench.store(),
+            boards,
             RangeBench.SETTINGS,
             HostClock.recorded(STARTED),
             states::add);

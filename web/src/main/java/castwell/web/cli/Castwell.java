@@ -32,9 +32,11 @@ import picocli.CommandLine.ScopeType;
       RehearseCommand.class,
       ReplayCommand.class,
       RecordCommand.class,
+      ForwardCommand.class,
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,
+      KeyCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       VerifyCommand.class

@@ -18,6 +18,17 @@ final class Ports {
     }
   }
 
+  /** One of this machine. */
+  static PortSpec.Serial serial(String text) {
+    if (parse(text) instanceof PortSpec.Serial serial) {
+      return serial;
+    }
+    throw new SaidPlainly(
+        "--port: \""
+            + text
+            + "\" is no port of this machine; give auto, a path or a USB identity.");
+  }
+
   /**
    * A port that is there now: whoever names one on the command line wants to hear at once when it
    * isn't. Its link is handed on, since a board may start anew each time it is opened.

@@ -4,6 +4,7 @@ import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.device.SerialPorts;
+import castwell.capture.publish.WirePort;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
@@ -26,10 +27,11 @@ import picocli.CommandLine.ParentCommand;
 final class RunCommand implements Callable<Integer> {
   @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
+  @Mixin private WatchOption watch;
 
   @Option(
       names = "--port",
-      paramLabel = "PATH|auto",
+      paramLabel = "PATH|auto|mqtt",
       description =
           "Where the board is, instead of the settings file's; once for each board. A path must be there now.")
   private List<String> ports = List.of();
@@ -39,20 +41,35 @@ final class RunCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     try (Daemon daemon = Daemon.open(folder)) {
       SerialPorts.unpackInto(folder.resolve("native"));
-      Settings settings = SettingsFile.read(folder);
+      Settings settings = watch.over(SettingsFile.read(folder));
       List<Station> stations = stations(settings);
       SerialPorts serial = new SerialPorts(Daemon::micros);
       Map<String, Port> byStation = new LinkedHashMap<>();
       for (int i = 0; i < stations.size(); i++) {
-        PortSpec spec = stations.get(i).port();
-        boolean named = i < ports.size() && spec instanceof PortSpec.ByPath;
-        Port port = serial.port(spec);
-        byStation.put(stations.get(i).name(), named ? Ports.opened(port) : port);
+        Station station = stations.get(i);
+        boolean named = i < ports.size() && station.port() instanceof PortSpec.ByPath;
+        Port port = port(serial, settings, station);
+        byStation.put(station.name(), named ? Ports.opened(port) : port);
       }
       HttpAddress address = http.or(settings.listen());
       daemon.run(settings, stations, byStation, address, false);
     }
     return 0;
+  }
+
+  private static Port port(SerialPorts serial, Settings settings, Station station) {
+    if (station.port() instanceof PortSpec.Serial here) {
+      return serial.port(here);
+    }
+    return WirePort.ofListener(
+        settings
+            .broker()
+            .orElseThrow(
+                () ->
+                    new SaidPlainly(
+                        "The station %s is heard over a broker, and none is named: write its url in [mqtt] of the settings file."
+                            .formatted(station.name()))),
+        station.name());
   }
 
   /** The settings' stations with the command line's ports; more ports make more stations. */

@@ -11,10 +11,11 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import jakarta.servlet.ServletOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -29,7 +30,7 @@ import java.util.stream.Collectors;
  * one costs no memory and misses nothing.
  */
 final class LiveFeed implements Announcer.Listener, AutoCloseable {
-  private static final int CHUNK = 128;
+  private static final int CHUNK = 32;
   private static final long KEEP_ALIVE_SECONDS = 15;
   private static final long STUCK_NANOS = TimeUnit.SECONDS.toNanos(60);
   private static final byte[] KEEP_ALIVE = ": still here\n\n".getBytes(StandardCharsets.UTF_8);
@@ -81,17 +82,19 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   }
 
   /**
-   * Serves a connection from an item of the feed on.
+   * A connection to be served from an item of the feed on.
    *
    * @param place the last item it knows
-   * @return done when the reader is gone
+   * @param left called once when the reader is gone
    */
-  CompletableFuture<?> join(ServletOutputStream out, long place) {
-    LiveReader reader = new LiveReader(out, place, this::fedMore, nanos);
-    out.setWriteListener(reader);
+  LiveReader reader(ServletOutputStream out, long place, Runnable left) {
+    return new LiveReader(out, place, this::fedMore, left, nanos);
+  }
+
+  void join(LiveReader reader) {
+    reader.begin();
     readers.add(reader);
     fedMore();
-    return reader.gone();
   }
 
   private void run() {
@@ -118,17 +121,28 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
     readers.stream().filter(LiveReader::hasRoom).forEach(reader -> reader.offer(event));
   }
 
-  /** Readers at the same place share what is read for them. */
+  /**
+   * Readers at the same place share what is read for them. Those who know most come first: they
+   * don't wait for others to catch up.
+   */
   private void serve() {
     boolean more = true;
     while (more && open) {
       more = false;
-      Map<Long, List<LiveReader>> places =
+      var places =
           readers.stream()
               .filter(reader -> !reader.isGone() && reader.hasRoom())
-              .collect(Collectors.groupingBy(LiveReader::place));
+              .collect(
+                  Collectors.groupingBy(
+                      LiveReader::place,
+                      () -> new TreeMap<>(Comparator.reverseOrder()),
+                      Collectors.toList()));
       for (var place : places.entrySet()) {
         more |= serve(place.getKey(), place.getValue());
+        if (fed.getAndSet(false)) {
+          more = true;
+          break; // something new: to the first again
+        }
       }
     }
   }
@@ -159,6 +173,11 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
               // It has become part of another passage since.
               .orElseGet(() -> event(id, Feed.Kind.REFRESH.word(), about));
       case TAGS -> event(id, item.kind().word(), views.tags(t, item.station(), clock.instant()));
+      case PLAN ->
+          event(
+              id,
+              item.kind().word(),
+              PlanView.current(t, item.station()).<Object>map(view -> view).orElse(about));
       case RACK, REFRESH -> event(id, item.kind().word(), about);
     };
   }

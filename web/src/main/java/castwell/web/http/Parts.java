@@ -6,6 +6,9 @@ import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
+import castwell.web.access.Doorkeeper;
+import castwell.web.settings.HttpAddress;
+import castwell.web.settings.HttpSettings;
 import java.time.Clock;
 import java.util.List;
 import java.util.function.LongSupplier;
@@ -14,6 +17,8 @@ import java.util.function.Supplier;
 /**
  * What the page and its API are served from.
  *
+ * @param http who may come to it, and how many
+ * @param address where it is to be served
  * @param nanos a monotonic clock
  * @param broker how each station stands with the broker; nothing when none is configured
  * @param rehearsal whether the range is pretended
@@ -24,6 +29,9 @@ public record Parts(
     Capture capture,
     Announcer announcer,
     CaptureSettings settings,
+    HttpSettings http,
+    HttpAddress address,
+    Doorkeeper door,
     Clock clock,
     LongSupplier nanos,
     Supplier<List<BrokerState>> broker,

@@ -10,8 +10,11 @@ import castwell.capture.publish.BrokerSettings;
 import castwell.capture.publish.Publishers;
 import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
+import castwell.web.access.Doorkeeper;
+import castwell.web.access.Invitation;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
+import castwell.web.http.PlanView;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -67,7 +70,9 @@ public final class Daemon implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(new Thread(() -> endAndWait(ended, ending), "end"));
     try (Running running =
         start(settings, stations, ports, address, rehearsal, ended::completeExceptionally)) {
-      System.out.printf("Castwell %s is at http://%s/%n", Version.TEXT, running.address());
+      Invitation page = Invitation.to(settings.http(), running.address());
+      System.out.printf("Castwell %s is at %s%n", Version.TEXT, page.page());
+      running.key().ifPresent(key -> System.out.println(page.text(key)));
       System.out.flush();
       ended.get();
     } catch (ExecutionException e) {
@@ -95,6 +100,7 @@ public final class Daemon implements AutoCloseable {
     }
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Doorkeeper door = new Doorkeeper(store, clock);
     Optional<Publishers> publishers =
         settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
     WebServer server =
@@ -105,15 +111,20 @@ public final class Daemon implements AutoCloseable {
                 capture,
                 announcer,
                 settings.capture(),
+                settings.http(),
+                address,
+                door,
                 clock,
                 System::nanoTime,
                 () -> publishers.map(Publishers::states).orElse(List.of()),
                 rehearsal));
     try {
-      HttpAddress bound = server.start(address, died);
+      HttpAddress bound = server.start(died);
       capture.start(died);
       publishers.ifPresent(all -> all.start(died));
-      return new Running(bound, server, capture, publishers);
+      // Only now: a key that couldn't be told would be lost.
+      Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
+      return new Running(bound, key, server, capture, publishers);
     } catch (CannotServe e) {
       server.close();
       throw e;
@@ -133,7 +144,7 @@ public final class Daemon implements AutoCloseable {
                 Map.of(
                     "link", link(capture, station).sentence(),
                     "faults", capture.faults().get(station).all()),
-            station -> Optional.empty());
+            PlanView.of(store));
     Publishers publishers =
         new Publishers(
             broker,
@@ -156,9 +167,17 @@ public final class Daemon implements AutoCloseable {
         .orElseThrow();
   }
 
-  /** What runs; closing it returns when all that came is on the disk. */
+  /**
+   * What runs; closing it returns when all that came is on the disk.
+   *
+   * @param key the one that was made just now, if one was
+   */
   public record Running(
-      HttpAddress address, WebServer server, Capture capture, Optional<Publishers> publishers)
+      HttpAddress address,
+      Optional<String> key,
+      WebServer server,
+      Capture capture,
+      Optional<Publishers> publishers)
       implements AutoCloseable {
     @Override
     public void close() {

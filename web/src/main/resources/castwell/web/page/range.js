@@ -1,4 +1,5 @@
 // The range page: what Castwell says is fetched, followed live, and shown.
+import {showAccess} from './access.js';
 import {newSession, readRange} from './api.js';
 import {attempt} from './bar.js';
 import {byId, setText} from './dom.js';
@@ -7,6 +8,7 @@ import {isNewer} from './format.js';
 import {fitDigits, showLast, speak} from './last.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
+import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
 
@@ -19,18 +21,20 @@ let snapshot = null;
 let clockAheadMs = 0;
 let lastAsked = 0;
 let lastShotEvent = 0;
+let lastPlanEvent = 0;
 let waiting = 0;
 let isFollowing = false;
 const lost = {};
 
 async function refetch() {
   const asked = ++lastAsked;
-  const shotEvent = lastShotEvent;
+  const [shotEvent, planEvent] = [lastShotEvent, lastPlanEvent];
   try {
     const answer = await readRange(remembered());
     if (asked !== lastAsked) return;
-    // A shot that arrived while this answer was on its way is newer than the answer; the next fetch has it.
+    // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
     if (shotEvent !== lastShotEvent && snapshot) answer.last = snapshot.last;
+    if (planEvent !== lastPlanEvent && snapshot) answer.plan = snapshot.plan;
     accept(answer);
   } catch (refusal) {
     if (refusal.status === 404 && remembered()) remember('');
@@ -62,6 +66,7 @@ function show() {
   showTheLink();
   showTags(snapshot);
   showTheLast();
+  showPlan(snapshot);
   showEnd(snapshot);
 }
 
@@ -78,6 +83,7 @@ function showTheLast() {
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
+  if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
   refetchSoon();
 }
 
@@ -88,6 +94,12 @@ function onShot(shot) {
   snapshot.last = shot;
   showTheLast();
   speak(shot);
+}
+
+function onPlan(plan) {
+  lastPlanEvent++;
+  snapshot.plan = plan;
+  showPlan(snapshot);
 }
 
 function onLink(link) {
@@ -121,6 +133,9 @@ function remember(station) {
 
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
+byId('plan-more').addEventListener('click', () => planOrStart(snapshot));
+byId('plan-open').addEventListener('click', () => snapshot && planOrStart(snapshot));
+document.addEventListener('keydown', planKey);
 byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
   attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
@@ -139,3 +154,4 @@ setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
 refetch();
+showAccess();
