@@ -6,6 +6,7 @@ import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
 import castwell.capture.device.rehearsal.RehearsalSettings;
 import castwell.capture.store.Store;
+import castwell.web.http.Refusals;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
@@ -13,7 +14,10 @@ import castwell.web.settings.SettingsFile;
 import castwell.web.wiring.Daemon;
 import castwell.web.wiring.Daemon.Running;
 import castwell.web.wiring.Rehearsal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -41,12 +45,31 @@ final class Served implements AutoCloseable {
     Station station = Rehearsal.station(settings);
     Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
-    return start(daemon, settings, station, port, httpPort, true);
+    return start(daemon, settings, station, port, new HttpAddress("127.0.0.1", httpPort), true);
   }
 
   /** A station whose board isn't there. */
   static Served withoutBoard(Path folder, String stationName) {
     return over(folder, stationName, folder.resolve("no-board"));
+  }
+
+  /**
+   * A station whose board isn't there, with its page where others can reach it.
+   *
+   * @param http more of the settings' table, in its own words
+   */
+  static Served forOthers(Path folder, String http) {
+    return with(folder, "listen = \"0.0.0.0:8017\"\n" + http);
+  }
+
+  /** The same with its page where that table says, at any port. */
+  static Served with(Path folder, String http) {
+    try {
+      Files.writeString(folder.resolve("castwell.toml"), "[http]\n" + http);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return withoutBoard(folder, "range");
   }
 
   /** A station whose board is at a port. */
@@ -60,7 +83,8 @@ final class Served implements AutoCloseable {
     PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
-    return start(daemon, settings, station, port, 0, false);
+    HttpAddress any = new HttpAddress(settings.listen().host(), 0);
+    return start(daemon, settings, station, port, any, false);
   }
 
   private static Served start(
@@ -68,14 +92,14 @@ final class Served implements AutoCloseable {
       Settings settings,
       Station station,
       Port port,
-      int httpPort,
+      HttpAddress address,
       boolean rehearsal) {
     Running running =
         daemon.start(
             settings,
             List.of(station),
             Map.of(station.name(), port),
-            new HttpAddress("127.0.0.1", httpPort),
+            address,
             rehearsal,
             Served::report);
     return new Served(daemon, daemon.desk(settings.capture()), running);
@@ -98,8 +122,21 @@ final class Served implements AutoCloseable {
     return running.address().port();
   }
 
+  /** The key that was made at this start. */
+  String key() {
+    return running.key().orElseThrow();
+  }
+
+  boolean madeKey() {
+    return running.key().isPresent();
+  }
+
+  long refused(Refusals.Kind kind) {
+    return running.server().refusals().of(kind);
+  }
+
   URI at(String path) {
-    return URI.create("http://" + running.address() + path);
+    return URI.create("http://127.0.0.1:" + httpPort() + path);
   }
 
   @Override

@@ -82,4 +82,8 @@ public final class Transaction {
   public Feed feed() {
     return new Feed(handle);
   }
+
+  public Access access() {
+    return new Access(handle);
+  }
 }

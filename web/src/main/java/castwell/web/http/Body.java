@@ -69,15 +69,22 @@ final class Body {
   /** Whether or not the request says beforehand how much it sends. */
   private static byte[] bytes(Context ctx, int largest) {
     try {
+      if (ctx.req().getContentLengthLong() > largest) {
+        throw tooLarge(largest);
+      }
       byte[] bytes = ctx.req().getInputStream().readNBytes(largest + 1);
       if (bytes.length > largest) {
-        throw new ContentTooLargeResponse(
-            "The request's body is larger than %d bytes: send less.".formatted(largest));
+        throw tooLarge(largest);
       }
       return bytes;
     } catch (IOException e) {
       throw invalid("The request's body could not be read: send it again.");
     }
+  }
+
+  private static ContentTooLargeResponse tooLarge(int largest) {
+    return new ContentTooLargeResponse(
+        "The request's body is larger than %d bytes: send less.".formatted(largest));
   }
 
   private static JsonNode parse(byte[] bytes) {

@@ -1,4 +1,5 @@
 // The range page: what Castwell says is fetched, followed live, and shown.
+import {showAccess} from './access.js';
 import {newSession, readRange} from './api.js';
 import {attempt} from './bar.js';
 import {byId, setText} from './dom.js';
@@ -10,6 +11,7 @@ import {follow} from './live.js';
 import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
+import {showTrouble} from './trouble.js';
 
 const STATION_KEY = 'castwell.station';
 const SOON_MS = 150;
@@ -63,6 +65,7 @@ function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
   setText(byId('version'), `Castwell ${snapshot.version}`);
   showTheLink();
+  showTrouble(snapshot);
   showTags(snapshot);
   showTheLast();
   showPlan(snapshot);
@@ -81,6 +84,7 @@ function showTheLast() {
 
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
+  if (kind === 'store') return onStore(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
   if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
   refetchSoon();
@@ -106,6 +110,11 @@ function onLink(link) {
   const isKnown = others.length < snapshot.stations.length;
   snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
   showTheLink();
+}
+
+function onStore(store) {
+  snapshot.stores = snapshot.stores.map((s) => (s.station === store.station ? store : s));
+  showTrouble(snapshot);
 }
 
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
@@ -153,3 +162,4 @@ setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
 refetch();
+showAccess();
