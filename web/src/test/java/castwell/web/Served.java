@@ -15,8 +15,11 @@ import castwell.web.wiring.Daemon.Running;
 import castwell.web.wiring.Rehearsal;
 import java.net.URI;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The real daemon over a data folder, in this process, at a port of its own. */
 final class Served implements AutoCloseable {
@@ -41,7 +44,36 @@ final class Served implements AutoCloseable {
     Station station = Rehearsal.station(settings);
     Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
-    return start(daemon, settings, station, port, httpPort, true);
+    return start(daemon, settings, List.of(station), Map.of(station.name(), port), httpPort, true);
+  }
+
+  /**
+   * Several pretended ranges side by side.
+   *
+   * @param rehearsals by station; empty for one whose board isn't there
+   */
+  static Served lanes(Path folder, Map<String, Optional<RehearsalSettings>> rehearsals) {
+    Daemon daemon = Daemon.open(folder);
+    Settings settings = SettingsFile.read(folder);
+    Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+    List<Station> stations = new ArrayList<>();
+    Map<String, Port> ports = new LinkedHashMap<>();
+    SerialPorts serial = new SerialPorts(() -> System.nanoTime() / 1_000);
+    rehearsals.forEach(
+        (name, rehearsal) -> {
+          PortSpec.Serial absent = new PortSpec.ByPath(folder.resolve(name).toString());
+          Station station = new Station(name, absent, settings.capture().gates());
+          stations.add(station);
+          ports.put(
+              name,
+              rehearsal
+                  .map(
+                      r ->
+                          Rehearsal.port(
+                              daemon.store(), station, r, () -> System.nanoTime() / 1_000))
+                  .orElseGet(() -> serial.port(absent)));
+        });
+    return start(daemon, settings, stations, ports, 0, true);
   }
 
   /** A station whose board isn't there. */
@@ -60,21 +92,21 @@ final class Served implements AutoCloseable {
     PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
-    return start(daemon, settings, station, port, 0, false);
+    return start(daemon, settings, List.of(station), Map.of(stationName, port), 0, false);
   }
 
   private static Served start(
       Daemon daemon,
       Settings settings,
-      Station station,
-      Port port,
+      List<Station> stations,
+      Map<String, Port> ports,
       int httpPort,
       boolean rehearsal) {
     Running running =
         daemon.start(
             settings,
-            List.of(station),
-            Map.of(station.name(), port),
+            stations,
+            ports,
             new HttpAddress("127.0.0.1", httpPort),
             rehearsal,
             Served::report);
@@ -82,6 +114,7 @@ final class Served implements AutoCloseable {
   }
 
   private static void report(Throwable died) {
+    died.printStackTrace();
     throw new AssertionError("the capture died", died);
   }
 
