@@ -1,7 +1,6 @@
 package castwell.capture.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -33,8 +32,9 @@ public final class Restoring {
     if (!Files.isRegularFile(backup)) {
       throw new StoreRefused("There is no file %s: name a backup.".formatted(backup));
     }
-    FileChannel lock = Store.lockFolder(folder);
+    Claim claim = Claim.on(folder);
     try {
+      NativeLibrary.unpackInto(folder);
       Path file = folder.resolve(Store.FILE);
       Path next = folder.resolve(Store.FILE + ".next");
       Holding holding = copyIn(backup, next, progress);
@@ -47,7 +47,7 @@ public final class Restoring {
       WholeFile.name(next, file);
       return new Restored(holding, aside);
     } finally {
-      lock.close();
+      claim.close();
     }
   }
 
