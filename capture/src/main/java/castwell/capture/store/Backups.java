@@ -54,7 +54,7 @@ public final class Backups {
         .findFirst();
   }
 
-  private static void enter(Handle handle, Made made, Instant now) {
+  static void enter(Handle handle, Made made, Instant now) {
     handle.execute(
         "INSERT INTO backup (at_ms, path, bytes) VALUES (?, ?, ?)",
         now.toEpochMilli(),
