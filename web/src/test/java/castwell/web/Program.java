@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -65,6 +66,21 @@ final class Program implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Lets it live so long, unless it ends by itself. */
+  void letLive(Duration time) {
+    try {
+      process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** SIGKILL: it can't do anything about it. */
+  void kill() {
+    process.destroyForcibly();
+    letLive(Duration.ofSeconds(PATIENCE_SECONDS));
   }
 
   /** Asks it to end, as a supervisor does. */

@@ -6,6 +6,7 @@ import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
 import castwell.capture.device.rehearsal.RehearsalSettings;
 import castwell.capture.store.Store;
+import castwell.web.http.Refusals;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
@@ -13,7 +14,10 @@ import castwell.web.settings.SettingsFile;
 import castwell.web.wiring.Daemon;
 import castwell.web.wiring.Daemon.Running;
 import castwell.web.wiring.Rehearsal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,7 +48,13 @@ final class Served implements AutoCloseable {
     Station station = Rehearsal.station(settings);
     Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
-    return start(daemon, settings, List.of(station), Map.of(station.name(), port), httpPort, true);
+    return start(
+        daemon,
+        settings,
+        List.of(station),
+        Map.of(station.name(), port),
+        new HttpAddress("127.0.0.1", httpPort),
+        true);
   }
 
   /**
@@ -73,12 +83,31 @@ final class Served implements AutoCloseable {
                               daemon.store(), station, r, () -> System.nanoTime() / 1_000))
                   .orElseGet(() -> serial.port(absent)));
         });
-    return start(daemon, settings, stations, ports, 0, true);
+    return start(daemon, settings, stations, ports, new HttpAddress("127.0.0.1", 0), true);
   }
 
   /** A station whose board isn't there. */
   static Served withoutBoard(Path folder, String stationName) {
     return over(folder, stationName, folder.resolve("no-board"));
+  }
+
+  /**
+   * A station whose board isn't there, with its page where others can reach it.
+   *
+   * @param http more of the settings' table, in its own words
+   */
+  static Served forOthers(Path folder, String http) {
+    return with(folder, "listen = \"0.0.0.0:8017\"\n" + http);
+  }
+
+  /** The same with its page where that table says, at any port. */
+  static Served with(Path folder, String http) {
+    try {
+      Files.writeString(folder.resolve("castwell.toml"), "[http]\n" + http);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return withoutBoard(folder, "range");
   }
 
   /** A station whose board is at a port. */
@@ -92,7 +121,8 @@ final class Served implements AutoCloseable {
     PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
-    return start(daemon, settings, List.of(station), Map.of(stationName, port), 0, false);
+    HttpAddress any = new HttpAddress(settings.listen().host(), 0);
+    return start(daemon, settings, List.of(station), Map.of(stationName, port), any, false);
   }
 
   private static Served start(
@@ -100,16 +130,9 @@ final class Served implements AutoCloseable {
       Settings settings,
       List<Station> stations,
       Map<String, Port> ports,
-      int httpPort,
+      HttpAddress address,
       boolean rehearsal) {
-    Running running =
-        daemon.start(
-            settings,
-            stations,
-            ports,
-            new HttpAddress("127.0.0.1", httpPort),
-            rehearsal,
-            Served::report);
+    Running running = daemon.start(settings, stations, ports, address, rehearsal, Served::report);
     return new Served(daemon, daemon.desk(settings.capture()), running);
   }
 
@@ -131,8 +154,21 @@ final class Served implements AutoCloseable {
     return running.address().port();
   }
 
+  /** The key that was made at this start. */
+  String key() {
+    return running.key().orElseThrow();
+  }
+
+  boolean madeKey() {
+    return running.key().isPresent();
+  }
+
+  long refused(Refusals.Kind kind) {
+    return running.server().refusals().of(kind);
+  }
+
   URI at(String path) {
-    return URI.create("http://" + running.address() + path);
+    return URI.create("http://127.0.0.1:" + httpPort() + path);
   }
 
   @Override

@@ -55,7 +55,12 @@ public final class Capture implements AutoCloseable {
                   station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
           Backlog backlog =
               new Backlog(
-                  station, hostClock, Backlog.MOST, lane.facts()::size, announcer::storeChanged);
+                  station,
+                  hostClock,
+                  Backlog.MOST,
+                  lane.facts()::size,
+                  store::probe,
+                  announcer::storeChanged);
           stations.put(station, new Pipeline(lane, recorder, desk, announcer, store, backlog));
           readers.add(new PortReader(station, port, micros, this::post));
         });

@@ -113,6 +113,12 @@ final class Lane {
     advance(micros);
   }
 
+  /** What comes from now on is lost, as far as the board doesn't keep it. */
+  void stopListening(long micros) {
+    asker.closed();
+    watch.notListening(micros);
+  }
+
   /** Does what is due by now. */
   void advance(long micros) {
     asker.advance(micros);

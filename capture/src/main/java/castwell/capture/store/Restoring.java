@@ -1,7 +1,6 @@
 package castwell.capture.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -35,8 +34,9 @@ public final class Restoring {
     if (!Files.isRegularFile(backup)) {
       throw new StoreRefused("There is no file %s: name a backup.".formatted(backup));
     }
-    FileChannel lock = Store.lockFolder(folder);
+    Claim claim = Claim.on(folder);
     try {
+      NativeLibrary.unpackInto(folder);
       Path file = folder.resolve(Store.FILE);
       Path next = folder.resolve(Store.FILE + ".next");
       Holding holding = copyIn(backup, next, progress);
@@ -49,7 +49,7 @@ public final class Restoring {
       Backups.sync(folder, StandardOpenOption.READ);
       return new Restored(holding, aside);
     } finally {
-      lock.close();
+      claim.close();
     }
   }
 

@@ -67,6 +67,10 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  public Plans plans() {
+    return new Plans(handle);
+  }
+
   public Integrity integrity() {
     return new Integrity(handle);
   }
@@ -77,5 +81,9 @@ public final class Transaction {
 
   public Feed feed() {
     return new Feed(handle);
+  }
+
+  public Access access() {
+    return new Access(handle);
   }
 }

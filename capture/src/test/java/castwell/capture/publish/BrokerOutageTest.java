@@ -5,6 +5,7 @@ import static castwell.capture.publish.PublishedRange.at;
 import static castwell.capture.publish.PublishedRange.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.FullDisk;
 import castwell.capture.Until;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -175,6 +176,25 @@ class BrokerOutageTest {
       try (Subscriber subscriber = Subscriber.to(mosquitto, SHOT)) {
         assertAllInOrder(range, subscriber);
       }
+    }
+  }
+
+  /** The broker takes what the store can't note that it did: told again at worst, and no end. */
+  @Test
+  void aFullDiskMeanwhile() {
+    try (Mosquitto mosquitto = mosquitto();
+        Subscriber subscriber = Subscriber.to(mosquitto, SHOT);
+        PublishedRange range = range(at(mosquitto.url()))) {
+      range.awaitConnected();
+      mosquitto.freeze();
+      range.shoot(10);
+      FullDisk.during(
+          () -> {
+            mosquitto.thaw();
+            range.awaitTrouble(folder.resolve("data").toString());
+          });
+      range.shoot(10);
+      assertAllInOrder(range, subscriber);
     }
   }
 

@@ -103,6 +103,24 @@ public final class Mosquitto implements AutoCloseable {
     return URI.create("mqtt://127.0.0.1:" + port);
   }
 
+  /** Something is said to it, by its own client. */
+  public void say(String topic, String text) {
+    try {
+      Process process =
+          new ProcessBuilder(
+                  "mosquitto_pub", "-p", String.valueOf(port), "-q", "1", "-t", topic, "-m", text)
+              .inheritIO()
+              .start();
+      if (process.waitFor() != 0) {
+        throw new AssertionError("mosquitto_pub failed");
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("mosquitto_pub is missing: run .ci/setup", e);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   /** It hangs, its connections with it. */
   public void freeze() {
     signal("STOP");

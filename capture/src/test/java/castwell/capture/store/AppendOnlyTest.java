@@ -84,6 +84,9 @@ class AppendOnlyTest {
     t.tags().tagShot(shot.id(), tags, Rows.NOON, "capture", "");
     t.decisions().decide(shot.id(), Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
     t.feed().shot(Rows.STATION, shot.id());
+    long plan = t.plans().add(Rows.STATION, "rework", List.of(tags), Rows.NOON, "page");
+    OptionalLong shots = OptionalLong.of(shot.id());
+    t.plans().happened(plan, new Plans.Event(Plans.Happened.SHOT, 1, shots, Rows.NOON, "page"));
   }
 
   /** Every table there is but the derived ones, so that none added later is forgotten. */

@@ -36,6 +36,7 @@ import picocli.CommandLine.ScopeType;
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,
+      KeyCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       VerifyCommand.class

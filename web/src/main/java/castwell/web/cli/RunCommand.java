@@ -27,6 +27,7 @@ import picocli.CommandLine.ParentCommand;
 final class RunCommand implements Callable<Integer> {
   @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
+  @Mixin private WatchOption watch;
 
   @Option(
       names = "--port",
@@ -40,7 +41,7 @@ final class RunCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     try (Daemon daemon = Daemon.open(folder)) {
       SerialPorts.unpackInto(folder.resolve("native"));
-      Settings settings = SettingsFile.read(folder);
+      Settings settings = watch.over(SettingsFile.read(folder));
       List<Station> stations = stations(settings);
       SerialPorts serial = new SerialPorts(Daemon::micros);
       Map<String, Port> byStation = new LinkedHashMap<>();

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
 
 /**
@@ -21,7 +22,9 @@ final class LiveReader implements WriteListener {
   private final Queue<byte[]> waiting = new ArrayDeque<>();
   private boolean unflushed;
   private boolean started;
-  private final CompletableFuture<Void> gone = new CompletableFuture<>();
+  private final Runnable left;
+  private final CompletableFuture<Void> finished = new CompletableFuture<>();
+  private final AtomicBoolean gone = new AtomicBoolean();
   private volatile long lastProgressNanos;
 
   /** The last feed item put into the queue; kept by the feed's thread. */
@@ -30,14 +33,21 @@ final class LiveReader implements WriteListener {
   /**
    * @param place the last feed item it knows
    * @param drained called when there is room again
+   * @param left called once when it is gone
    * @param nanos a monotonic clock
    */
-  LiveReader(ServletOutputStream out, long place, Runnable drained, LongSupplier nanos) {
+  LiveReader(
+      ServletOutputStream out, long place, Runnable drained, Runnable left, LongSupplier nanos) {
     this.out = out;
     this.place = place;
     this.drained = drained;
+    this.left = left;
     this.nanos = nanos;
     this.lastProgressNanos = nanos.getAsLong();
+  }
+
+  void begin() {
+    out.setWriteListener(this);
   }
 
   long place() {
@@ -53,11 +63,12 @@ final class LiveReader implements WriteListener {
   }
 
   boolean isGone() {
-    return gone.isDone();
+    return gone.get();
   }
 
-  CompletableFuture<Void> gone() {
-    return gone;
+  /** Done when the answer is to be ended; never, where the server ended it by itself. */
+  CompletableFuture<?> finished() {
+    return finished;
   }
 
   /** How long its connection has taken nothing of what waits; 0 when nothing waits. */
@@ -111,6 +122,17 @@ final class LiveReader implements WriteListener {
   }
 
   void close() {
-    gone.complete(null);
+    if (leave()) {
+      finished.complete(null);
+    }
+  }
+
+  /** The server has ended the answer already: nothing is left of it to touch. */
+  boolean leave() {
+    boolean first = gone.compareAndSet(false, true);
+    if (first) {
+      left.run();
+    }
+    return first;
   }
 }

@@ -4,9 +4,12 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
-import java.time.Clock;
+import castwell.web.access.Doorkeeper;
+import castwell.web.settings.HttpAddress;
+import castwell.web.settings.HttpSettings;
 import java.util.List;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -14,6 +17,8 @@ import java.util.function.Supplier;
 /**
  * What the page and its API are served from.
  *
+ * @param http who may come to it, and how many
+ * @param address where it is to be served
  * @param nanos a monotonic clock
  * @param broker how each station stands with the broker; nothing when none is configured
  * @param rehearsal whether the range is pretended
@@ -24,7 +29,10 @@ public record Parts(
     Capture capture,
     Announcer announcer,
     CaptureSettings settings,
-    Clock clock,
+    HttpSettings http,
+    HttpAddress address,
+    Doorkeeper door,
+    OnwardClock clock,
     LongSupplier nanos,
     Supplier<List<BrokerState>> broker,
     boolean rehearsal) {}

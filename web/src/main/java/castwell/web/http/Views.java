@@ -17,12 +17,14 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
+import castwell.web.report.Misfits;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Stored things as JSON objects in trade units; null is "not known". */
 final class Views {
@@ -36,6 +38,28 @@ final class Views {
 
   Map<String, Object> shot(Shot shot) {
     return Column.row(columns.columns(), shot);
+  }
+
+  /** With what fits it better than its tags, if anything does. */
+  Map<String, Object> shot(Shot shot, Optional<Misfits.Hint> misfit) {
+    Map<String, Object> view = shot(shot);
+    view.put("misfit", misfit.map(Views::misfit).orElse(null));
+    return view;
+  }
+
+  private static Map<String, Object> misfit(Misfits.Hint hint) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("sentence", hint.sentence());
+    view.put("fits", hint.fits().stream().map(Views::fit).toList());
+    return view;
+  }
+
+  private static Map<String, Object> fit(Misfits.Fit fit) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("bow", fit.bow());
+    view.put("arrow", fit.arrow());
+    view.put("times_as_likely", fit.timesAsLikely());
+    return view;
   }
 
   Map<String, Object> link(LinkState link) {

@@ -56,7 +56,7 @@ public final class SettingsFile {
   static Settings parse(String name, String text, Map<String, String> environment) {
     try {
       JsonNode root = new TomlMapper().readTree(text);
-      return Settings.of(new SettingsTable(name, "", root), environment);
+      return Settings.of(new SettingsTable(name, "", root), Path.of(name), environment);
     } catch (JsonProcessingException e) {
       String why = e.getOriginalMessage().lines().findFirst().orElse("it can't be read");
       throw new BadSettings(

@@ -24,6 +24,21 @@ export const decide = (shotId, counts, reason) =>
 export const retag = (shotId, bow, arrow, why) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
 
+export const readPlans = (station) => ask(`/api/plans?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
+
+export const readPlan = (plan) => ask(`/api/plans/${plan}`, {cache: 'no-store'});
+
+export const makePlan = (plan) => write('POST', '/api/plans', plan);
+
+/** turn: the one that the person has before them, so that nothing is said of another. */
+export const tellPlan = (plan, word, turn) => write('POST', `/api/plans/${plan}/events`, {do: word, turn});
+
+export const readAccess = () => ask('/api/admission', {cache: 'no-store'});
+
+export const enter = (key) => write('POST', '/api/admission', {key});
+
+export const leave = () => write('DELETE', '/api/admission', {});
+
 async function write(method, path, body) {
   const headers = {'Content-Type': 'application/json'};
   const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
@@ -40,6 +55,8 @@ async function ask(path, options) {
   }
   const answer = await response.json().catch(() => ({}));
   if (response.ok) return answer;
+  // Not even watching is open: the way in is a page of its own.
+  if (response.status === 401 && !options.method) location.assign('/enter');
   const refusal = new Error(answer.detail ?? `Castwell refused this (HTTP ${response.status}).`);
   refusal.status = response.status;
   throw refusal;

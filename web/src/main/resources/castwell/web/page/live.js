@@ -1,6 +1,6 @@
 // The live feed: events as they happen, resumed without a hole after a break.
 
-const KINDS = ['shot', 'tags', 'rack', 'refresh', 'link'];
+const KINDS = ['shot', 'tags', 'rack', 'plan', 'refresh', 'link', 'store'];
 const REOPEN_MS = 2000;
 
 /**

@@ -1,4 +1,5 @@
 // The range page: what Castwell says is fetched, followed live, and shown.
+import {showAccess} from './access.js';
 import {newSession, readRange} from './api.js';
 import {attempt} from './bar.js';
 import {byId, setText} from './dom.js';
@@ -7,9 +8,11 @@ import {isNewer} from './format.js';
 import {fitDigits, showLast, speak} from './last.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
+import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
 import {chosenStation, settleOn, showStations} from './stations.js';
+import {showTrouble} from './trouble.js';
 
 const SOON_MS = 150;
 const RETRY_MS = 2000;
@@ -19,18 +22,21 @@ let snapshot = null;
 let clockAheadMs = 0;
 let lastAsked = 0;
 let lastShotEvent = 0;
+let lastPlanEvent = 0;
 let waiting = 0;
 let isFollowing = false;
 const lost = {};
 
 async function refetch() {
   const asked = ++lastAsked;
-  const shotEvent = lastShotEvent;
+  const [shotEvent, planEvent] = [lastShotEvent, lastPlanEvent];
   try {
     const answer = await readRange(chosenStation());
     if (asked !== lastAsked) return;
-    // A shot that arrived while this answer was on its way is newer than the answer; the next fetch has it.
-    if (shotEvent !== lastShotEvent && snapshot?.station === answer.station) answer.last = snapshot.last;
+    // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
+    const isSame = snapshot?.station === answer.station;
+    if (shotEvent !== lastShotEvent && isSame) answer.last = snapshot.last;
+    if (planEvent !== lastPlanEvent && isSame) answer.plan = snapshot.plan;
     accept(answer);
   } catch (refusal) {
     if (refusal.status === 404) settleOn('');
@@ -62,8 +68,10 @@ function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
   setText(byId('version'), `Castwell ${snapshot.version}`);
   showTheLink();
+  showTrouble(snapshot);
   showTags(snapshot);
   showTheLast();
+  showPlan(snapshot);
   showEnd(snapshot);
 }
 
@@ -81,7 +89,9 @@ function showTheLast() {
 
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
+  if (kind === 'store') return onStore(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
+  if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
   if (concerns(data.station)) refetchSoon();
 }
 
@@ -97,11 +107,22 @@ function onShot(shot) {
   speak(shot);
 }
 
+function onPlan(plan) {
+  lastPlanEvent++;
+  snapshot.plan = plan;
+  showPlan(snapshot);
+}
+
 function onLink(link) {
   const others = snapshot.stations.filter((s) => s.station !== link.station);
   const isKnown = others.length < snapshot.stations.length;
   snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
   showTheLink();
+}
+
+function onStore(store) {
+  snapshot.stores = snapshot.stores.map((s) => (s.station === store.station ? store : s));
+  showTrouble(snapshot);
 }
 
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
@@ -120,6 +141,9 @@ function connected(way, yes) {
 
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
+byId('plan-more').addEventListener('click', () => planOrStart(snapshot));
+byId('plan-open').addEventListener('click', () => snapshot && planOrStart(snapshot));
+document.addEventListener('keydown', planKey);
 byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
   attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
@@ -135,3 +159,4 @@ setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
 refetch();
+showAccess();
