@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import castwell.capture.device.Signal;
 import castwell.capture.store.Board;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Fault;
@@ -33,6 +34,9 @@ final class Lane {
   private final BoardsHeard boards;
   private final HostClock hostClock;
   private final Faults faults = new Faults();
+  private final RecentFaults recentFaults = new RecentFaults(faults);
+  private final RecentBeats recentBeats = new RecentBeats();
+  private final List<HeardBeat> untoldBeats = new ArrayList<>();
   private final WireReader wire = new WireReader(faults);
   private final Asker asker = new Asker();
   private final LinkWatch watch;
@@ -82,6 +86,14 @@ final class Lane {
     return faults;
   }
 
+  RecentFaults recentFaults() {
+    return recentFaults;
+  }
+
+  RecentBeats recentBeats() {
+    return recentBeats;
+  }
+
   FactBuffer facts() {
     return facts;
   }
@@ -99,6 +111,7 @@ final class Lane {
     long micros = signal.micros();
     if (signal instanceof Signal.Opened opened) {
       wire.reset();
+      recentBeats.forget();
       held.opened(micros);
       track.listen(listening(opened.port(), micros));
       watch.opened(opened.port(), micros);
@@ -121,6 +134,7 @@ final class Lane {
 
   /** Does what is due by now. */
   void advance(long micros) {
+    recentFaults.advance(micros);
     asker.advance(micros);
     watch.advance(micros);
     release(micros);
@@ -168,6 +182,13 @@ final class Lane {
     return taken;
   }
 
+  /** The beats that came since the last call. */
+  List<HeardBeat> takeBeats() {
+    List<HeardBeat> taken = List.copyOf(untoldBeats);
+    untoldBeats.clear();
+    return taken;
+  }
+
   private Listening listening(String source, long micros) {
     return new Listening(store, station, source, hostClock.at(micros), micros);
   }
@@ -177,6 +198,9 @@ final class Lane {
     if (sentence instanceof Heartbeat beat) {
       held.beatHeard();
       watch.beat(beat.levels(), micros);
+      HeardBeat now = new HeardBeat(hostClock.at(micros), beat);
+      recentBeats.heard(now);
+      untoldBeats.add(now);
     }
     if (sentence instanceof Identity identity) {
       identity(identity, micros);

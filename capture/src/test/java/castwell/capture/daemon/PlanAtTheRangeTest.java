@@ -167,7 +167,8 @@ class PlanAtTheRangeTest {
     long before = bench.store().read(t -> t.feed().last());
     assertThat(tags(misread())).isEqualTo("ash one");
     assertThat(standing(plan).turn()).hasValue(1);
-    assertThat(bench.store().read(t -> t.feed().after(before, 9)))
+    List<Feed.Item> told = bench.store().read(t -> t.feed().after(before, 9));
+    assertThat(told)
         .extracting(Feed.Item::kind)
         .containsExactly(Feed.Kind.SHOT, Feed.Kind.PLAN); // that it was missed is told
     assertThat(shoot()).isEqualTo("ash one");

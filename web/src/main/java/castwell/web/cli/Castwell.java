@@ -36,6 +36,7 @@ import picocli.CommandLine.ScopeType;
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,
+      CheckCommand.class,
       KeyCommand.class,
       BackupCommand.class,
       RestoreCommand.class,

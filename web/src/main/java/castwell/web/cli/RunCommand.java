@@ -4,7 +4,6 @@ import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.device.SerialPorts;
-import castwell.capture.publish.WirePort;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
@@ -48,28 +47,13 @@ final class RunCommand implements Callable<Integer> {
       for (int i = 0; i < stations.size(); i++) {
         Station station = stations.get(i);
         boolean named = i < ports.size() && station.port() instanceof PortSpec.ByPath;
-        Port port = port(serial, settings, station);
+        Port port = Ports.of(station, settings, serial);
         byStation.put(station.name(), named ? Ports.opened(port) : port);
       }
       HttpAddress address = http.or(settings.listen());
       daemon.run(settings, stations, byStation, address, false);
     }
     return 0;
-  }
-
-  private static Port port(SerialPorts serial, Settings settings, Station station) {
-    if (station.port() instanceof PortSpec.Serial here) {
-      return serial.port(here);
-    }
-    return WirePort.ofListener(
-        settings
-            .broker()
-            .orElseThrow(
-                () ->
-                    new SaidPlainly(
-                        "The station %s is heard over a broker, and none is named: write its url in [mqtt] of the settings file."
-                            .formatted(station.name()))),
-        station.name());
   }
 
   /** The settings' stations with the command line's ports; more ports make more stations. */

@@ -4,6 +4,7 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Feed;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import castwell.capture.store.Transaction;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -54,6 +56,9 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   /** How something stands now: told to whoever is there, and not kept. */
   private record Said(String name, Map<String, Object> view) {}
 
+  /** The newest beat of each station that wasn't told yet: no more wait, however slow this is. */
+  private final Map<String, HeardBeat> beats = new ConcurrentHashMap<>();
+
   LiveFeed(Store store, Views views, Clock clock, LongSupplier nanos) {
     this.nanos = nanos;
     this.store = store;
@@ -86,14 +91,23 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
     calls.add(Optional.of(new Said("store", Views.store(state))));
   }
 
+  @Override
+  public void beatHeard(String station, HeardBeat beat) {
+    if (readers.stream().anyMatch(LiveReader::wantsLight)) {
+      beats.put(station, beat);
+      fedMore();
+    }
+  }
+
   /**
    * A connection to be served from an item of the feed on.
    *
    * @param place the last item it knows
+   * @param light whether each heartbeat's light is told too
    * @param left called once when the reader is gone
    */
-  LiveReader reader(ServletOutputStream out, long place, Runnable left) {
-    return new LiveReader(out, place, this::fedMore, left, nanos);
+  LiveReader reader(ServletOutputStream out, long place, boolean light, Runnable left) {
+    return new LiveReader(out, place, light, this::fedMore, left, nanos);
   }
 
   void join(LiveReader reader) {
@@ -113,6 +127,7 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
           tellAll(event("", call.get().name(), call.get().view()));
         } else {
           fed.set(false);
+          tellLight();
           serveWhatCanBeRead();
         }
         dropTheGone();
@@ -133,6 +148,15 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
       behind = false;
     } catch (StoreUnavailable e) {
       behind = true; // its place tells each reader's next item, whenever that is
+    }
+  }
+
+  private void tellLight() {
+    for (String station : beats.keySet()) {
+      byte[] event = event("", "light", Views.light(station, beats.remove(station)));
+      readers.stream()
+          .filter(reader -> reader.wantsLight() && reader.hasRoom())
+          .forEach(reader -> reader.offer(event));
     }
   }
 

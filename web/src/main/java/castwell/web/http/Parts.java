@@ -5,6 +5,7 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.OnwardClock;
+import castwell.capture.health.Checkup;
 import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
 import castwell.web.access.Doorkeeper;
@@ -28,6 +29,7 @@ public record Parts(
     Desk desk,
     Capture capture,
     Announcer announcer,
+    Checkup checkup,
     CaptureSettings settings,
     HttpSettings http,
     HttpAddress address,

@@ -2,9 +2,11 @@ package castwell.web.http;
 
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.OnwardClock;
+import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
 import castwell.web.access.Attempts;
+import castwell.web.metrics.Metrics;
 import castwell.web.settings.HttpAddress;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -60,6 +62,8 @@ public final class WebServer implements AutoCloseable {
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new BrokerApi(parts.broker()).route(config);
+              new HealthApi(new HealthView(parts.checkup())).route(config);
+              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT)).route(config);
               new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
             });
   }

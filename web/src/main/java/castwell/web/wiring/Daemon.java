@@ -7,7 +7,11 @@ import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.OnwardClock;
 import castwell.capture.device.Port;
+import castwell.capture.health.Checkup;
+import castwell.capture.health.HealthView;
+import castwell.capture.health.RunningCapture;
 import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.publish.Publishers;
 import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
@@ -29,6 +33,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Everything that runs, wired together over one data folder. */
 public final class Daemon implements AutoCloseable {
@@ -116,6 +121,11 @@ public final class Daemon implements AutoCloseable {
                 desk,
                 capture,
                 announcer,
+                checkup(
+                    settings,
+                    stations,
+                    capture,
+                    () -> publishers.map(Publishers::states).orElse(List.of())),
                 settings.capture(),
                 settings.http(),
                 address,
@@ -146,10 +156,8 @@ public final class Daemon implements AutoCloseable {
     Told told =
         new Told(
             station -> link(capture, station),
-            station ->
-                Map.of(
-                    "link", link(capture, station).sentence(),
-                    "faults", capture.faults().get(station).all()),
+            // Without the broker: it is asked of those who are told over it.
+            new HealthView(checkup(settings, stations, capture, List::of))::of,
             PlanView.of(store));
     Publishers publishers =
         new Publishers(
@@ -164,6 +172,19 @@ public final class Daemon implements AutoCloseable {
             System::nanoTime);
     announcer.add(publishers);
     return publishers;
+  }
+
+  private Checkup checkup(
+      Settings settings,
+      List<Station> stations,
+      Capture capture,
+      Supplier<List<BrokerState>> broker) {
+    return new Checkup(
+        store,
+        settings.capture(),
+        stations.stream().map(Station::name).toList(),
+        new RunningCapture(capture, broker),
+        clock);
   }
 
   private static LinkState link(Capture capture, String station) {

@@ -7,6 +7,10 @@ export function readRange(station) {
   return ask(station ? `/api/range?station=${encodeURIComponent(station)}` : '/api/range', {cache: 'no-store'});
 }
 
+export const readStations = () => ask('/api/stations', {cache: 'no-store'});
+
+export const readHealth = (station) => ask(`/api/health?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
+
 export const putTags = (station, bow, arrow) => write('PUT', '/api/tags', {station, bow, arrow});
 
 export const newSession = (station) => write('POST', '/api/sessions', {station});
