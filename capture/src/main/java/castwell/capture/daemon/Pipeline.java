@@ -1,9 +1,11 @@
 package castwell.capture.daemon;
 
 import castwell.capture.device.Signal;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import castwell.capture.wire.Faults;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -37,6 +39,14 @@ final class Pipeline {
 
   Faults faults() {
     return lane.faults();
+  }
+
+  FaultCounts recentFaults() {
+    return lane.recentFaults().counts();
+  }
+
+  List<HeardBeat> recentBeats() {
+    return lane.recentBeats().all();
   }
 
   StoreState store() {
@@ -110,6 +120,7 @@ final class Pipeline {
   }
 
   private void takeOver() {
+    lane.takeBeats().forEach(beat -> announcer.beatHeard(lane.station(), beat));
     for (Lane.KeyPress press : lane.takeKeys()) {
       backlog.add(() -> desk.key(lane.station(), press.key(), press.at()));
     }

@@ -71,6 +71,7 @@ final class Recorder {
                       ? insert(t, closed, conditions)
                       : amend(t, closed, known, conditions);
               t.feed().shot(closed.station(), row.id());
+              PlanDesk.shot(t, row);
               return follow(t, closed, row, rate);
             });
     current.put(new Key(closed.station(), closed.board().id()), now);

@@ -38,7 +38,14 @@ public final class Replay {
     HostClock clock = HostClock.recorded(header.started());
     Announcer nobody = new Announcer();
     Lane lane =
-        new Lane(station, "recording " + header.name(), store, settings, clock, state -> {});
+        new Lane(
+            station,
+            "recording " + header.name(),
+            store,
+            new BoardsHeard(),
+            settings,
+            clock,
+            state -> {});
     Recorder recorder = new Recorder(store, settings, new Reprocessing(settings));
     Pipeline pipeline =
         new Pipeline(

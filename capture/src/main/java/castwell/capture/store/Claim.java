@@ -69,6 +69,19 @@ final class Claim implements AutoCloseable {
     }
   }
 
+  /** Whether a program is writing there now. */
+  static boolean isHeld(Path folder) {
+    Path lock = folder.resolve(LOCK);
+    if (!Files.exists(lock)) {
+      return false;
+    }
+    try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.WRITE)) {
+      return tryLock(channel).isEmpty();
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
   private static Optional<FileLock> tryLock(FileChannel channel) throws IOException {
     try {
       return Optional.ofNullable(channel.tryLock());

@@ -163,6 +163,14 @@ public final class Sessions {
         .list();
   }
 
+  /** Where anybody ever shot, by name. */
+  public List<String> stations() {
+    return handle
+        .createQuery("SELECT DISTINCT station FROM session ORDER BY station")
+        .mapTo(String.class)
+        .list();
+  }
+
   private Optional<LastShot> lastShot(long sessionId, Instant by) {
     return handle
         .createQuery(

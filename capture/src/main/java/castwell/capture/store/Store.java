@@ -172,4 +172,29 @@ public final class Store implements AutoCloseable {
       writing.unlock();
     }
   }
+
+  /**
+   * Room on the disk.
+   *
+   * @param freeBytes what this program may still write
+   * @param databaseBytes what the database takes, its log included
+   */
+  public record Room(long freeBytes, long databaseBytes) {}
+
+  /** Empty where the system doesn't tell. */
+  public Optional<Room> room() {
+    Path file = folder.resolve(FILE);
+    Path log = folder.resolve(FILE + "-wal");
+    try {
+      long bytes = Files.size(file) + (Files.exists(log) ? Files.size(log) : 0);
+      return Optional.of(new Room(Files.getFileStore(folder).getUsableSpace(), bytes));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether a program is writing there now. */
+  public static boolean isHeld(Path folder) {
+    return Claim.isHeld(folder);
+  }
 }

@@ -29,7 +29,14 @@ class HandFedLane {
   private int line = 100;
 
   HandFedLane(RangeBench bench, String station) {
-    this(bench, station, Backlog.MOST);
+    this(bench, station, new BoardsHeard(), Backlog.MOST, HostClock.recorded(STARTED));
+  }
+
+  /**
+   * @param boards shared with the stations that are fed at the same time
+   */
+  HandFedLane(RangeBench bench, String station, BoardsHeard boards) {
+    this(bench, station, boards, Backlog.MOST, HostClock.recorded(STARTED));
   }
 
   /**
@@ -40,8 +47,14 @@ class HandFedLane {
   }
 
   HandFedLane(RangeBench bench, String station, int mostWaiting, HostClock clock) {
+    this(bench, station, new BoardsHeard(), mostWaiting, clock);
+  }
+
+  private HandFedLane(
+      RangeBench bench, String station, BoardsHeard boards, int mostWaiting, HostClock clock) {
     this.station = station;
-    Lane lane = new Lane(station, "hand", bench.store(), RangeBench.SETTINGS, clock, states::add);
+    Lane lane =
+        new Lane(station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
     Recorder recorder =
         new Recorder(bench.store(), RangeBench.SETTINGS, new Reprocessing(RangeBench.SETTINGS));
     this.faults = lane.faults();

@@ -45,7 +45,7 @@ final class RangeApi {
   private void range(Context ctx) {
     List<LinkState> links = capture.links();
     String asked = ctx.queryParam("station");
-    String station = asked == null ? links.get(0).station() : known(asked);
+    String station = asked == null ? links.get(0).station() : known(capture, asked);
     Map<String, Object> view = store.read(t -> range.of(t, station, links, clock.instant()));
     view.put("stores", capture.stores().stream().map(Views::store).toList());
     view.put("clock", clock.sentence().orElse(null));
@@ -74,7 +74,7 @@ final class RangeApi {
 
   private void tag(Context ctx) {
     Body body = Body.of(ctx, "station", "bow", "arrow");
-    String station = known(body.text("station"));
+    String station = known(capture, body.text("station"));
     desk.tag(station, body.optionalText("bow"), body.optionalText("arrow"), "page");
     ctx.json(store.read(t -> views.tags(t, station, clock.instant())));
   }
@@ -96,13 +96,13 @@ final class RangeApi {
   }
 
   private void beginSession(Context ctx) {
-    String station = known(Body.of(ctx, "station").text("station"));
+    String station = known(capture, Body.of(ctx, "station").text("station"));
     desk.beginSession(station, "page");
     ctx.status(201);
     ctx.json(Map.of("station", station));
   }
 
-  private String known(String station) {
+  static String known(Capture capture, String station) {
     if (capture.links().stream().noneMatch(link -> link.station().equals(station))) {
       throw new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station));
     }

@@ -9,6 +9,7 @@ import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.device.PortSpec;
 import castwell.capture.publish.BrokerSettings;
 import castwell.capture.publish.Secret;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -25,12 +26,14 @@ import java.util.stream.Stream;
  * What the settings file says.
  *
  * @param listen where the page is served
+ * @param http who may come to it
  * @param capture settings that hold for every station
  * @param stations at least one
  * @param broker to publish to, if one is named
  */
 public record Settings(
     HttpAddress listen,
+    HttpSettings http,
     CaptureSettings capture,
     List<Station> stations,
     Optional<BrokerSettings> broker) {
@@ -41,13 +44,16 @@ public record Settings(
   /**
    * Reads a parsed file.
    *
+   * @param path where it is: paths in it are beside it
    * @param environment what it says of the broker goes before what the file says
    */
-  static Settings of(SettingsTable file, Map<String, String> environment) {
-    SettingsTable http = file.table("http");
+  static Settings of(SettingsTable file, Path path, Map<String, String> environment) {
+    SettingsTable httpTable = file.table("http");
     SettingsTable passage = file.table("passage");
     SettingsTable air = file.table("air");
-    HttpAddress listen = http.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
+    HttpSettings http = HttpSettings.of(httpTable, path);
+    HttpAddress listen =
+        httpTable.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
     SettingsTable gatesTable = file.table("gates");
     Calibration gates = gates(gatesTable, DEFAULT_GATES);
     CaptureSettings capture =
@@ -64,7 +70,11 @@ public record Settings(
     List<Station> stations = stations(file, gates);
     Optional<BrokerSettings> broker = broker(file.table("mqtt"), environment);
     file.refuseUnknown();
-    return new Settings(listen, capture, stations, broker);
+    return new Settings(listen, http, capture, stations, broker);
+  }
+
+  public Settings with(HttpSettings other) {
+    return new Settings(listen, other, capture, stations, broker);
   }
 
   private static Optional<BrokerSettings> broker(

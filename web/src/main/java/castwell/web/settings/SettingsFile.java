@@ -28,7 +28,10 @@ public final class SettingsFile {
     return read(folder, System.getenv());
   }
 
-  static Settings read(Path folder, Map<String, String> environment) {
+  /**
+   * @param environment instead of the process's own
+   */
+  public static Settings read(Path folder, Map<String, String> environment) {
     Path file = folder.resolve(NAME);
     try {
       if (Files.notExists(file)) {
@@ -53,7 +56,7 @@ public final class SettingsFile {
   static Settings parse(String name, String text, Map<String, String> environment) {
     try {
       JsonNode root = new TomlMapper().readTree(text);
-      return Settings.of(new SettingsTable(name, "", root), environment);
+      return Settings.of(new SettingsTable(name, "", root), Path.of(name), environment);
     } catch (JsonProcessingException e) {
       String why = e.getOriginalMessage().lines().findFirst().orElse("it can't be read");
       throw new BadSettings(

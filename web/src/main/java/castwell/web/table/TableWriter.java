@@ -2,6 +2,7 @@ package castwell.web.table;
 
 import castwell.capture.export.Column;
 import castwell.capture.store.Transaction;
+import castwell.capture.word.SpreadsheetText;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -100,6 +101,9 @@ public final class TableWriter {
 
   private static String text(Optional<?> value) {
     Object written = rounded(value).orElse(null);
+    if (written instanceof String words) {
+      return SpreadsheetText.guarded(words);
+    }
     return written instanceof BigDecimal number
         ? number.toPlainString()
         : Objects.toString(written, null);

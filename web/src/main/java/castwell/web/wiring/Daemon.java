@@ -7,12 +7,19 @@ import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.OnwardClock;
 import castwell.capture.device.Port;
+import castwell.capture.health.Checkup;
+import castwell.capture.health.HealthView;
+import castwell.capture.health.RunningCapture;
 import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.publish.Publishers;
 import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
+import castwell.web.access.Doorkeeper;
+import castwell.web.access.Invitation;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
+import castwell.web.http.PlanView;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -26,6 +33,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Everything that runs, wired together over one data folder. */
 public final class Daemon implements AutoCloseable {
@@ -68,7 +76,9 @@ public final class Daemon implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(new Thread(() -> endAndWait(ended, ending), "end"));
     try (Running running =
         start(settings, stations, ports, address, rehearsal, ended::completeExceptionally)) {
-      System.out.printf("Castwell %s is at http://%s/%n", Version.TEXT, running.address());
+      Invitation page = Invitation.to(settings.http(), running.address());
+      System.out.printf("Castwell %s is at %s%n", Version.TEXT, page.page());
+      running.key().ifPresent(key -> System.out.println(page.text(key)));
       System.out.flush();
       ended.get();
     } catch (ExecutionException e) {
@@ -101,6 +111,7 @@ public final class Daemon implements AutoCloseable {
     announcer.add(new TroubleLog());
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Doorkeeper door = new Doorkeeper(store, clock);
     Optional<Publishers> publishers =
         settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
     WebServer server =
@@ -110,16 +121,26 @@ public final class Daemon implements AutoCloseable {
                 desk,
                 capture,
                 announcer,
+                checkup(
+                    settings,
+                    stations,
+                    capture,
+                    () -> publishers.map(Publishers::states).orElse(List.of())),
                 settings.capture(),
+                settings.http(),
+                address,
+                door,
                 clock,
                 System::nanoTime,
                 () -> publishers.map(Publishers::states).orElse(List.of()),
                 rehearsal));
     try {
-      HttpAddress bound = server.start(address, died);
+      HttpAddress bound = server.start(died);
       capture.start(died);
       publishers.ifPresent(all -> all.start(died));
-      return new Running(bound, server, capture, publishers);
+      // Only now: a key that couldn't be told would be lost.
+      Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
+      return new Running(bound, key, server, capture, publishers);
     } catch (CannotServe e) {
       server.close();
       throw e;
@@ -135,11 +156,9 @@ public final class Daemon implements AutoCloseable {
     Told told =
         new Told(
             station -> link(capture, station),
-            station ->
-                Map.of(
-                    "link", link(capture, station).sentence(),
-                    "faults", capture.faults().get(station).all()),
-            station -> Optional.empty());
+            // Without the broker: it is asked of those who are told over it.
+            new HealthView(checkup(settings, stations, capture, List::of))::of,
+            PlanView.of(store));
     Publishers publishers =
         new Publishers(
             broker,
@@ -155,6 +174,19 @@ public final class Daemon implements AutoCloseable {
     return publishers;
   }
 
+  private Checkup checkup(
+      Settings settings,
+      List<Station> stations,
+      Capture capture,
+      Supplier<List<BrokerState>> broker) {
+    return new Checkup(
+        store,
+        settings.capture(),
+        stations.stream().map(Station::name).toList(),
+        new RunningCapture(capture, broker),
+        clock);
+  }
+
   private static LinkState link(Capture capture, String station) {
     return capture.links().stream()
         .filter(link -> link.station().equals(station))
@@ -162,9 +194,17 @@ public final class Daemon implements AutoCloseable {
         .orElseThrow();
   }
 
-  /** What runs; closing it returns when all that came is on the disk. */
+  /**
+   * What runs; closing it returns when all that came is on the disk.
+   *
+   * @param key the one that was made just now, if one was
+   */
   public record Running(
-      HttpAddress address, WebServer server, Capture capture, Optional<Publishers> publishers)
+      HttpAddress address,
+      Optional<String> key,
+      WebServer server,
+      Capture capture,
+      Optional<Publishers> publishers)
       implements AutoCloseable {
     @Override
     public void close() {
