@@ -61,7 +61,7 @@ class PublishedTest {
       Map<String, JsonSchema> schemas = new HashMap<>();
       try (Served served = rehearse("url = \"" + mosquitto.url() + "\"")) {
         await(subscriber, "a shot", on("shot", "rehearsal-1"));
-        await(subscriber, "health", on("health", "faults"));
+        await(subscriber, "health", on("health", "light A"));
         put(served, "PUT", "/api/tags", "{\"station\": \"rehearsal\", \"bow\": null}");
         await(subscriber, "tags", on("tags", "\"bow\":null"));
         put(served, "POST", "/api/sessions", "{\"station\": \"rehearsal\"}");
@@ -106,6 +106,7 @@ class PublishedTest {
     assertThat(published.remove("event").asLong()).isBetween(1L, events);
     String id = published.path("shot_id").asText();
     JsonNode told = Asked.get(served.at("/api/shots/" + id)).json().path("shot");
+    ((ObjectNode) told).remove("misfit"); // found when it is read, by what was shot before
     assertThat(published.fieldNames()).toIterable().containsExactlyElementsOf(told::fieldNames);
     assertThat(published.path("fired_at")).isEqualTo(told.path("fired_at"));
     assertThat(published.path("bow")).isEqualTo(told.path("bow"));

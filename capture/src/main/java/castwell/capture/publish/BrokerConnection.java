@@ -1,9 +1,12 @@
 package castwell.capture.publish;
 
+import java.io.EOFException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.eclipse.paho.mqttv5.client.IMqttToken;
 import org.eclipse.paho.mqttv5.client.MqttAsyncClient;
 import org.eclipse.paho.mqttv5.client.MqttCallback;
@@ -29,6 +32,13 @@ public final class BrokerConnection implements AutoCloseable {
 
   /** Retain handling (MQTT 5.0, 3.8.3.1). */
   private static final int NOTHING_KEPT = 2;
+
+  /** The library would print what breaks, with a trace; here it is told in a sentence. */
+  private static final Logger LIBRARY = Logger.getLogger("org.eclipse.paho.mqttv5");
+
+  static {
+    LIBRARY.setLevel(Level.OFF);
+  }
 
   private final MqttAsyncClient client;
   private final Broker broker;
@@ -81,20 +91,31 @@ public final class BrokerConnection implements AutoCloseable {
     Heard heard = new Heard(listener, lost);
     MqttConnectionOptions options = options(broker);
     will.ifPresent(message -> options.setWill(message.topic(), packet(message)));
-    MqttAsyncClient client = null;
     try {
-      client = new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
+      MqttAsyncClient client =
+          new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
       client.setCallback(heard);
+      return new BrokerConnection(client, broker, heard, connect(client, options, broker));
+    } catch (MqttException e) {
+      throw unavailable(broker, e);
+    }
+  }
+
+  /** Returns how many messages it may have in flight. */
+  private static int connect(MqttAsyncClient client, MqttConnectionOptions options, Broker broker)
+      throws MqttException {
+    try {
       IMqttToken connected = client.connect(options);
-      connected.waitForCompletion(broker.patience().toMillis());
+      // not before the library itself gives up: it leaves a thread behind where that is forestalled
+      connected.waitForCompletion(broker.patience().plusSeconds(1).toMillis());
       int allowed =
           Optional.ofNullable(connected.getResponseProperties())
               .map(MqttProperties::getReceiveMaximum)
               .orElse(MOST_IN_FLIGHT);
-      return new BrokerConnection(client, broker, heard, Math.min(allowed, MOST_IN_FLIGHT));
+      return Math.min(allowed, MOST_IN_FLIGHT);
     } catch (MqttException e) {
       abandon(client);
-      throw unavailable(broker, e);
+      throw e;
     }
   }
 
@@ -196,18 +217,12 @@ public final class BrokerConnection implements AutoCloseable {
     return left.compareAndSet(false, true);
   }
 
+  /** Its own close would pull the ground from under threads of its that still end. */
   private static void abandon(MqttAsyncClient client) {
-    if (client != null) {
-      try {
-        client.disconnectForcibly(0, 1, false);
-      } catch (MqttException e) {
-        // not connected
-      }
-      try {
-        client.close(true);
-      } catch (MqttException e) {
-        // closed already
-      }
+    try {
+      client.disconnectForcibly(0, 1, false);
+    } catch (MqttException e) {
+      // not connected
     }
   }
 
@@ -228,7 +243,10 @@ public final class BrokerConnection implements AutoCloseable {
           case 0x86, 0x87, 4, 5 -> "user, password or certificate was refused, or the access list";
           case MqttClientException.REASON_CODE_CLIENT_TIMEOUT -> "no answer in time";
           default ->
-              root.getMessage() == null ? root.getClass().getSimpleName() : root.getMessage();
+              root instanceof EOFException
+                  ? "it ended the connection"
+                  : Optional.ofNullable(root.getMessage())
+                      .orElseGet(root.getClass()::getSimpleName);
         };
     return new BrokerUnavailable(
         "The broker %s can't be spoken to (%s).".formatted(broker.url(), why), e);

@@ -108,7 +108,7 @@ final class Outbox {
                   .orElseGet(() -> joined(t, item)));
       case REFRESH -> Optional.of(refresh(item, "shots", Optional.empty()));
       case RACK -> Optional.of(refresh(item, "rack", Optional.empty()));
-      case TAGS -> Optional.empty();
+      case TAGS, PLAN -> Optional.empty();
     };
   }
 

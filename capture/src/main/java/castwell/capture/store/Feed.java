@@ -25,6 +25,8 @@ public final class Feed {
     TAGS,
     /** Bows or arrows. */
     RACK,
+    /** What is to be shot next by a plan. */
+    PLAN,
     /** Many things at once: read everything anew. */
     REFRESH;
 

@@ -34,9 +34,11 @@ public final class RangeBench implements AutoCloseable {
   private final Store store;
   private final Announcer announcer = new Announcer();
   private final Desk desk;
+  private final Clock clock;
 
   private RangeBench(Path folder, Clock clock) {
     this.folder = folder;
+    this.clock = clock;
     this.store = Store.open(folder);
     this.desk = new Desk(store, SETTINGS, announcer, clock);
   }
@@ -60,6 +62,10 @@ public final class RangeBench implements AutoCloseable {
 
   Desk desk() {
     return desk;
+  }
+
+  Clock clock() {
+    return clock;
   }
 
   Announcer announcer() {

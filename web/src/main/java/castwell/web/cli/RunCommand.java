@@ -30,7 +30,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Option(
       names = "--port",
-      paramLabel = "PATH|auto",
+      paramLabel = "PATH|auto|mqtt",
       description =
           "Where the board is, instead of the settings file's; once for each board. A path must be there now.")
   private List<String> ports = List.of();
@@ -45,10 +45,10 @@ final class RunCommand implements Callable<Integer> {
       SerialPorts serial = new SerialPorts(Daemon::micros);
       Map<String, Port> byStation = new LinkedHashMap<>();
       for (int i = 0; i < stations.size(); i++) {
-        PortSpec spec = stations.get(i).port();
-        boolean named = i < ports.size() && spec instanceof PortSpec.ByPath;
-        Port port = serial.port(spec);
-        byStation.put(stations.get(i).name(), named ? Ports.opened(port) : port);
+        Station station = stations.get(i);
+        boolean named = i < ports.size() && station.port() instanceof PortSpec.ByPath;
+        Port port = Ports.of(station, settings, serial);
+        byStation.put(station.name(), named ? Ports.opened(port) : port);
       }
       HttpAddress address = http.or(settings.listen());
       daemon.run(settings, stations, byStation, address, false);

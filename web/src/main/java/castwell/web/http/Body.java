@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -97,6 +98,10 @@ final class Body {
     }
   }
 
+  boolean has(String field) {
+    return node.has(field);
+  }
+
   String text(String field) {
     return optionalText(field)
         .orElseThrow(() -> invalid("The field \"%s\" is missing.".formatted(field)));
@@ -157,6 +162,40 @@ final class Body {
     List<Body> objects = new ArrayList<>();
     list.forEach(item -> objects.add(of(item, fields)));
     return objects;
+  }
+
+  /** An object within this one, with these fields at most. */
+  Optional<Body> optionalObject(String field, String... fields) {
+    JsonNode value = node.path(field);
+    return value.isMissingNode() || value.isNull()
+        ? Optional.empty()
+        : Optional.of(of(value, fields));
+  }
+
+  /** None when the field is missing. */
+  List<String> textList(String field) {
+    JsonNode list = node.path(field);
+    List<String> texts = new ArrayList<>();
+    for (JsonNode item : list) {
+      if (list.isArray() && item.isTextual()) {
+        texts.add(item.textValue());
+      }
+    }
+    if (!list.isMissingNode() && !(list.isArray() && texts.size() == list.size())) {
+      throw invalid("The field \"%s\" holds a list of texts in quotes.".formatted(field));
+    }
+    return texts;
+  }
+
+  OptionalInt optionalWhole(String field) {
+    JsonNode value = node.path(field);
+    if (value.isMissingNode() || value.isNull()) {
+      return OptionalInt.empty();
+    }
+    if (!value.canConvertToInt() || !value.isIntegralNumber()) {
+      throw invalid("The field \"%s\" holds a whole number.".formatted(field));
+    }
+    return OptionalInt.of(value.intValue());
   }
 
   /** Empty for null; a missing field is refused. */

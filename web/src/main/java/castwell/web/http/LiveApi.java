@@ -15,7 +15,8 @@ import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>.
+ * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>;
+ * with <code>?light=1</code> each heartbeat's light levels come too.
  */
 final class LiveApi {
   private static final String RETRY_SECONDS = "20";
@@ -39,10 +40,11 @@ final class LiveApi {
   private void follow(Context ctx) throws IOException {
     ServletOutputStream out = ctx.res().getOutputStream();
     long place = place(ctx);
+    boolean light = "1".equals(ctx.queryParam("light"));
     String address = Origin.neighbourhood(ctx.ip());
     switch (seats.take(address)) {
       case TAKEN ->
-          ctx.future(() -> serve(ctx, feed.reader(out, place, () -> seats.leave(address))));
+          ctx.future(() -> serve(ctx, feed.reader(out, place, light, () -> seats.leave(address))));
       case ALL_TAKEN -> refuse(ctx, HttpStatus.SERVICE_UNAVAILABLE, "All live views there may be");
       case TOO_MANY_OF_ONE ->
           refuse(ctx, HttpStatus.TOO_MANY_REQUESTS, "All live views there may be from one address");

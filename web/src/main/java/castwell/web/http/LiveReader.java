@@ -17,6 +17,7 @@ final class LiveReader implements WriteListener {
   private static final int MOST_WAITING = 256;
 
   private final ServletOutputStream out;
+  private final boolean light;
   private final Runnable drained;
   private final LongSupplier nanos;
   private final Queue<byte[]> waiting = new ArrayDeque<>();
@@ -32,18 +33,29 @@ final class LiveReader implements WriteListener {
 
   /**
    * @param place the last feed item it knows
+   * @param light whether each heartbeat's light is told too
    * @param drained called when there is room again
    * @param left called once when it is gone
    * @param nanos a monotonic clock
    */
   LiveReader(
-      ServletOutputStream out, long place, Runnable drained, Runnable left, LongSupplier nanos) {
+      ServletOutputStream out,
+      long place,
+      boolean light,
+      Runnable drained,
+      Runnable left,
+      LongSupplier nanos) {
+    this.light = light;
     this.out = out;
     this.place = place;
     this.drained = drained;
     this.left = left;
     this.nanos = nanos;
     this.lastProgressNanos = nanos.getAsLong();
+  }
+
+  boolean wantsLight() {
+    return light;
   }
 
   void begin() {

@@ -10,9 +10,11 @@ import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.web.report.Misfits;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -47,7 +49,7 @@ final class ShotsApi {
             t -> {
               Shot shot = find(t, id);
               Map<String, Object> view = new LinkedHashMap<>();
-              view.put("shot", views.shot(shot));
+              view.put("shot", shot(t, shot));
               view.put(
                   "figures",
                   t.figures().exported(shot.passageId()).stream()
@@ -87,7 +89,12 @@ final class ShotsApi {
   }
 
   private void answer(Context ctx, String id) {
-    ctx.json(store.read(t -> views.shot(find(t, id))));
+    ctx.json(store.read(t -> shot(t, find(t, id))));
+  }
+
+  private Map<String, Object> shot(Transaction t, Shot shot) {
+    var misfits = Misfits.of(t, List.of(shot));
+    return views.shot(shot, Optional.ofNullable(misfits.get(shot.passageId())));
   }
 
   private static Shot find(Transaction t, String id) {

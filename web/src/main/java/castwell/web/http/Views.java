@@ -10,6 +10,7 @@ import castwell.capture.export.Column;
 import castwell.capture.export.RackColumns;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.export.TagsInForce;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
@@ -17,12 +18,16 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
+import castwell.capture.wire.Sentence.Surroundings;
+import castwell.web.report.Misfits;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Stored things as JSON objects in trade units; null is "not known". */
 final class Views {
@@ -36,6 +41,28 @@ final class Views {
 
   Map<String, Object> shot(Shot shot) {
     return Column.row(columns.columns(), shot);
+  }
+
+  /** With what fits it better than its tags, if anything does. */
+  Map<String, Object> shot(Shot shot, Optional<Misfits.Hint> misfit) {
+    Map<String, Object> view = shot(shot);
+    view.put("misfit", misfit.map(Views::misfit).orElse(null));
+    return view;
+  }
+
+  private static Map<String, Object> misfit(Misfits.Hint hint) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("sentence", hint.sentence());
+    view.put("fits", hint.fits().stream().map(Views::fit).toList());
+    return view;
+  }
+
+  private static Map<String, Object> fit(Misfits.Fit fit) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("bow", fit.bow());
+    view.put("arrow", fit.arrow());
+    view.put("times_as_likely", fit.timesAsLikely());
+    return view;
   }
 
   Map<String, Object> link(LinkState link) {
@@ -60,6 +87,24 @@ final class Views {
     view.put("waiting", store.waiting());
     view.put("full", store.full());
     return view;
+  }
+
+  /** What a board's gates see at a heartbeat: light of 1023. */
+  static Map<String, Object> light(String station, HeardBeat heard) {
+    Surroundings around = heard.beat().surroundings();
+    Optional<Levels> levels = heard.beat().levels();
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("station", station);
+    view.put("at", heard.at().toString());
+    view.put("light_a", known(around.lightA()));
+    view.put("light_b", known(around.lightB()));
+    view.put("gate_a", levels.map(l -> word(l.blockedA())).orElse(null));
+    view.put("gate_b", levels.map(l -> word(l.blockedB())).orElse(null));
+    return view;
+  }
+
+  private static Integer known(OptionalInt value) {
+    return value.isPresent() ? (Integer) value.getAsInt() : null;
   }
 
   private static String word(boolean blocked) {

@@ -1,16 +1,18 @@
 package castwell.web.http;
 
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
+import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
 import castwell.web.access.Attempts;
+import castwell.web.metrics.Metrics;
 import castwell.web.settings.HttpAddress;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
-import java.time.Clock;
 import java.time.ZoneId;
 import java.util.function.Consumer;
 
@@ -27,7 +29,7 @@ public final class WebServer implements AutoCloseable {
     address = parts.address();
     Store store = parts.store();
     Desk desk = parts.desk();
-    Clock clock = parts.clock();
+    OnwardClock clock = parts.clock();
     ZoneId zone = parts.settings().zone();
     Views views = new Views(zone);
     feed = new LiveFeed(store, views, clock, parts.nanos());
@@ -57,8 +59,11 @@ public final class WebServer implements AutoCloseable {
               new ShotsApi(store, desk, views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
+              new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new BrokerApi(parts.broker()).route(config);
+              new HealthApi(new HealthView(parts.checkup())).route(config);
+              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT)).route(config);
               new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
             });
   }

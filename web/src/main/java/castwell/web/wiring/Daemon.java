@@ -5,8 +5,13 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.device.Port;
+import castwell.capture.health.Checkup;
+import castwell.capture.health.HealthView;
+import castwell.capture.health.RunningCapture;
 import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.publish.Publishers;
 import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
@@ -14,6 +19,7 @@ import castwell.web.access.Doorkeeper;
 import castwell.web.access.Invitation;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
+import castwell.web.http.PlanView;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -21,19 +27,20 @@ import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Everything that runs, wired together over one data folder. */
 public final class Daemon implements AutoCloseable {
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Clock clock = Clock.systemUTC();
+  private final OnwardClock clock =
+      new OnwardClock(Clock.systemUTC(), Daemon::micros, TroubleLog::clock);
 
   private Daemon(Store store) {
     this.store = store;
@@ -95,8 +102,13 @@ public final class Daemon implements AutoCloseable {
       Consumer<Throwable> died) {
     Desk desk = desk(settings.capture());
     for (Station station : stations) {
-      desk.calibrateUnlessSaid(station.name(), Instant.now(), station.gates(), "the configuration");
+      store.read(t -> t.sessions().lastDated(station.name())).ifPresent(clock::goOnFrom);
     }
+    for (Station station : stations) {
+      desk.calibrateUnlessSaid(
+          station.name(), clock.instant(), station.gates(), "the configuration");
+    }
+    announcer.add(new TroubleLog());
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
     Doorkeeper door = new Doorkeeper(store, clock);
@@ -109,6 +121,11 @@ public final class Daemon implements AutoCloseable {
                 desk,
                 capture,
                 announcer,
+                checkup(
+                    settings,
+                    stations,
+                    capture,
+                    () -> publishers.map(Publishers::states).orElse(List.of())),
                 settings.capture(),
                 settings.http(),
                 address,
@@ -139,11 +156,9 @@ public final class Daemon implements AutoCloseable {
     Told told =
         new Told(
             station -> link(capture, station),
-            station ->
-                Map.of(
-                    "link", link(capture, station).sentence(),
-                    "faults", capture.faults().get(station).all()),
-            station -> Optional.empty());
+            // Without the broker: it is asked of those who are told over it.
+            new HealthView(checkup(settings, stations, capture, List::of))::of,
+            PlanView.of(store));
     Publishers publishers =
         new Publishers(
             broker,
@@ -157,6 +172,19 @@ public final class Daemon implements AutoCloseable {
             System::nanoTime);
     announcer.add(publishers);
     return publishers;
+  }
+
+  private Checkup checkup(
+      Settings settings,
+      List<Station> stations,
+      Capture capture,
+      Supplier<List<BrokerState>> broker) {
+    return new Checkup(
+        store,
+        settings.capture(),
+        stations.stream().map(Station::name).toList(),
+        new RunningCapture(capture, broker),
+        clock);
   }
 
   private static LinkState link(Capture capture, String station) {
@@ -182,6 +210,7 @@ public final class Daemon implements AutoCloseable {
     public void close() {
       server.close();
       capture.close();
+      capture.stores().forEach(TroubleLog::atTheEnd);
       publishers.ifPresent(Publishers::close); // once the last shot is on the disk
     }
   }
