@@ -49,12 +49,7 @@ final class Served implements AutoCloseable {
     Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
     return start(
-        daemon,
-        settings,
-        List.of(station),
-        Map.of(station.name(), port),
-        new HttpAddress("127.0.0.1", httpPort),
-        true);
+        daemon, settings, List.of(station), Map.of(station.name(), port), local(httpPort), true);
   }
 
   /**
@@ -83,7 +78,7 @@ final class Served implements AutoCloseable {
                               daemon.store(), station, r, () -> System.nanoTime() / 1_000))
                   .orElseGet(() -> serial.port(absent)));
         });
-    return start(daemon, settings, stations, ports, new HttpAddress("127.0.0.1", 0), true);
+    return start(daemon, settings, stations, ports, local(0), true);
   }
 
   /** A station whose board isn't there. */
@@ -123,6 +118,10 @@ final class Served implements AutoCloseable {
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
     HttpAddress any = new HttpAddress(settings.listen().host(), 0);
     return start(daemon, settings, List.of(station), Map.of(stationName, port), any, false);
+  }
+
+  private static HttpAddress local(int port) {
+    return new HttpAddress("127.0.0.1", port);
   }
 
   private static Served start(

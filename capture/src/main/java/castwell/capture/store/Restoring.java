@@ -3,8 +3,6 @@ package castwell.capture.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -45,8 +43,8 @@ public final class Restoring {
       // Frames of the old one would be taken for the new one's.
       Files.deleteIfExists(beside(file, "-wal"));
       Files.deleteIfExists(beside(file, "-shm"));
-      Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
-      Backups.sync(folder, StandardOpenOption.READ);
+      WholeFile.syncNames(folder);
+      WholeFile.name(next, file);
       return new Restored(holding, aside);
     } finally {
       claim.close();
@@ -81,8 +79,10 @@ public final class Restoring {
     Path log = beside(file, "-wal");
     if (Files.exists(log) && Files.size(log) > 0) {
       Files.copy(log, beside(aside, "-wal"));
+      WholeFile.syncContent(beside(aside, "-wal"));
     }
-    Backups.sync(aside, StandardOpenOption.WRITE);
+    WholeFile.syncContent(aside);
+    WholeFile.syncNames(aside.getParent());
     return aside;
   }
 

@@ -34,9 +34,10 @@ async function refetch() {
     const answer = await readRange(chosenStation());
     if (asked !== lastAsked) return;
     // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
-    const isSame = snapshot?.station === answer.station;
-    if (shotEvent !== lastShotEvent && isSame) answer.last = snapshot.last;
-    if (planEvent !== lastPlanEvent && isSame) answer.plan = snapshot.plan;
+    if (snapshot?.station === answer.station) {
+      if (shotEvent !== lastShotEvent) answer.last = snapshot.last;
+      if (planEvent !== lastPlanEvent) answer.plan = snapshot.plan;
+    }
     accept(answer);
   } catch (refusal) {
     if (refusal.status === 404) settleOn('');
