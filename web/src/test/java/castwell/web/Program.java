@@ -32,8 +32,15 @@ final class Program implements AutoCloseable {
   }
 
   static Program start(String... arguments) {
+    return under(List.of(), arguments);
+  }
+
+  /**
+   * @param wrapper the words of another command that runs it
+   */
+  static Program under(List<String> wrapper, String... arguments) {
     try {
-      List<String> command = new ArrayList<>();
+      List<String> command = new ArrayList<>(wrapper);
       command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
       command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m"));
       if (Runtime.version().feature() >= 24) {
@@ -53,6 +60,10 @@ final class Program implements AutoCloseable {
     try (Program program = start(arguments)) {
       return program.outcome();
     }
+  }
+
+  long pid() {
+    return process.pid();
   }
 
   /** The next line it says. */

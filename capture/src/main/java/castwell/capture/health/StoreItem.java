@@ -26,7 +26,7 @@ final class StoreItem {
                 trouble ->
                     Item.bad(
                         NAME,
-                        "%s %d are kept in memory alone%s."
+                        "%s %d passages are kept in memory alone%s."
                             .formatted(
                                 trouble,
                                 store.waiting(),

@@ -16,6 +16,7 @@ import org.jdbi.v3.core.argument.AbstractArgumentFactory;
 import org.jdbi.v3.core.argument.Argument;
 import org.jdbi.v3.core.config.ConfigRegistry;
 import org.jdbi.v3.core.mapper.ColumnMapper;
+import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
@@ -111,10 +112,20 @@ final class Databases {
     if (trouble.isPresent()) {
       return new StoreRefused(trouble.get().getMessage(), e);
     }
+    if (hasCause(e, NativeLibraryNotFoundException.class)) {
+      return new StoreRefused(
+          "SQLite can't be unpacked into %s, nor into %s: free some space there."
+              .formatted(file.resolveSibling("native"), System.getProperty("java.io.tmpdir")),
+          e);
+    }
     return new StoreRefused(
         "%s can't be opened as Castwell's database (%s): put back a backup of it, or name another folder with --data."
             .formatted(file, rootMessage(e)),
         e);
+  }
+
+  private static boolean hasCause(Throwable e, Class<? extends Throwable> type) {
+    return e != null && (type.isInstance(e) || hasCause(e.getCause(), type));
   }
 
   private static String rootMessage(Throwable e) {

@@ -105,10 +105,15 @@ class HandFedLane {
 
   /** A line as it is. */
   void hear(long micros, byte[] bytes) {
-    passTimeUntil(micros);
     byte[] withEnd = Arrays.copyOf(bytes, bytes.length + 1);
     withEnd[bytes.length] = '\n';
-    pipeline.hear(new Signal.Received(station, micros, withEnd));
+    receive(micros, withEnd);
+  }
+
+  /** Bytes, whether they end a line or not. */
+  void receive(long micros, byte[] bytes) {
+    passTimeUntil(micros);
+    pipeline.hear(new Signal.Received(station, micros, bytes));
   }
 
   void identity(long micros, int boot) {

@@ -14,8 +14,11 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
+import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.io.SelectorManager;
+import org.eclipse.jetty.io.ssl.SslConnection;
+import org.eclipse.jetty.server.ConnectionMetaData;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -37,8 +40,14 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
   private final Refusals refusals;
   private final Map<SelectableChannel, String> seated = new ConcurrentHashMap<>();
 
-  /** Since when a connection has been waiting for a request, by where it comes from. */
-  private final Map<SocketAddress, Long> waiting = new ConcurrentHashMap<>();
+  /** Connections on which no whole request has come since the last one, by where they come from. */
+  private final Map<SocketAddress, Waiting> waiting = new ConcurrentHashMap<>();
+
+  /**
+   * @param since when the last request was done, or the connection opened
+   * @param bytes how many had come by then
+   */
+  private record Waiting(long since, long bytes) {}
 
   Connections(HttpLimits limits, LongSupplier nanos, Refusals refusals) {
     this.seats = new Seats(limits.connections(), limits.connectionsPerAddress());
@@ -71,9 +80,12 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
 
     @Override
     public void run() {
-      closeTheSlow(connector);
-      if (isStarted()) {
-        again();
+      try {
+        closeTheSlow(connector);
+      } finally {
+        if (isStarted()) {
+          again();
+        }
       }
     }
   }
@@ -96,7 +108,7 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
   @Override
   public void onAccepted(SelectableChannel channel) {
     try {
-      waiting.put(((SocketChannel) channel).getRemoteAddress(), nanos.getAsLong());
+      waiting.put(((SocketChannel) channel).getRemoteAddress(), new Waiting(nanos.getAsLong(), 0));
     } catch (IOException e) {
       LoggerFactory.getLogger(Connections.class).debug("gone as soon as accepted", e);
     }
@@ -123,9 +135,16 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
 
   @Override
   public boolean handle(Request request, Response response, Callback callback) throws Exception {
-    SocketAddress from = request.getConnectionMetaData().getRemoteSocketAddress();
-    waiting.remove(from);
-    Request.addCompletionListener(request, failure -> waiting.put(from, nanos.getAsLong()));
+    ConnectionMetaData from = request.getConnectionMetaData();
+    SocketAddress address = from.getRemoteSocketAddress();
+    if (address != null) { // or it is closed already
+      waiting.remove(address);
+      Request.addCompletionListener(
+          request,
+          failure ->
+              waiting.put(
+                  address, new Waiting(nanos.getAsLong(), from.getConnection().getBytesIn())));
+    }
     return super.handle(request, response, callback);
   }
 
@@ -133,15 +152,25 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
     Set<SocketAddress> gone = new HashSet<>(waiting.keySet());
     long now = nanos.getAsLong();
     for (EndPoint connection : connector.getConnectedEndPoints()) {
-      SocketAddress from = connection.getRemoteSocketAddress();
-      Long since = waiting.get(from);
-      if (since == null || now - since <= patienceNanos) {
-        gone.remove(from);
-      } else {
-        refusals.count(Kind.TOO_SLOW);
+      SocketAddress address = connection.getRemoteSocketAddress();
+      Waiting since = address == null ? null : waiting.get(address);
+      if (since != null && now - since.since() > patienceNanos) {
+        if (bytesIn(connection) > since.bytes()) { // whoever sent nothing was merely idle
+          refusals.count(Kind.TOO_SLOW);
+        }
         connection.close();
+      } else if (address != null) {
+        gone.remove(address);
       }
     }
     waiting.keySet().removeAll(gone);
+  }
+
+  private static long bytesIn(EndPoint endPoint) {
+    Connection connection = endPoint.getConnection();
+    if (connection instanceof SslConnection tls) {
+      connection = tls.getSslEndPoint().getConnection();
+    }
+    return connection == null ? 0 : connection.getBytesIn();
   }
 }

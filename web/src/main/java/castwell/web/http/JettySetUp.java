@@ -48,6 +48,8 @@ final class JettySetUp {
     threads.setName("http");
     config.jetty.threadPool = threads;
     config.jetty.modifyServer(server -> guard(server, connections));
+    config.jetty.modifyServletContextHandler(
+        context -> context.setErrorHandler(new PlainErrors(refusals)));
     config.jetty.modifyHttpConfiguration(JettySetUp::strict);
     config.jetty.addConnector(
         (server, http) -> {
