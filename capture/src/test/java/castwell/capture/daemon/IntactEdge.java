@@ -16,18 +16,28 @@ record IntactEdge(int boot, int number, String gate, String kind, long ticks, lo
 
   /** All of them, in the order in which they came. */
   static List<IntactEdge> in(byte[] bytes) {
+    return sentences(bytes).stream().map(IntactEdge::told).flatMap(Optional::stream).toList();
+  }
+
+  /** What stands between the dollar and the star of every intact sentence. */
+  static List<String> sentences(byte[] bytes) {
     String text = new String(bytes, ISO_8859_1);
-    List<IntactEdge> edges = new ArrayList<>();
+    List<String> sentences = new ArrayList<>();
     for (int at = text.indexOf('$'); at >= 0; at = text.indexOf('$', at + 1)) {
       int end = at + 1;
       while (end < text.length() && end - at <= LONGEST && "$\r\n".indexOf(text.charAt(end)) < 0) {
         end++;
       }
-      if (end < text.length() && end - at <= LONGEST) {
-        told(text.substring(at + 1, end)).ifPresent(edges::add);
+      int star = end - 5;
+      if (end < text.length() && end - at <= LONGEST && star > at + 1) {
+        String body = text.substring(at + 1, star);
+        if (body.chars().allMatch(c -> c >= 0x20 && c <= 0x7E)
+            && text.substring(star, end).equals("*%04X".formatted(crc(body)))) {
+          sentences.add(body);
+        }
       }
     }
-    return edges;
+    return sentences;
   }
 
   /** The same whatever it says of its own lateness, by which edges aren't told apart. */
@@ -35,14 +45,8 @@ record IntactEdge(int boot, int number, String gate, String kind, long ticks, lo
     return new IntactEdge(boot, number, gate, kind, ticks, 0);
   }
 
-  private static Optional<IntactEdge> told(String sentence) {
-    int star = sentence.length() - 5;
-    if (star < 1
-        || !sentence.chars().allMatch(c -> c >= 0x20 && c <= 0x7E)
-        || !sentence.substring(star).equals("*%04X".formatted(crc(sentence.substring(0, star))))) {
-      return Optional.empty();
-    }
-    String[] fields = sentence.substring(0, star).split(",", -1);
+  private static Optional<IntactEdge> told(String body) {
+    String[] fields = body.split(",", -1);
     boolean isEdge =
         fields.length >= 8
             && fields[0].equals("E")

@@ -17,9 +17,10 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Random and mutated bytes from the wire to the disk: nothing throws, every shot is made of what
- * intact sentences told and no other is there, and every intact edge is stored. 100 million bytes:
+ * intact sentences told and no other is there, and every intact edge is stored. 100 million bytes
+ * of these, and as many for the reader of the wire alone:
  *
- * <pre>mvn -pl analysis,capture test -Dtest=castwell.capture.daemon.WildBytesTest \
+ * <pre>mvn -pl analysis,capture test -Dtest=WildBytesTest \
  *   -Dsurefire.failIfNoSpecifiedTests=false -Dcastwell.bytes=100000000</pre>
  */
 class WildBytesTest {
