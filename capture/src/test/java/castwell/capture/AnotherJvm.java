@@ -33,6 +33,11 @@ public final class AnotherJvm implements AutoCloseable {
     return line == null ? "" : line;
   }
 
+  /** As kill -9 does. */
+  public void kill() {
+    process.destroyForcibly().onExit().join();
+  }
+
   @Override
   public void close() throws IOException {
     process.getOutputStream().close();

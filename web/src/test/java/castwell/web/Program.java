@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -31,8 +32,15 @@ final class Program implements AutoCloseable {
   }
 
   static Program start(String... arguments) {
+    return under(List.of(), arguments);
+  }
+
+  /**
+   * @param wrapper the words of another command that runs it
+   */
+  static Program under(List<String> wrapper, String... arguments) {
     try {
-      List<String> command = new ArrayList<>();
+      List<String> command = new ArrayList<>(wrapper);
       command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
       command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m"));
       if (Runtime.version().feature() >= 24) {
@@ -54,6 +62,10 @@ final class Program implements AutoCloseable {
     }
   }
 
+  long pid() {
+    return process.pid();
+  }
+
   /** The next line it says. */
   String line() {
     try {
@@ -65,6 +77,21 @@ final class Program implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Lets it live so long, unless it ends by itself. */
+  void letLive(Duration time) {
+    try {
+      process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** SIGKILL: it can't do anything about it. */
+  void kill() {
+    process.destroyForcibly();
+    letLive(Duration.ofSeconds(PATIENCE_SECONDS));
   }
 
   /** Asks it to end, as a supervisor does. */

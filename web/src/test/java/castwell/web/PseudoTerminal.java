@@ -68,10 +68,19 @@ final class PseudoTerminal implements AutoCloseable {
 
   /** What the host wrote; waits for it, 20 s at most. */
   byte[] read() {
+    byte[] bytes = readAtMost(20_000);
+    if (bytes.length == 0) {
+      throw new AssertionError("the host writes nothing");
+    }
+    return bytes;
+  }
+
+  /** What the host wrote; empty when that is nothing for so long. */
+  byte[] readAtMost(int millis) {
     ByteBuffer poll = ByteBuffer.allocate(8).order(ByteOrder.nativeOrder());
     poll.putInt(0, board).putShort(4, POLLIN);
-    if (CLibrary.C.poll(poll.array(), 1, 20_000) <= 0) {
-      throw new AssertionError("the host writes nothing");
+    if (CLibrary.C.poll(poll.array(), 1, millis) <= 0) {
+      return new byte[0];
     }
     byte[] bytes = new byte[256];
     int count = checked((int) CLibrary.C.read(board, bytes, bytes.length));

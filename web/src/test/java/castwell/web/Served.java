@@ -6,6 +6,7 @@ import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
 import castwell.capture.device.rehearsal.RehearsalSettings;
 import castwell.capture.store.Store;
+import castwell.web.http.Refusals;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
@@ -13,10 +14,16 @@ import castwell.web.settings.SettingsFile;
 import castwell.web.wiring.Daemon;
 import castwell.web.wiring.Daemon.Running;
 import castwell.web.wiring.Rehearsal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The real daemon over a data folder, in this process, at a port of its own. */
 final class Served implements AutoCloseable {
@@ -41,12 +48,61 @@ final class Served implements AutoCloseable {
     Station station = Rehearsal.station(settings);
     Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
-    return start(daemon, settings, station, port, httpPort, true);
+    return start(
+        daemon, settings, List.of(station), Map.of(station.name(), port), local(httpPort), true);
+  }
+
+  /**
+   * Several pretended ranges side by side.
+   *
+   * @param rehearsals by station; empty for one whose board isn't there
+   */
+  static Served lanes(Path folder, Map<String, Optional<RehearsalSettings>> rehearsals) {
+    Daemon daemon = Daemon.open(folder);
+    Settings settings = SettingsFile.read(folder);
+    Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+    List<Station> stations = new ArrayList<>();
+    Map<String, Port> ports = new LinkedHashMap<>();
+    SerialPorts serial = new SerialPorts(() -> System.nanoTime() / 1_000);
+    rehearsals.forEach(
+        (name, rehearsal) -> {
+          PortSpec.Serial absent = new PortSpec.ByPath(folder.resolve(name).toString());
+          Station station = new Station(name, absent, settings.capture().gates());
+          stations.add(station);
+          ports.put(
+              name,
+              rehearsal
+                  .map(
+                      r ->
+                          Rehearsal.port(
+                              daemon.store(), station, r, () -> System.nanoTime() / 1_000))
+                  .orElseGet(() -> serial.port(absent)));
+        });
+    return start(daemon, settings, stations, ports, local(0), true);
   }
 
   /** A station whose board isn't there. */
   static Served withoutBoard(Path folder, String stationName) {
     return over(folder, stationName, folder.resolve("no-board"));
+  }
+
+  /**
+   * A station whose board isn't there, with its page where others can reach it.
+   *
+   * @param http more of the settings' table, in its own words
+   */
+  static Served forOthers(Path folder, String http) {
+    return with(folder, "listen = \"0.0.0.0:8017\"\n" + http);
+  }
+
+  /** The same with its page where that table says, at any port. */
+  static Served with(Path folder, String http) {
+    try {
+      Files.writeString(folder.resolve("castwell.toml"), "[http]\n" + http);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return withoutBoard(folder, "range");
   }
 
   /** A station whose board is at a port. */
@@ -57,31 +113,30 @@ final class Served implements AutoCloseable {
   private static Served over(Path folder, String stationName, Path path) {
     Daemon daemon = Daemon.open(folder);
     Settings settings = SettingsFile.read(folder);
-    PortSpec spec = PortSpec.parse(path.toString());
+    PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
-    return start(daemon, settings, station, port, 0, false);
+    HttpAddress any = new HttpAddress(settings.listen().host(), 0);
+    return start(daemon, settings, List.of(station), Map.of(stationName, port), any, false);
+  }
+
+  private static HttpAddress local(int port) {
+    return new HttpAddress("127.0.0.1", port);
   }
 
   private static Served start(
       Daemon daemon,
       Settings settings,
-      Station station,
-      Port port,
-      int httpPort,
+      List<Station> stations,
+      Map<String, Port> ports,
+      HttpAddress address,
       boolean rehearsal) {
-    Running running =
-        daemon.start(
-            settings,
-            List.of(station),
-            Map.of(station.name(), port),
-            new HttpAddress("127.0.0.1", httpPort),
-            rehearsal,
-            Served::report);
+    Running running = daemon.start(settings, stations, ports, address, rehearsal, Served::report);
     return new Served(daemon, daemon.desk(settings.capture()), running);
   }
 
   private static void report(Throwable died) {
+    died.printStackTrace();
     throw new AssertionError("the capture died", died);
   }
 
@@ -98,8 +153,21 @@ final class Served implements AutoCloseable {
     return running.address().port();
   }
 
+  /** The key that was made at this start. */
+  String key() {
+    return running.key().orElseThrow();
+  }
+
+  boolean madeKey() {
+    return running.key().isPresent();
+  }
+
+  long refused(Refusals.Kind kind) {
+    return running.server().refusals().of(kind);
+  }
+
   URI at(String path) {
-    return URI.create("http://" + running.address() + path);
+    return URI.create("http://127.0.0.1:" + httpPort() + path);
   }
 
   @Override

@@ -18,8 +18,11 @@ public final class ModifiedZ {
   public static double[] of(double... values) {
     double median = Median.of(values);
     double mad = MedianAbsoluteDeviation.of(values);
-    return Arrays.stream(values)
-        .map(value -> value == median ? 0 : NORMAL_MAD * (value - median) / mad)
-        .toArray();
+    return Arrays.stream(values).map(value -> score(value, median, mad)).toArray();
+  }
+
+  /** That of one more value, by the others' median and MAD. */
+  public static double score(double value, double median, double mad) {
+    return value == median ? 0 : NORMAL_MAD * (value - median) / mad;
   }
 }

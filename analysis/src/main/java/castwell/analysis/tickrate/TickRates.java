@@ -3,6 +3,7 @@ package castwell.analysis.tickrate;
 import castwell.analysis.speed.TickRate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** Many measurements of one board's tick rate made into the one to use. */
 public final class TickRates {
@@ -15,11 +16,8 @@ public final class TickRates {
   private TickRates() {}
 
   /**
-   * The mean of the segments weighted by inverse variance; widened by the Birge ratio where they
-   * scatter more than they say (R. T. Birge, Phys. Rev. 40 (1932) 207); the host clock's own
-   * uncertainty, which all share, added in quadrature; then the same mean with the nominal rate. A
-   * nominal rate that the measurement refutes is left out: the board's part is then not what it is
-   * said to be.
+   * The measurement made one with the nominal rate by inverse variance. A nominal rate that the
+   * measurement refutes is left out: the board's part is then not what it is said to be.
    *
    * @param nominal what is believed before any measurement
    * @param measured one a segment; without any the nominal rate is the answer
@@ -27,13 +25,28 @@ public final class TickRates {
    */
   public static TickRate combine(
       TickRate nominal, Collection<TickRate> measured, double hostClockRelativeU) {
-    if (measured.isEmpty()) {
-      return nominal;
+    return measured(measured, hostClockRelativeU)
+        .map(measurement -> withNominal(nominal, measurement))
+        .orElse(nominal);
+  }
+
+  /**
+   * The mean of the segments weighted by inverse variance; widened by the Birge ratio where they
+   * scatter more than they say (R. T. Birge, Phys. Rev. 40 (1932) 207); the host clock's own
+   * uncertainty, which all share, added in quadrature. Nothing is believed before; empty of none.
+   */
+  public static Optional<TickRate> measured(
+      Collection<TickRate> segments, double hostClockRelativeU) {
+    if (segments.isEmpty()) {
+      return Optional.empty();
     }
-    TickRate segments = mean(measured);
+    TickRate mean = mean(segments);
     double relativeU =
-        Math.hypot(segments.relativeU() * birgeRatio(measured, segments.hz()), hostClockRelativeU);
-    TickRate measurement = new TickRate(segments.hz(), relativeU);
+        Math.hypot(mean.relativeU() * birgeRatio(segments, mean.hz()), hostClockRelativeU);
+    return Optional.of(new TickRate(mean.hz(), relativeU));
+  }
+
+  private static TickRate withNominal(TickRate nominal, TickRate measurement) {
     double sigmas =
         Math.abs(measurement.hz() - nominal.hz()) / Math.hypot(u(measurement), u(nominal));
     return sigmas > REFUTED_BEYOND ? measurement : mean(List.of(nominal, measurement));

@@ -57,4 +57,11 @@ public final class StudentT {
             ? NORMAL.cumulativeProbability(tail)
             : new TDistribution(degreesOfFreedom).cumulativeProbability(tail));
   }
+
+  /** The natural logarithm of the density at t. */
+  public static double logDensity(double t, double degreesOfFreedom) {
+    return Double.isInfinite(degreesOfFreedom)
+        ? NORMAL.logDensity(t)
+        : new TDistribution(degreesOfFreedom).logDensity(t);
+  }
 }

@@ -1,5 +1,6 @@
 package castwell.capture.daemon;
 
+import castwell.capture.store.HeardBeat;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
@@ -19,6 +20,9 @@ public final class Announcer {
 
     /** What is committed meanwhile waits in memory, or doesn't any more. */
     void storeChanged(StoreState state);
+
+    /** A board beat. Nothing is derived from that, so it is told before it is stored. */
+    default void beatHeard(String station, HeardBeat beat) {}
   }
 
   public void add(Listener listener) {
@@ -31,6 +35,10 @@ public final class Announcer {
 
   void storeChanged(StoreState state) {
     listeners.forEach(listener -> listener.storeChanged(state));
+  }
+
+  void beatHeard(String station, HeardBeat beat) {
+    listeners.forEach(listener -> listener.beatHeard(station, beat));
   }
 
   void linkChanged(LinkState state) {

@@ -6,6 +6,7 @@ import castwell.analysis.tickrate.TickRates;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +15,7 @@ import java.util.OptionalDouble;
  * One board's counter against the host's clock, over boots, links and hours: each stretch of half
  * an hour at most is measured by itself, so that a crystal that warms up is followed.
  */
-final class BoardClock {
+public final class BoardClock {
   private static final double STRETCH_SECONDS = 1800;
 
   /** Bounds memory where a link comes and goes all day. */
@@ -35,7 +36,7 @@ final class BoardClock {
    * @param queued bytes ahead of the beat on the wire
    * @param bytes of the beat's own line
    */
-  void beat(int boot, long listening, long ticks48, int queued, int bytes, long micros) {
+  public void beat(int boot, long listening, long ticks48, int queued, int bytes, long micros) {
     double seconds = micros * 1e-6 - (queued + bytes) / WIRE_BYTES_PER_SECOND;
     Stretch stretch = new Stretch(boot, listening, (long) Math.floor(seconds / STRETCH_SECONDS));
     segments.computeIfAbsent(stretch, s -> new BeatSegment()).add(ticks48, seconds);
@@ -47,9 +48,16 @@ final class BoardClock {
   }
 
   TickRate rate(TickRate nominal, double hostClockRelativeU) {
-    var measured =
-        segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList();
-    return TickRates.combine(nominal, measured, hostClockRelativeU);
+    return TickRates.combine(nominal, segmentRates(), hostClockRelativeU);
+  }
+
+  /** The rate as the beats alone tell it; empty while they are too few. */
+  public Optional<TickRate> measuredRate(double hostClockRelativeU) {
+    return TickRates.measured(segmentRates(), hostClockRelativeU);
+  }
+
+  private List<TickRate> segmentRates() {
+    return segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList();
   }
 
   /** When the counter stood there, in microseconds of that stretch of listening. */

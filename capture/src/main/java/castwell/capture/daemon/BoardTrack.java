@@ -32,6 +32,7 @@ final class BoardTrack {
 
   private final String station;
   private final Store store;
+  private final BoardSeries series;
   private final CaptureSettings settings;
   private final HostClock hostClock;
   private final Faults faults;
@@ -50,6 +51,7 @@ final class BoardTrack {
   BoardTrack(
       String station,
       Store store,
+      BoardsHeard heard,
       CaptureSettings settings,
       HostClock hostClock,
       Faults faults,
@@ -57,6 +59,7 @@ final class BoardTrack {
       Listening listening) {
     this.station = station;
     this.store = store;
+    this.series = new BoardSeries(store, heard, station);
     this.settings = settings;
     this.hostClock = hostClock;
     this.faults = faults;
@@ -91,7 +94,8 @@ final class BoardTrack {
     Optional<LaneContext> same = context.filter(c -> c.board().device().equals(identity.device()));
     if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
       close(same.isPresent(), micros);
-      Board board = same.map(LaneContext::board).orElseGet(() -> board(identity.device()));
+      Board board =
+          same.map(LaneContext::board).orElseGet(() -> series.of(identity.device(), micros));
       boolean firstLine = identity.line() == 0 && !heardBefore;
       boolean witnessed = firstLine || same.isPresent() && connectedBefore;
       open(board, identity.boot(), timing(identity), witnessed);
@@ -104,8 +108,8 @@ final class BoardTrack {
   }
 
   /** It didn't say who it is, as far as anyone heard. */
-  void assume(String device, int boot, Timing timing) {
-    open(board(device), boot, timing, false);
+  void assume(String device, int boot, Timing timing, long micros) {
+    open(series.of(device, micros), boot, timing, false);
   }
 
   /** Another boot than the current: the board started anew, and its identity was lost. */
@@ -130,7 +134,7 @@ final class BoardTrack {
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      isAnother(BoardSeries.of(store, c.board(), edge, used(edge.boot())), micros);
+      isAnother(series.of(c.board(), edge, used(edge.boot()), micros), micros);
       edge(edge, micros);
     }
     recognised = true;
@@ -146,13 +150,27 @@ final class BoardTrack {
     if (recognised) {
       return Optional.empty();
     }
-    Board board = BoardSeries.of(store, c.board(), beat, used(beat.boot()));
+    Board board = series.of(c.board(), beat, used(beat.boot()), micros);
     boolean another = board.id() != c.board().id();
     if (another) {
       isAnother(board, micros);
     }
     recognised = true;
     return another ? context : Optional.empty();
+  }
+
+  /**
+   * While this station was silent, another began to hear the board that this one was taken for.
+   *
+   * @return where that is so: the board that it is taken for now
+   */
+  Optional<LaneContext> giveWay(long micros) {
+    boolean taken = context.map(c -> series.isElsewhere(c.board(), micros)).orElse(false);
+    if (taken) {
+      LaneContext c = context.orElseThrow();
+      isAnother(series.another(c.board(), c.boot(), used(c.boot()), micros), micros);
+    }
+    return taken ? context : Optional.empty();
   }
 
   /** Boards with edges of that boot that may be on their way to the store. */
@@ -207,12 +225,6 @@ final class BoardTrack {
     List<ClosedPassage> taken = List.copyOf(closed);
     closed.clear();
     return taken;
-  }
-
-  private Board board(String device) {
-    return store
-        .read(t -> t.boards().named(device).stream().findFirst())
-        .orElseGet(() -> store.write(t -> t.boards().begin(device)));
   }
 
   private void open(Board board, int boot, Timing timing, boolean sawItStart) {

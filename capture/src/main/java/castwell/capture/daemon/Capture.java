@@ -3,6 +3,7 @@ package castwell.capture.daemon;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortReader;
 import castwell.capture.device.Signal;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Faults;
 import java.time.Clock;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -29,6 +31,7 @@ public final class Capture implements AutoCloseable {
   private final Map<String, Pipeline> stations = new LinkedHashMap<>();
   private final List<PortReader> readers = new ArrayList<>();
   private final List<Thread> threads = new ArrayList<>();
+  private final ClockSteps clockSteps;
   private volatile boolean open = true;
 
   /**
@@ -44,16 +47,24 @@ public final class Capture implements AutoCloseable {
       Clock clock,
       LongSupplier micros) {
     this.micros = micros;
+    this.clockSteps = new ClockSteps(clock, micros);
     Reprocessing reprocessing = new Reprocessing(settings);
     Recorder recorder = new Recorder(store, settings, reprocessing);
     HostClock hostClock = HostClock.live(clock, micros);
+    BoardsHeard boards = new BoardsHeard();
     ports.forEach(
         (station, port) -> {
           Lane lane =
-              new Lane(station, port.name(), store, settings, hostClock, announcer::linkChanged);
+              new Lane(
+                  station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
           Backlog backlog =
               new Backlog(
-                  station, hostClock, Backlog.MOST, lane.facts()::size, announcer::storeChanged);
+                  station,
+                  hostClock,
+                  Backlog.MOST,
+                  lane.facts()::size,
+                  store::probe,
+                  announcer::storeChanged);
           stations.put(station, new Pipeline(lane, recorder, desk, announcer, store, backlog));
           readers.add(new PortReader(station, port, micros, this::post));
         });
@@ -89,17 +100,39 @@ public final class Capture implements AutoCloseable {
     return faults;
   }
 
+  /** The last five minutes' heartbeats of a station, ascending. */
+  public List<HeardBeat> recentBeats(String station) {
+    return stations.get(station).recentBeats();
+  }
+
+  public FaultCounts recentFaults(String station) {
+    return stations.get(station).recentFaults();
+  }
+
+  /** The last time since the start that this computer's clock jumped. */
+  public Optional<ClockStep> clockStep() {
+    return clockSteps.last();
+  }
+
   private void run() {
     while (open || !signals.isEmpty()) {
+      clockSteps.look();
       Signal signal = next();
       if (signal != null) {
         stations.get(signal.station()).hear(signal);
       }
-      long now = micros.getAsLong();
-      stations.values().forEach(station -> station.advance(now));
+      long until = heardUntil();
+      stations.values().forEach(station -> station.advance(until));
     }
     long now = micros.getAsLong();
     stations.values().forEach(station -> station.end(now));
+  }
+
+  /** A host that is behind must not take for silence what it hasn't come to yet. */
+  private long heardUntil() {
+    long now = micros.getAsLong();
+    Signal waiting = signals.peek();
+    return waiting == null ? now : Math.min(now, waiting.micros());
   }
 
   /** The next signal, or null when something is due before one comes. */

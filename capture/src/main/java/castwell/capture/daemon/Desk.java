@@ -35,6 +35,7 @@ public final class Desk {
   private final Clock clock;
   private final ZoneId zone;
   private final RackDesk rack;
+  private final PlanDesk plans;
 
   public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
     this.store = store;
@@ -43,6 +44,12 @@ public final class Desk {
     this.clock = clock;
     this.zone = settings.zone();
     this.rack = new RackDesk(store, reprocessing, announcer, clock);
+    this.plans = new PlanDesk(store, announcer, clock);
+  }
+
+  /** What is said of plans. */
+  public PlanDesk plans() {
+    return plans;
   }
 
   /** What is said of bows and arrows. */
@@ -64,6 +71,7 @@ public final class Desk {
       Transaction t, String station, Instant from, Tags.Pair tags, String by) {
     if (!t.tags().at(station, from).equals(tags)) {
       t.tags().change(station, from, tags, by);
+      PlanDesk.tagsChanged(t, station, from, by);
       t.feed().add(Feed.Kind.TAGS, station, OptionalLong.empty());
     }
   }
@@ -106,6 +114,7 @@ public final class Desk {
           t.tags().tagShot(row.id(), pair(t, bow, arrow), clock.instant(), by, reason);
           reprocessing.again(t, row);
           t.feed().shot(row.station(), row.id());
+          PlanDesk.shot(t, row);
         });
   }
 
@@ -120,6 +129,7 @@ public final class Desk {
           Passages.Row row = shot(t, shotId);
           t.decisions().decide(row.id(), decided, words, clock.instant(), by);
           t.feed().shot(row.station(), row.id());
+          PlanDesk.shot(t, row);
         });
   }
 

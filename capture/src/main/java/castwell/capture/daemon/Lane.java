@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import castwell.capture.device.Signal;
 import castwell.capture.store.Board;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Fault;
@@ -30,8 +31,12 @@ final class Lane {
 
   private final String station;
   private final Store store;
+  private final BoardsHeard boards;
   private final HostClock hostClock;
   private final Faults faults = new Faults();
+  private final RecentFaults recentFaults = new RecentFaults(faults);
+  private final RecentBeats recentBeats = new RecentBeats();
+  private final List<HeardBeat> untoldBeats = new ArrayList<>();
   private final WireReader wire = new WireReader(faults);
   private final Asker asker = new Asker();
   private final LinkWatch watch;
@@ -48,17 +53,20 @@ final class Lane {
       String station,
       String port,
       Store store,
+      BoardsHeard boards,
       CaptureSettings settings,
       HostClock hostClock,
       Consumer<LinkState> listener) {
     this.station = station;
     this.store = store;
+    this.boards = boards;
     this.hostClock = hostClock;
     this.watch = new LinkWatch(station, port, hostClock, listener);
     this.track =
         new BoardTrack(
             station,
             store,
+            boards,
             settings,
             hostClock,
             faults,
@@ -78,6 +86,14 @@ final class Lane {
     return faults;
   }
 
+  RecentFaults recentFaults() {
+    return recentFaults;
+  }
+
+  RecentBeats recentBeats() {
+    return recentBeats;
+  }
+
   FactBuffer facts() {
     return facts;
   }
@@ -95,6 +111,7 @@ final class Lane {
     long micros = signal.micros();
     if (signal instanceof Signal.Opened opened) {
       wire.reset();
+      recentBeats.forget();
       held.opened(micros);
       track.listen(listening(opened.port(), micros));
       watch.opened(opened.port(), micros);
@@ -103,13 +120,21 @@ final class Lane {
       wire.accept(received.bytes(), sentence -> take(sentence, micros));
     } else if (signal instanceof Signal.Closed gone) {
       asker.closed();
+      boards.leaves(station);
       watch.closed(gone.sentence(), micros);
     }
     advance(micros);
   }
 
+  /** What comes from now on is lost, as far as the board doesn't keep it. */
+  void stopListening(long micros) {
+    asker.closed();
+    watch.notListening(micros);
+  }
+
   /** Does what is due by now. */
   void advance(long micros) {
+    recentFaults.advance(micros);
     asker.advance(micros);
     watch.advance(micros);
     release(micros);
@@ -140,7 +165,7 @@ final class Lane {
   /** Nothing more will come: what is open closes. */
   void end(long micros) {
     if (track.context().isEmpty()) {
-      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, Timing.UNTOLD));
+      held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, Timing.UNTOLD, micros));
     }
     deliverHeld();
     track.end(micros);
@@ -157,14 +182,25 @@ final class Lane {
     return taken;
   }
 
+  /** The beats that came since the last call. */
+  List<HeardBeat> takeBeats() {
+    List<HeardBeat> taken = List.copyOf(untoldBeats);
+    untoldBeats.clear();
+    return taken;
+  }
+
   private Listening listening(String source, long micros) {
     return new Listening(store, station, source, hostClock.at(micros), micros);
   }
 
   private void take(Sentence sentence, long micros) {
+    track.giveWay(micros).ifPresent(c -> askEdges(c, micros));
     if (sentence instanceof Heartbeat beat) {
       held.beatHeard();
       watch.beat(beat.levels(), micros);
+      HeardBeat now = new HeardBeat(hostClock.at(micros), beat);
+      recentBeats.heard(now);
+      untoldBeats.add(now);
     }
     if (sentence instanceof Identity identity) {
       identity(identity, micros);
@@ -174,6 +210,7 @@ final class Lane {
       deliver(sentence, micros);
     }
     release(micros);
+    track.context().ifPresent(c -> boards.hears(station, c.board().id(), micros));
   }
 
   private void release(long micros) {
@@ -190,7 +227,7 @@ final class Lane {
     boolean firstAnswer = asker.identityHeard();
     watch.identified(identity.device());
     if (track.context().isEmpty()) {
-      hearEarlierBoots(identity);
+      hearEarlierBoots(identity, micros);
     }
     LaneContext c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
@@ -208,10 +245,10 @@ final class Lane {
   /**
    * What came before the board restarted is of the same board, though it hadn't named itself yet.
    */
-  private void hearEarlierBoots(Identity identity) {
+  private void hearEarlierBoots(Identity identity, long micros) {
     OptionalInt first = held.firstBoot();
     if (first.isPresent() && first.getAsInt() != identity.boot()) {
-      track.assume(identity.device(), first.getAsInt(), BoardTrack.timing(identity));
+      track.assume(identity.device(), first.getAsInt(), BoardTrack.timing(identity), micros);
       deliverHeld();
     }
   }

@@ -1,9 +1,11 @@
 package castwell.capture.daemon;
 
 import castwell.capture.device.Signal;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import castwell.capture.wire.Faults;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,7 +22,6 @@ final class Pipeline {
   private final Backlog backlog;
   private Optional<Signal.Opened> link = Optional.empty();
   private boolean deaf;
-  private long listensAgainAt = Long.MAX_VALUE;
 
   Pipeline(
       Lane lane, Recorder recorder, Desk desk, Announcer announcer, Store store, Backlog backlog) {
@@ -40,13 +41,20 @@ final class Pipeline {
     return lane.faults();
   }
 
+  FaultCounts recentFaults() {
+    return lane.recentFaults().counts();
+  }
+
+  List<HeardBeat> recentBeats() {
+    return lane.recentBeats().all();
+  }
+
   StoreState store() {
     return backlog.state();
   }
 
   long nextLook() {
-    long next = Math.min(lane.nextLook(), backlog.nextLook());
-    return deaf ? Math.min(next, listensAgainAt) : next;
+    return Math.min(lane.nextLook(), backlog.nextLook());
   }
 
   void hear(Signal signal) {
@@ -62,7 +70,6 @@ final class Pipeline {
   }
 
   void advance(long micros) {
-    listenAgain(micros);
     attempt(() -> lane.advance(micros), micros);
     pass(micros);
   }
@@ -70,8 +77,8 @@ final class Pipeline {
   /** Closes what is open and brings every figure up to date. */
   void end(long micros) {
     attempt(() -> lane.end(micros), micros);
-    backlog.add(this::flush);
     takeOver();
+    backlog.add(this::flush);
     backlog.writeNow(micros);
   }
 
@@ -90,19 +97,13 @@ final class Pipeline {
 
   private void stopListening(long micros) {
     deaf = true;
-    listensAgainAt = micros + Backlog.RETRY_MICROS;
+    lane.stopListening(micros);
   }
 
   /** As over a new link: closing and opening the port would start many a board anew. */
   private void listenAgain(long micros) {
-    if (deaf && micros >= listensAgainAt) {
-      if (backlog.isFull()) {
-        listensAgainAt = micros + Backlog.RETRY_MICROS;
-      } else {
-        deaf = false;
-        link.ifPresent(open -> attempt(() -> lane.hear(open.at(micros)), micros));
-      }
-    }
+    deaf = false;
+    link.ifPresent(open -> attempt(() -> lane.hear(open.at(micros)), micros));
   }
 
   private void pass(long micros) {
@@ -113,15 +114,18 @@ final class Pipeline {
     backlog.write(micros);
     if (backlog.isFull() && !deaf) {
       stopListening(micros);
+    } else if (deaf && !backlog.isInTrouble()) {
+      listenAgain(micros);
     }
   }
 
   private void takeOver() {
+    lane.takeBeats().forEach(beat -> announcer.beatHeard(lane.station(), beat));
     for (Lane.KeyPress press : lane.takeKeys()) {
       backlog.add(() -> desk.key(lane.station(), press.key(), press.at()));
     }
     for (ClosedPassage passage : lane.takeClosed()) {
-      backlog.add(() -> record(passage));
+      backlog.addShot(() -> record(passage));
     }
   }
 

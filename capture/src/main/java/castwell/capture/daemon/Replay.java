@@ -38,7 +38,14 @@ public final class Replay {
     HostClock clock = HostClock.recorded(header.started());
     Announcer nobody = new Announcer();
     Lane lane =
-        new Lane(station, "recording " + header.name(), store, settings, clock, state -> {});
+        new Lane(
+            station,
+            "recording " + header.name(),
+            store,
+            new BoardsHeard(),
+            settings,
+            clock,
+            state -> {});
     Recorder recorder = new Recorder(store, settings, new Reprocessing(settings));
     Pipeline pipeline =
         new Pipeline(
@@ -47,7 +54,7 @@ public final class Replay {
             desk,
             nobody,
             store,
-            new Backlog(station, clock, 0, () -> 0, state -> {}));
+            new Backlog(station, clock, 0, () -> 0, () -> {}, state -> {}));
     pipeline.hear(new Signal.Opened(station, 0, "recording " + header.name(), new Mute()));
     long last = 0;
     for (Optional<RecordedLine> line = recording.next();

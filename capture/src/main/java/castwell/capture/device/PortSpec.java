@@ -7,8 +7,19 @@ import java.util.regex.Pattern;
 /** How a person says where a board is. */
 public sealed interface PortSpec {
 
+  /** A serial port of this machine. */
+  sealed interface Serial extends PortSpec {}
+
+  /** The station's own topic at the broker: a wireless board, or another machine's port. */
+  record OverMqtt() implements PortSpec {
+    @Override
+    public String toString() {
+      return "mqtt";
+    }
+  }
+
   /** A path of the system; a link is followed anew at each opening. */
-  record ByPath(String path) implements PortSpec {
+  record ByPath(String path) implements Serial {
     @Override
     public String toString() {
       return path;
@@ -16,7 +27,7 @@ public sealed interface PortSpec {
   }
 
   /** Whatever path the device with this USB identity has now. */
-  record ByUsb(int vendorId, int productId, Optional<String> serialNumber) implements PortSpec {
+  record ByUsb(int vendorId, int productId, Optional<String> serialNumber) implements Serial {
     @Override
     public String toString() {
       return "usb:%04x:%04x".formatted(vendorId, productId)
@@ -25,7 +36,7 @@ public sealed interface PortSpec {
   }
 
   /** The first port with a board that answers. */
-  record Anywhere() implements PortSpec {
+  record Anywhere() implements Serial {
     @Override
     public String toString() {
       return "auto";
@@ -33,13 +44,17 @@ public sealed interface PortSpec {
   }
 
   /**
-   * Reads {@code auto}, {@code usb:VVVV:PPPP}, {@code usb:VVVV:PPPP:SERIAL} (hex digits) or a path.
+   * Reads {@code auto}, {@code mqtt}, {@code usb:VVVV:PPPP}, {@code usb:VVVV:PPPP:SERIAL} (hex
+   * digits) or a path.
    *
    * @throws IllegalArgumentException with one sentence when it is none of these
    */
   static PortSpec parse(String text) {
     if (text.equals("auto")) {
       return new Anywhere();
+    }
+    if (text.equals("mqtt")) {
+      return new OverMqtt();
     }
     if (text.startsWith("usb:")) {
       Pattern usb = Pattern.compile("usb:([0-9A-Fa-f]{4}):([0-9A-Fa-f]{4})(?::(.+))?");
@@ -62,7 +77,7 @@ public sealed interface PortSpec {
     return new IllegalArgumentException(
         "\""
             + text.replaceAll("\\p{Cntrl}", "?")
-            + "\" names no port; give auto, a path such as /dev/ttyACM0, or a USB identity such as"
-            + " usb:2341:0043 or usb:2341:0043:SERIAL.");
+            + "\" names no port; give auto, a path such as /dev/ttyACM0, a USB identity such as"
+            + " usb:2341:0043 or usb:2341:0043:SERIAL, or mqtt for one that a broker passes on.");
   }
 }

@@ -53,7 +53,7 @@ public final class SerialPorts {
   }
 
   /** The port a specification names, whether or not it is there now. */
-  public Port port(PortSpec spec) {
+  public Port port(PortSpec.Serial spec) {
     promised.add(spec);
     if (spec instanceof PortSpec.ByPath byPath) {
       return new PathPort(byPath, this);

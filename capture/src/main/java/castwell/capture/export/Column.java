@@ -1,5 +1,8 @@
 package castwell.capture.export;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -24,6 +27,15 @@ public record Column<R>(
   static <R> Column<R> number(
       String name, String unit, String description, Function<R, Optional<?>> value) {
     return new Column<>(name, Type.NUMBER, unit, description, value);
+  }
+
+  /** One row as names and values, a null where something isn't known. */
+  public static <R> Map<String, Object> row(List<Column<R>> columns, R row) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    for (Column<R> column : columns) {
+      values.put(column.name(), column.value().apply(row).orElse(null));
+    }
+    return values;
   }
 
   /** By the names of XML Schema datatypes, as CSV on the Web uses them. */

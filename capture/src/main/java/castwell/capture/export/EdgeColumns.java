@@ -44,7 +44,8 @@ public final class EdgeColumns {
               "tick",
               "the most by which the stamp may be late",
               e -> Optional.of(e.late())),
-          new Column<>("shot_id", Type.STRING, "", "the passage it is part of", e -> e.shotId()));
+          new Column<>("shot_id", Type.STRING, "", "the passage it is part of", e -> e.shotId()),
+          new Column<>("station", Type.STRING, "", "where its gates stand", e -> e.station()));
 
   private EdgeColumns() {}
 }

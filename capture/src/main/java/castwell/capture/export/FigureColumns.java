@@ -62,7 +62,9 @@ public final class FigureColumns {
               f -> Optional.of(f.figure().verdict())),
           speed("speed_fps", "speed between the gates", f -> f.figure().speedMps()),
           speed("speed_u_own_fps", "its own uncertainty", f -> f.figure().speedUOwnMps()),
-          speed("speed_u_common_fps", "its common uncertainty", f -> f.figure().speedUCommonMps()));
+          speed("speed_u_common_fps", "its common uncertainty", f -> f.figure().speedUCommonMps()),
+          new Column<>(
+              "station", Type.STRING, "", "where the gates stand", f -> Optional.of(f.station())));
 
   private FigureColumns() {}
 

@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.capture.word.SpreadsheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -42,7 +43,9 @@ record CsvText(List<Row> rows, boolean decimalComma) {
     try (CSVParser parser = CSVParser.parse(plain, format)) {
       for (CSVRecord read : parser) {
         List<String> cells =
-            StreamSupport.stream(read.spliterator(), false).map(String::strip).toList();
+            StreamSupport.stream(read.spliterator(), false)
+                .map(cell -> SpreadsheetText.unguarded(cell.strip()))
+                .toList();
         if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
           rows.add(new Row((int) begun, cells));
         }

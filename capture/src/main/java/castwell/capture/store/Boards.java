@@ -26,6 +26,20 @@ public final class Boards {
         .list();
   }
 
+  /** Likewise, but those that a station has heard come first, the one heard last before all. */
+  public List<Board> named(String device, String station) {
+    return handle
+        .createQuery(
+            """
+            SELECT board.* FROM board WHERE device = ?
+            ORDER BY coalesce((SELECT max(listening.id) FROM identity JOIN listening ON listening.id = listening_id
+              WHERE board_id = board.id AND station = ?), 0) DESC, series DESC""")
+        .bind(0, device)
+        .bind(1, station)
+        .map(BOARD)
+        .list();
+  }
+
   /** A new series of boards of that name. */
   public Board begin(String device) {
     int series = named(device).stream().mapToInt(Board::series).findFirst().orElse(0) + 1;

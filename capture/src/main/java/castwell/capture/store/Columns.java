@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /** Columns that may be empty: not known. */
@@ -18,6 +19,11 @@ final class Columns {
   static OptionalLong optionalLong(ResultSet row, String column) throws SQLException {
     long value = row.getLong(column);
     return row.wasNull() ? OptionalLong.empty() : OptionalLong.of(value);
+  }
+
+  static OptionalInt optionalInt(ResultSet row, String column) throws SQLException {
+    int value = row.getInt(column);
+    return row.wasNull() ? OptionalInt.empty() : OptionalInt.of(value);
   }
 
   static Optional<String> optionalText(ResultSet row, String column) throws SQLException {

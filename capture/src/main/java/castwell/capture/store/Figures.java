@@ -70,7 +70,12 @@ public final class Figures {
 
   /** A figure with the shot and the calibration it is of. */
   public record ExportedFigure(
-      String shotId, Instant entered, double spacingM, boolean inForce, Figure figure) {}
+      String shotId,
+      String station,
+      Instant entered,
+      double spacingM,
+      boolean inForce,
+      Figure figure) {}
 
   /** Every figure there is, by shot and calibration. */
   public void each(Consumer<ExportedFigure> consumer) {
@@ -79,25 +84,34 @@ public final class Figures {
     }
   }
 
-  /** A shot's figures, by calibration. */
-  public List<ExportedFigure> exported(long passageId) {
-    return exported("AND passage_id = " + passageId).list();
+  /** Likewise, those of one station's shots. */
+  public void each(String station, Consumer<ExportedFigure> consumer) {
+    try (var figures = exported("AND passage.station = ?", station).stream()) {
+      figures.forEach(consumer);
+    }
   }
 
-  private ResultIterable<ExportedFigure> exported(String condition) {
+  /** A shot's figures, by calibration. */
+  public List<ExportedFigure> exported(long passageId) {
+    return exported("AND passage_id = ?", passageId).list();
+  }
+
+  private ResultIterable<ExportedFigure> exported(String condition, Object... values) {
     return handle
-        .createQuery(
+        .select(
             """
-            SELECT shot_id, calibration.entered_ms, spacing_m,
+            SELECT shot_id, passage.station, calibration.entered_ms, spacing_m,
               figure.calibration_id = passage.calibration_id AS in_force, figure.*
             FROM figure JOIN passage ON passage.id = passage_id
             JOIN calibration ON calibration.id = figure.calibration_id
             WHERE part_of IS NULL %s ORDER BY fired_ms, passage_id, figure.calibration_id"""
-                .formatted(condition))
+                .formatted(condition),
+            values)
         .map(
             (row, context) ->
                 new ExportedFigure(
                     row.getString("shot_id"),
+                    row.getString("station"),
                     Instant.ofEpochMilli(row.getLong("entered_ms")),
                     row.getDouble("spacing_m"),
                     row.getBoolean("in_force"),

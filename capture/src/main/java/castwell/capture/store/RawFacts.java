@@ -243,7 +243,8 @@ public final class RawFacts {
       String kind,
       long ticks,
       int late,
-      Optional<String> shotId) {}
+      Optional<String> shotId,
+      Optional<String> station) {}
 
   /** Every edge there is, by board, boot and number. */
   public void each(Consumer<ExportedEdge> consumer) {
@@ -252,21 +253,29 @@ public final class RawFacts {
     }
   }
 
-  /** The edges of one passage. */
-  public List<ExportedEdge> exported(long passageId) {
-    return exported("WHERE passage.id = " + passageId).list();
+  /** Likewise, those of one station's passages. */
+  public void each(String station, Consumer<ExportedEdge> consumer) {
+    try (var edges = exported("WHERE passage.station = ?", station).stream()) {
+      edges.forEach(consumer);
+    }
   }
 
-  private ResultIterable<ExportedEdge> exported(String condition) {
+  /** The edges of one passage. */
+  public List<ExportedEdge> exported(long passageId) {
+    return exported("WHERE passage.id = ?", passageId).list();
+  }
+
+  private ResultIterable<ExportedEdge> exported(String condition, Object... values) {
     return handle
-        .createQuery(
+        .select(
             """
-            SELECT device, series, edge.boot, number, gate, kind, ticks, late, shot_id
+            SELECT device, series, edge.boot, number, gate, kind, ticks, late, shot_id, passage.station
             FROM edge JOIN board ON board.id = edge.board_id
             LEFT JOIN passage ON passage.board_id = edge.board_id AND passage.boot = edge.boot
               AND first_edge <= number AND last_edge >= number AND part_of IS NULL
             %s ORDER BY device, series, edge.boot, number"""
-                .formatted(condition))
+                .formatted(condition),
+            values)
         .map(ConstructorMapper.of(ExportedEdge.class));
   }
 

@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -68,6 +69,45 @@ public final class Shots {
         .findOne();
   }
 
+  /** What a shot that counts tells of what it was shot with. */
+  public record Known(
+      Instant fired,
+      long sessionId,
+      long bowId,
+      long arrowId,
+      double speedMps,
+      OptionalDouble lengthM) {}
+
+  /**
+   * Of those that gates of ours saw before an instant, that count and were tagged: the last ones.
+   */
+  public List<Known> known(String station, Instant before, int most) {
+    return handle
+        .createQuery(
+            """
+            SELECT fired_ms, session_id, bow_id, arrow_id, speed_mps, length_m FROM passage
+            JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+            JOIN shot_tag ON shot_tag.id = (SELECT max(id) FROM shot_tag WHERE passage_id = passage.id)
+            LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
+            WHERE station = ? AND fired_ms < ? AND part_of IS NULL AND speed_mps IS NOT NULL
+              AND bow_id IS NOT NULL AND arrow_id IS NOT NULL
+              AND CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1 ELSE clean END
+            ORDER BY fired_ms DESC LIMIT ?""")
+        .bind(0, station)
+        .bind(1, before)
+        .bind(2, most)
+        .map(
+            (row, context) ->
+                new Known(
+                    Instant.ofEpochMilli(row.getLong("fired_ms")),
+                    row.getLong("session_id"),
+                    row.getLong("bow_id"),
+                    row.getLong("arrow_id"),
+                    row.getDouble("speed_mps"),
+                    Columns.optional(row, "length_m")))
+        .list();
+  }
+
   /** One end's passages, the first first. */
   public List<Shot> ofEnd(String session, int end) {
     return query(
@@ -117,7 +157,16 @@ public final class Shots {
 
   /** All there are, the first first, one by one. */
   public void each(Consumer<Shot> consumer) {
-    try (var shots = query("ORDER BY fired_ms, passage.id").map(Shots::shot).stream()) {
+    each(query("ORDER BY fired_ms, passage.id"), consumer);
+  }
+
+  /** Likewise, those of one station. */
+  public void each(String station, Consumer<Shot> consumer) {
+    each(query("AND passage.station = ? ORDER BY fired_ms, passage.id", station), consumer);
+  }
+
+  private static void each(Query query, Consumer<Shot> consumer) {
+    try (var shots = query.map(Shots::shot).stream()) {
       shots.forEach(consumer);
     }
   }

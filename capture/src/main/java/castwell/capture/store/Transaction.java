@@ -67,6 +67,18 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  public StationBeats beats() {
+    return new StationBeats(handle);
+  }
+
+  public Upkeep upkeep() {
+    return new Upkeep(handle);
+  }
+
+  public Plans plans() {
+    return new Plans(handle);
+  }
+
   public Integrity integrity() {
     return new Integrity(handle);
   }
@@ -77,5 +89,9 @@ public final class Transaction {
 
   public Feed feed() {
     return new Feed(handle);
+  }
+
+  public Access access() {
+    return new Access(handle);
   }
 }

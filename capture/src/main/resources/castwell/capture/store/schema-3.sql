@@ -29,7 +29,7 @@ CREATE TABLE plan (
 );
 CREATE TABLE plan_turn (
   plan_id INTEGER NOT NULL REFERENCES plan (id),
-  number INTEGER NOT NULL,
+  number INTEGER NOT NULL CHECK (number > 0),
   bow_id INTEGER NOT NULL REFERENCES bow (id),
   arrow_id INTEGER NOT NULL REFERENCES arrow (id),
   PRIMARY KEY (plan_id, number)
@@ -37,7 +37,8 @@ CREATE TABLE plan_turn (
 CREATE TABLE plan_event (
   id INTEGER PRIMARY KEY,
   plan_id INTEGER NOT NULL REFERENCES plan (id),
-  kind TEXT NOT NULL,
+  kind TEXT NOT NULL CHECK (kind IN ('START', 'SHOT', 'SKIP', 'REPEAT', 'BACK', 'PAUSE', 'TAGS_CHANGED', 'RESUME',
+    'END')),
   turn INTEGER NOT NULL,
   passage_id INTEGER REFERENCES passage (id),
   at_ms INTEGER NOT NULL,

@@ -18,10 +18,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /** A data folder and all that works on it, set as the program is when nobody changed a setting. */
-final class RangeBench implements AutoCloseable {
+public final class RangeBench implements AutoCloseable {
   static final Calibration GATES =
       new Calibration(0.6096, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
-  static final CaptureSettings SETTINGS =
+  public static final CaptureSettings SETTINGS =
       new CaptureSettings(
           AssemblyTiming.defaults(),
           Limits.defaults(),
@@ -34,9 +34,11 @@ final class RangeBench implements AutoCloseable {
   private final Store store;
   private final Announcer announcer = new Announcer();
   private final Desk desk;
+  private final Clock clock;
 
   private RangeBench(Path folder, Clock clock) {
     this.folder = folder;
+    this.clock = clock;
     this.store = Store.open(folder);
     this.desk = new Desk(store, SETTINGS, announcer, clock);
   }
@@ -60,6 +62,10 @@ final class RangeBench implements AutoCloseable {
 
   Desk desk() {
     return desk;
+  }
+
+  Clock clock() {
+    return clock;
   }
 
   Announcer announcer() {

@@ -20,7 +20,8 @@ class PortReaderTest {
   private final Signals signals = new Signals();
 
   private Port port(Path path) {
-    return new SerialPorts(() -> System.nanoTime() / 1000).port(PortSpec.parse(path.toString()));
+    return new SerialPorts(() -> System.nanoTime() / 1000)
+        .port(new PortSpec.ByPath(path.toString()));
   }
 
   @Test

@@ -14,6 +14,7 @@ class PortSpecTest {
   @Test
   void readsEachNotation() {
     assertThat(PortSpec.parse("auto")).isEqualTo(new PortSpec.Anywhere());
+    assertThat(PortSpec.parse("mqtt")).isEqualTo(new PortSpec.OverMqtt());
     assertThat(PortSpec.parse("/dev/ttyACM0")).isEqualTo(new PortSpec.ByPath("/dev/ttyACM0"));
     assertThat(PortSpec.parse("usb:2341:00aF"))
         .isEqualTo(new PortSpec.ByUsb(0x2341, 0xAF, Optional.empty()));
@@ -22,7 +23,7 @@ class PortSpecTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"auto", "/dev/ttyACM0", "usb:2341:00af", "usb:2341:0043:A1"})
+  @ValueSource(strings = {"auto", "mqtt", "/dev/ttyACM0", "usb:2341:00af", "usb:2341:0043:A1"})
   void isWrittenAsItIsRead(String text) {
     assertThat(PortSpec.parse(text)).hasToString(text);
   }

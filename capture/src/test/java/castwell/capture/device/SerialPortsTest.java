@@ -24,6 +24,10 @@ class SerialPortsTest {
         () -> List.of(pluggedIn), () -> System.nanoTime() / 1000, Duration.ofMillis(300));
   }
 
+  private static PortSpec.Serial serial(String text) {
+    return (PortSpec.Serial) PortSpec.parse(text);
+  }
+
   private static PluggedIn plain(PtyPeer peer) {
     return new PluggedIn(peer.path().toString(), -1, -1, "");
   }
@@ -35,7 +39,7 @@ class SerialPortsTest {
   @Test
   void bytesPassBothWaysUnchanged() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"));
-        Link link = ports().port(PortSpec.parse(peer.path().toString())).open()) {
+        Link link = ports().port(serial(peer.path().toString())).open()) {
       byte[] all = new byte[256];
       for (int i = 0; i < all.length; i++) {
         all[i] = (byte) i;
@@ -58,7 +62,7 @@ class SerialPortsTest {
 
   @Test
   void anAbsentPortIsToldSo() {
-    Port port = ports().port(PortSpec.parse(folder.resolve("ttyNone").toString()));
+    Port port = ports().port(serial(folder.resolve("ttyNone").toString()));
     assertThatThrownBy(port::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessage("There is no port %s now; plug the board in, or check the path.", port.name());
@@ -67,10 +71,10 @@ class SerialPortsTest {
   @Test
   void whatIsNoPortIsToldSo() throws Exception {
     Path file = Files.createFile(folder.resolve("file"));
-    assertThatThrownBy(ports().port(PortSpec.parse(file.toString()))::open)
+    assertThatThrownBy(ports().port(serial(file.toString()))::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessageContaining("no serial port");
-    assertThatThrownBy(ports().port(PortSpec.parse("/dev/null"))::open)
+    assertThatThrownBy(ports().port(serial("/dev/null"))::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessageContaining("/dev/null");
   }
@@ -78,7 +82,7 @@ class SerialPortsTest {
   @Test
   void anotherProgramsPortIsRefusedUntilItIsFree() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"))) {
-      Port port = ports().port(PortSpec.parse(peer.path().toString()));
+      Port port = ports().port(serial(peer.path().toString()));
       Path unpacked = folder.resolve("native");
       try (AnotherJvm other = AnotherProgram.opening(peer.path(), unpacked)) {
         assertThat(other.says()).isEqualTo("open");
@@ -100,7 +104,7 @@ class SerialPortsTest {
   void anotherStationsPortIsRefused() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"))) {
       SerialPorts ports = ports();
-      PortSpec spec = PortSpec.parse(peer.path().toString());
+      PortSpec.Serial spec = serial(peer.path().toString());
       Link held = ports.port(spec).open();
       assertThatThrownBy(ports.port(spec)::open)
           .isInstanceOf(PortUnavailable.class)
@@ -114,7 +118,7 @@ class SerialPortsTest {
   @Test
   void aPortGoneIsToldByTheRead() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"));
-        Link link = ports().port(PortSpec.parse(peer.path().toString())).open()) {
+        Link link = ports().port(serial(peer.path().toString())).open()) {
       assertThat(link.read(new byte[10])).isZero();
       peer.hangUp();
       assertThat(link.read(new byte[10])).isEqualTo(-1);
@@ -129,12 +133,12 @@ class SerialPortsTest {
           ports(
               new PluggedIn(one.path().toString(), 0x2341, 0x0043, "A1"),
               new PluggedIn(two.path().toString(), 0x2341, 0x0043, "B2"));
-      try (Link link = ports.port(PortSpec.parse("usb:2341:0043:B2")).open()) {
+      try (Link link = ports.port(serial("usb:2341:0043:B2")).open()) {
         link.write("?\n".getBytes(US_ASCII));
         two.awaitHeard("?\n", Duration.ofSeconds(5));
       }
       assertThat(one.heard()).isEmpty();
-      assertThatThrownBy(ports.port(PortSpec.parse("usb:2341:0044"))::open)
+      assertThatThrownBy(ports.port(serial("usb:2341:0044"))::open)
           .isInstanceOf(PortUnavailable.class)
           .hasMessageContaining("usb:2341:0044");
     }
@@ -146,7 +150,7 @@ class SerialPortsTest {
         PtyPeer garbage =
             PtyPeer.at(folder.resolve("garbage"), l -> "\0\u00FF$I,1*0000\r\n" + IDENTITY.trim());
         PtyPeer board = PtyPeer.at(folder.resolve("board"), SerialPortsTest::identity)) {
-      Port port = ports(plain(silent), plain(garbage), plain(board)).port(PortSpec.parse("auto"));
+      Port port = ports(plain(silent), plain(garbage), plain(board)).port(serial("auto"));
       try (Link link = port.open()) {
         byte[] buffer = new byte[200];
         assertThat(new String(buffer, 0, link.read(buffer), US_ASCII)).startsWith(IDENTITY.trim());
@@ -164,10 +168,10 @@ class SerialPortsTest {
     try (PtyPeer promised = PtyPeer.at(folder.resolve("promised"), SerialPortsTest::identity);
         PtyPeer taken = PtyPeer.at(folder.resolve("taken"), SerialPortsTest::identity)) {
       SerialPorts ports = ports(plain(promised), plain(taken));
-      ports.port(PortSpec.parse(promised.path().toString()));
-      try (Link first = ports.port(PortSpec.parse("auto")).open()) {
+      ports.port(serial(promised.path().toString()));
+      try (Link first = ports.port(serial("auto")).open()) {
         assertThat(first.read(new byte[200])).isPositive();
-        assertThatThrownBy(ports.port(PortSpec.parse("auto"))::open)
+        assertThatThrownBy(ports.port(serial("auto"))::open)
             .isInstanceOf(PortUnavailable.class)
             .hasMessageContaining(taken.path() + " is in use by another station");
       }

@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Rows for tests of the store: one board at one station, passages of four edges. */
-final class Rows {
-  static final Instant NOON = Instant.parse("2026-05-02T12:00:00Z");
-  static final String STATION = "range";
+public final class Rows {
+  public static final Instant NOON = Instant.parse("2026-05-02T12:00:00Z");
+  public static final String STATION = "range";
   static final String DATE = "2026-05-02";
   static final int BOOT = 7;
 
@@ -42,7 +42,7 @@ final class Rows {
   }
 
   /** A passage with its edges, its figure and its place by the rules; no tags. */
-  static Passages.Row shoot(Transaction t, int firstEdge, Instant fired, boolean clean) {
+  public static Passages.Row shoot(Transaction t, int firstEdge, Instant fired, boolean clean) {
     long board = board(t);
     long calibration = calibrationInForce(t, fired);
     t.raw().edges(board, BOOT, edges(firstEdge));

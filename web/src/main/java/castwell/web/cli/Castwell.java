@@ -32,9 +32,12 @@ import picocli.CommandLine.ScopeType;
       RehearseCommand.class,
       ReplayCommand.class,
       RecordCommand.class,
+      ForwardCommand.class,
       ImportCommand.class,
       ExportCommand.class,
       ReportCommand.class,
+      CheckCommand.class,
+      KeyCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       VerifyCommand.class

@@ -16,6 +16,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,6 +47,8 @@ final class ExportCommand implements Callable<Integer> {
     }
   }
 
+  private static final Set<What> SHOT = EnumSet.of(What.shots, What.edges, What.figures);
+
   /** For the option. */
   static final class OneOfWhat extends OneOf<What> {
     OneOfWhat() {
@@ -59,6 +65,12 @@ final class ExportCommand implements Callable<Integer> {
       description =
           "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. bows: a row a state. arrows. force-draw: a row a point. Default: ${DEFAULT-VALUE}.")
   private What what = What.shots;
+
+  @Option(
+      names = "--station",
+      paramLabel = "NAME",
+      description = "Only what was shot there, for shots, edges and figures. Default: everywhere.")
+  private Optional<String> station = Optional.empty();
 
   @Option(names = "--format", description = "csv or json. Default: ${DEFAULT-VALUE}.")
   private TableWriter.Format format = TableWriter.Format.csv;
@@ -77,7 +89,13 @@ final class ExportCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--csvw describes a CSV file: name one with --out FILE.");
     }
+    if (station.isPresent() && !SHOT.contains(what)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--station narrows shots, edges and figures; the rack is everybody's.");
+    }
     try (Store store = Store.openToRead(castwell.data().orDefault())) {
+      checkStation(store);
       if (out == null) {
         PrintStream standard = System.out;
         write(store, new OutputStreamWriter(standard, StandardCharsets.UTF_8));
@@ -93,6 +111,16 @@ final class ExportCommand implements Callable<Integer> {
     return 0;
   }
 
+  /** A misspelt one would be told as one where nobody shot. */
+  private void checkStation(Store store) {
+    List<String> known = store.read(t -> t.sessions().stations());
+    if (station.isPresent() && !known.contains(station.get())) {
+      throw new SaidPlainly(
+          "--station: nothing was shot at a station named %s; there are %s."
+              .formatted(station.get(), known.isEmpty() ? "none yet" : String.join(", ", known)));
+    }
+  }
+
   private void write(Store store, Writer writer) throws IOException {
     store.read(
         t -> {
@@ -106,9 +134,20 @@ final class ExportCommand implements Callable<Integer> {
     return switch (what) {
       case shots ->
           new Table<>(
-              new ShotColumns(ZoneId.systemDefault()).columns(), (t, row) -> t.shots().each(row));
-      case edges -> new Table<>(EdgeColumns.COLUMNS, (t, row) -> t.raw().each(row));
-      case figures -> new Table<>(FigureColumns.COLUMNS, (t, row) -> t.figures().each(row));
+              new ShotColumns(ZoneId.systemDefault()).columns(),
+              (t, row) ->
+                  station.ifPresentOrElse(s -> t.shots().each(s, row), () -> t.shots().each(row)));
+      case edges ->
+          new Table<>(
+              EdgeColumns.COLUMNS,
+              (t, row) ->
+                  station.ifPresentOrElse(s -> t.raw().each(s, row), () -> t.raw().each(row)));
+      case figures ->
+          new Table<>(
+              FigureColumns.COLUMNS,
+              (t, row) ->
+                  station.ifPresentOrElse(
+                      s -> t.figures().each(s, row), () -> t.figures().each(row)));
       case bows ->
           new Table<>(
               RackColumns.bows(ZoneId.systemDefault()),

@@ -8,7 +8,8 @@ final class HttpOption {
   @Option(
       names = "--http",
       paramLabel = "[HOST:]PORT",
-      description = "Where to serve the page. Without a HOST this computer alone can open it.")
+      description =
+          "Where to serve the page. Without a HOST this computer alone can open it; with 0.0.0.0 all of its network can, and a key is needed.")
   private String address;
 
   HttpAddress or(HttpAddress otherwise) {

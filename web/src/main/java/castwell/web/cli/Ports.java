@@ -4,6 +4,10 @@ import castwell.capture.device.Link;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PortUnavailable;
+import castwell.capture.device.SerialPorts;
+import castwell.capture.publish.WirePort;
+import castwell.web.settings.Settings;
+import castwell.web.settings.Settings.Station;
 import java.util.Optional;
 
 /** Ports as named on the command line. */
@@ -16,6 +20,33 @@ final class Ports {
     } catch (IllegalArgumentException e) {
       throw new SaidPlainly("--port: " + e.getMessage());
     }
+  }
+
+  /** One of this machine. */
+  static PortSpec.Serial serial(String text) {
+    if (parse(text) instanceof PortSpec.Serial serial) {
+      return serial;
+    }
+    throw new SaidPlainly(
+        "--port: \""
+            + text
+            + "\" is no port of this machine; give auto, a path or a USB identity.");
+  }
+
+  /** Where a station's board is. */
+  static Port of(Station station, Settings settings, SerialPorts serial) {
+    if (station.port() instanceof PortSpec.Serial here) {
+      return serial.port(here);
+    }
+    return WirePort.ofListener(
+        settings
+            .broker()
+            .orElseThrow(
+                () ->
+                    new SaidPlainly(
+                        "The station %s is heard over a broker, and none is named: write its url in [mqtt] of the settings file."
+                            .formatted(station.name()))),
+        station.name());
   }
 
   /**

@@ -41,7 +41,7 @@ final class RecordCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     Settings settings = SettingsFile.read(folder);
     SerialPorts.unpackInto(folder.resolve("native"));
-    PortSpec spec = Ports.parse(port);
+    PortSpec.Serial spec = Ports.serial(port);
     try (Link link = new SerialPorts(Daemon::micros).port(spec).open()) {
       Instant started = Instant.now();
       try (RecordingWriter writer =

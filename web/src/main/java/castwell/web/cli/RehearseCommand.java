@@ -22,6 +22,7 @@ import picocli.CommandLine.ParentCommand;
 final class RehearseCommand implements Callable<Integer> {
   @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
+  @Mixin private WatchOption watch;
 
   @Option(
       names = "--every",
@@ -41,7 +42,7 @@ final class RehearseCommand implements Callable<Integer> {
     }
     Path folder = castwell.data().orDefault("castwell-rehearsal");
     try (Daemon daemon = Daemon.open(folder)) {
-      Settings settings = SettingsFile.read(folder);
+      Settings settings = watch.over(SettingsFile.read(folder));
       Station station = Rehearsal.station(settings);
       Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
       Port port = Rehearsal.port(daemon.store(), station, seed, seconds, Daemon::micros);

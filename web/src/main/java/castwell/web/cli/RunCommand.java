@@ -26,10 +26,11 @@ import picocli.CommandLine.ParentCommand;
 final class RunCommand implements Callable<Integer> {
   @ParentCommand private Castwell castwell;
   @Mixin private HttpOption http;
+  @Mixin private WatchOption watch;
 
   @Option(
       names = "--port",
-      paramLabel = "PATH|auto",
+      paramLabel = "PATH|auto|mqtt",
       description =
           "Where the board is, instead of the settings file's; once for each board. A path must be there now.")
   private List<String> ports = List.of();
@@ -39,15 +40,15 @@ final class RunCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     try (Daemon daemon = Daemon.open(folder)) {
       SerialPorts.unpackInto(folder.resolve("native"));
-      Settings settings = SettingsFile.read(folder);
+      Settings settings = watch.over(SettingsFile.read(folder));
       List<Station> stations = stations(settings);
       SerialPorts serial = new SerialPorts(Daemon::micros);
       Map<String, Port> byStation = new LinkedHashMap<>();
       for (int i = 0; i < stations.size(); i++) {
-        PortSpec spec = stations.get(i).port();
-        boolean named = i < ports.size() && spec instanceof PortSpec.ByPath;
-        Port port = serial.port(spec);
-        byStation.put(stations.get(i).name(), named ? Ports.opened(port) : port);
+        Station station = stations.get(i);
+        boolean named = i < ports.size() && station.port() instanceof PortSpec.ByPath;
+        Port port = Ports.of(station, settings, serial);
+        byStation.put(station.name(), named ? Ports.opened(port) : port);
       }
       HttpAddress address = http.or(settings.listen());
       daemon.run(settings, stations, byStation, address, false);

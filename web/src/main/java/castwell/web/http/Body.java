@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -68,15 +69,22 @@ final class Body {
   /** Whether or not the request says beforehand how much it sends. */
   private static byte[] bytes(Context ctx, int largest) {
     try {
+      if (ctx.req().getContentLengthLong() > largest) {
+        throw tooLarge(largest);
+      }
       byte[] bytes = ctx.req().getInputStream().readNBytes(largest + 1);
       if (bytes.length > largest) {
-        throw new ContentTooLargeResponse(
-            "The request's body is larger than %d bytes: send less.".formatted(largest));
+        throw tooLarge(largest);
       }
       return bytes;
     } catch (IOException e) {
       throw invalid("The request's body could not be read: send it again.");
     }
+  }
+
+  private static ContentTooLargeResponse tooLarge(int largest) {
+    return new ContentTooLargeResponse(
+        "The request's body is larger than %d bytes: send less.".formatted(largest));
   }
 
   private static JsonNode parse(byte[] bytes) {
@@ -88,6 +96,10 @@ final class Body {
     } catch (IOException e) {
       throw invalid("The request's body could not be read: send it again.");
     }
+  }
+
+  boolean has(String field) {
+    return node.has(field);
   }
 
   String text(String field) {
@@ -150,6 +162,40 @@ final class Body {
     List<Body> objects = new ArrayList<>();
     list.forEach(item -> objects.add(of(item, fields)));
     return objects;
+  }
+
+  /** An object within this one, with these fields at most. */
+  Optional<Body> optionalObject(String field, String... fields) {
+    JsonNode value = node.path(field);
+    return value.isMissingNode() || value.isNull()
+        ? Optional.empty()
+        : Optional.of(of(value, fields));
+  }
+
+  /** None when the field is missing. */
+  List<String> textList(String field) {
+    JsonNode list = node.path(field);
+    List<String> texts = new ArrayList<>();
+    for (JsonNode item : list) {
+      if (list.isArray() && item.isTextual()) {
+        texts.add(item.textValue());
+      }
+    }
+    if (!list.isMissingNode() && !(list.isArray() && texts.size() == list.size())) {
+      throw invalid("The field \"%s\" holds a list of texts in quotes.".formatted(field));
+    }
+    return texts;
+  }
+
+  OptionalInt optionalWhole(String field) {
+    JsonNode value = node.path(field);
+    if (value.isMissingNode() || value.isNull()) {
+      return OptionalInt.empty();
+    }
+    if (!value.canConvertToInt() || !value.isIntegralNumber()) {
+      throw invalid("The field \"%s\" holds a whole number.".formatted(field));
+    }
+    return OptionalInt.of(value.intValue());
   }
 
   /** Empty for null; a missing field is refused. */

@@ -4,6 +4,10 @@ package castwell.web.http;
 public final class CannotServe extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  CannotServe(String sentence) {
+    super(sentence);
+  }
+
   public CannotServe(String sentence, Throwable cause) {
     super(sentence, cause);
   }

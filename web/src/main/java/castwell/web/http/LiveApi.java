@@ -1,19 +1,34 @@
 package castwell.web.http;
 
 import castwell.capture.store.Store;
+import castwell.web.access.Origin;
+import castwell.web.http.Refusals.Kind;
+import castwell.web.settings.HttpSettings.HttpLimits;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import jakarta.servlet.AsyncContext;
+import jakarta.servlet.AsyncEvent;
+import jakarta.servlet.AsyncListener;
+import jakarta.servlet.ServletOutputStream;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>.
+ * <code>/api/live</code>: resumed by the browser's own Last-Event-ID, or by <code>?after=</code>;
+ * with <code>?light=1</code> each heartbeat's light levels come too.
  */
 final class LiveApi {
+  private static final String RETRY_SECONDS = "20";
+
   private final Store store;
   private final LiveFeed feed;
+  private final Seats seats;
+  private final Refusals refusals;
 
-  LiveApi(Store store, LiveFeed feed) {
+  LiveApi(Store store, LiveFeed feed, HttpLimits limits, Refusals refusals) {
+    this.seats = new Seats(limits.readers(), limits.readersPerAddress());
+    this.refusals = refusals;
     this.store = store;
     this.feed = feed;
   }
@@ -22,23 +37,68 @@ final class LiveApi {
     config.routes.get("/api/live", this::follow);
   }
 
-  private void follow(Context ctx) {
+  private void follow(Context ctx) throws IOException {
+    ServletOutputStream out = ctx.res().getOutputStream();
     long place = place(ctx);
+    boolean light = "1".equals(ctx.queryParam("light"));
+    String address = Origin.neighbourhood(ctx.ip());
+    switch (seats.take(address)) {
+      case TAKEN ->
+          ctx.future(() -> serve(ctx, feed.reader(out, place, light, () -> seats.leave(address))));
+      case ALL_TAKEN -> refuse(ctx, HttpStatus.SERVICE_UNAVAILABLE, "All live views there may be");
+      case TOO_MANY_OF_ONE ->
+          refuse(ctx, HttpStatus.TOO_MANY_REQUESTS, "All live views there may be from one address");
+    }
+  }
+
+  private void refuse(Context ctx, HttpStatus status, String which) {
+    refusals.count(Kind.TOO_MANY_READERS);
+    ctx.header("Retry-After", RETRY_SECONDS);
+    Problems.answer(
+        ctx,
+        status,
+        which
+            + " are taken: close one, or ask for /api/range now and then; the settings readers and readers_per_address say how many there may be.");
+  }
+
+  /** Javalin has made the request asynchronous by now, and ends it when the future is done. */
+  private CompletableFuture<?> serve(Context ctx, LiveReader reader) {
+    AsyncContext async = ctx.req().getAsyncContext();
+    async.setTimeout(0);
     ctx.res().setContentType("text/event-stream");
     ctx.res().setCharacterEncoding("UTF-8");
     ctx.res().setHeader("Cache-Control", "no-store");
     ctx.res().setHeader("X-Accel-Buffering", "no");
-    ctx.future(() -> serve(ctx, place));
+    try {
+      async.addListener(new Ending(reader));
+      ctx.res().flushBuffer();
+      feed.join(reader);
+    } catch (IOException | IllegalStateException e) {
+      reader.close(); // gone before it began
+    }
+    return reader.finished();
   }
 
-  /** Javalin has made the request asynchronous by now, and ends it when the future is done. */
-  private CompletableFuture<?> serve(Context ctx, long place) {
-    try {
-      ctx.req().getAsyncContext().setTimeout(0);
-      ctx.res().flushBuffer();
-      return feed.join(ctx.res().getOutputStream(), place);
-    } catch (IOException e) {
-      return CompletableFuture.completedFuture(null); // gone before it began
+  /** However the server learns that the other side is gone, the reader does too. */
+  private record Ending(LiveReader reader) implements AsyncListener {
+    @Override
+    public void onComplete(AsyncEvent event) {
+      reader.leave();
+    }
+
+    @Override
+    public void onError(AsyncEvent event) {
+      reader.close();
+    }
+
+    @Override
+    public void onTimeout(AsyncEvent event) {
+      reader.close();
+    }
+
+    @Override
+    public void onStartAsync(AsyncEvent event) {
+      // it has begun already
     }
   }
 

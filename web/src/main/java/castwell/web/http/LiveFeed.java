@@ -4,17 +4,21 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Feed;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
 import castwell.capture.store.Transaction;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import jakarta.servlet.ServletOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -29,8 +33,9 @@ import java.util.stream.Collectors;
  * one costs no memory and misses nothing.
  */
 final class LiveFeed implements Announcer.Listener, AutoCloseable {
-  private static final int CHUNK = 128;
+  private static final int CHUNK = 32;
   private static final long KEEP_ALIVE_SECONDS = 15;
+  private static final long RETRY_SECONDS = 1;
   private static final long STUCK_NANOS = TimeUnit.SECONDS.toNanos(60);
   private static final byte[] KEEP_ALIVE = ": still here\n\n".getBytes(StandardCharsets.UTF_8);
   private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -45,8 +50,14 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private final Thread thread = new Thread(this::run, "live-feed");
   private volatile boolean open = true;
 
+  /** The store couldn't be read a moment ago. */
+  private boolean behind;
+
   /** How something stands now: told to whoever is there, and not kept. */
   private record Said(String name, Map<String, Object> view) {}
+
+  /** The newest beat of each station that wasn't told yet: no more wait, however slow this is. */
+  private final Map<String, HeardBeat> beats = new ConcurrentHashMap<>();
 
   LiveFeed(Store store, Views views, Clock clock, LongSupplier nanos) {
     this.nanos = nanos;
@@ -80,31 +91,44 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
     calls.add(Optional.of(new Said("store", Views.store(state))));
   }
 
+  @Override
+  public void beatHeard(String station, HeardBeat beat) {
+    if (readers.stream().anyMatch(LiveReader::wantsLight)) {
+      beats.put(station, beat);
+      fedMore();
+    }
+  }
+
   /**
-   * Serves a connection from an item of the feed on.
+   * A connection to be served from an item of the feed on.
    *
    * @param place the last item it knows
-   * @return done when the reader is gone
+   * @param light whether each heartbeat's light is told too
+   * @param left called once when the reader is gone
    */
-  CompletableFuture<?> join(ServletOutputStream out, long place) {
-    LiveReader reader = new LiveReader(out, place, this::fedMore, nanos);
-    out.setWriteListener(reader);
+  LiveReader reader(ServletOutputStream out, long place, boolean light, Runnable left) {
+    return new LiveReader(out, place, light, this::fedMore, left, nanos);
+  }
+
+  void join(LiveReader reader) {
+    reader.begin();
     readers.add(reader);
     fedMore();
-    return reader.gone();
   }
 
   private void run() {
     while (open) {
       try {
-        Optional<Said> call = calls.poll(KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
-        if (call == null) {
+        Optional<Said> call =
+            calls.poll(behind ? RETRY_SECONDS : KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
+        if (call == null && !behind) {
           tellAll(KEEP_ALIVE);
-        } else if (call.isPresent()) {
+        } else if (call != null && call.isPresent()) {
           tellAll(event("", call.get().name(), call.get().view()));
         } else {
           fed.set(false);
-          serve();
+          tellLight();
+          serveWhatCanBeRead();
         }
         dropTheGone();
       } catch (InterruptedException e) {
@@ -118,17 +142,46 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
     readers.stream().filter(LiveReader::hasRoom).forEach(reader -> reader.offer(event));
   }
 
-  /** Readers at the same place share what is read for them. */
+  private void serveWhatCanBeRead() {
+    try {
+      serve();
+      behind = false;
+    } catch (StoreUnavailable e) {
+      behind = true; // its place tells each reader's next item, whenever that is
+    }
+  }
+
+  private void tellLight() {
+    for (String station : beats.keySet()) {
+      byte[] event = event("", "light", Views.light(station, beats.remove(station)));
+      readers.stream()
+          .filter(reader -> reader.wantsLight() && reader.hasRoom())
+          .forEach(reader -> reader.offer(event));
+    }
+  }
+
+  /**
+   * Readers at the same place share what is read for them. Those who know most come first: they
+   * don't wait for others to catch up.
+   */
   private void serve() {
     boolean more = true;
     while (more && open) {
       more = false;
-      Map<Long, List<LiveReader>> places =
+      var places =
           readers.stream()
               .filter(reader -> !reader.isGone() && reader.hasRoom())
-              .collect(Collectors.groupingBy(LiveReader::place));
+              .collect(
+                  Collectors.groupingBy(
+                      LiveReader::place,
+                      () -> new TreeMap<>(Comparator.reverseOrder()),
+                      Collectors.toList()));
       for (var place : places.entrySet()) {
         more |= serve(place.getKey(), place.getValue());
+        if (fed.getAndSet(false)) {
+          more = true;
+          break; // something new: to the first again
+        }
       }
     }
   }
@@ -159,6 +212,11 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
               // It has become part of another passage since.
               .orElseGet(() -> event(id, Feed.Kind.REFRESH.word(), about));
       case TAGS -> event(id, item.kind().word(), views.tags(t, item.station(), clock.instant()));
+      case PLAN ->
+          event(
+              id,
+              item.kind().word(),
+              PlanView.current(t, item.station()).<Object>map(view -> view).orElse(about));
       case RACK, REFRESH -> event(id, item.kind().word(), about);
     };
   }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.LongSupplier;
 
 /**
@@ -16,12 +17,15 @@ final class LiveReader implements WriteListener {
   private static final int MOST_WAITING = 256;
 
   private final ServletOutputStream out;
+  private final boolean light;
   private final Runnable drained;
   private final LongSupplier nanos;
   private final Queue<byte[]> waiting = new ArrayDeque<>();
   private boolean unflushed;
   private boolean started;
-  private final CompletableFuture<Void> gone = new CompletableFuture<>();
+  private final Runnable left;
+  private final CompletableFuture<Void> finished = new CompletableFuture<>();
+  private final AtomicBoolean gone = new AtomicBoolean();
   private volatile long lastProgressNanos;
 
   /** The last feed item put into the queue; kept by the feed's thread. */
@@ -29,15 +33,33 @@ final class LiveReader implements WriteListener {
 
   /**
    * @param place the last feed item it knows
+   * @param light whether each heartbeat's light is told too
    * @param drained called when there is room again
+   * @param left called once when it is gone
    * @param nanos a monotonic clock
    */
-  LiveReader(ServletOutputStream out, long place, Runnable drained, LongSupplier nanos) {
+  LiveReader(
+      ServletOutputStream out,
+      long place,
+      boolean light,
+      Runnable drained,
+      Runnable left,
+      LongSupplier nanos) {
+    this.light = light;
     this.out = out;
     this.place = place;
     this.drained = drained;
+    this.left = left;
     this.nanos = nanos;
     this.lastProgressNanos = nanos.getAsLong();
+  }
+
+  boolean wantsLight() {
+    return light;
+  }
+
+  void begin() {
+    out.setWriteListener(this);
   }
 
   long place() {
@@ -53,11 +75,12 @@ final class LiveReader implements WriteListener {
   }
 
   boolean isGone() {
-    return gone.isDone();
+    return gone.get();
   }
 
-  CompletableFuture<Void> gone() {
-    return gone;
+  /** Done when the answer is to be ended; never, where the server ended it by itself. */
+  CompletableFuture<?> finished() {
+    return finished;
   }
 
   /** How long its connection has taken nothing of what waits; 0 when nothing waits. */
@@ -111,6 +134,17 @@ final class LiveReader implements WriteListener {
   }
 
   void close() {
-    gone.complete(null);
+    if (leave()) {
+      finished.complete(null);
+    }
+  }
+
+  /** The server has ended the answer already: nothing is left of it to touch. */
+  boolean leave() {
+    boolean first = gone.compareAndSet(false, true);
+    if (first) {
+      left.run();
+    }
+    return first;
   }
 }

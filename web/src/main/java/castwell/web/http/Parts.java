@@ -4,14 +4,24 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
+import castwell.capture.health.Checkup;
+import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
-import java.time.Clock;
+import castwell.web.access.Doorkeeper;
+import castwell.web.settings.HttpAddress;
+import castwell.web.settings.HttpSettings;
+import java.util.List;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * What the page and its API are served from.
  *
+ * @param http who may come to it, and how many
+ * @param address where it is to be served
  * @param nanos a monotonic clock
+ * @param broker how each station stands with the broker; nothing when none is configured
  * @param rehearsal whether the range is pretended
  */
 public record Parts(
@@ -19,7 +29,12 @@ public record Parts(
     Desk desk,
     Capture capture,
     Announcer announcer,
+    Checkup checkup,
     CaptureSettings settings,
-    Clock clock,
+    HttpSettings http,
+    HttpAddress address,
+    Doorkeeper door,
+    OnwardClock clock,
     LongSupplier nanos,
+    Supplier<List<BrokerState>> broker,
     boolean rehearsal) {}

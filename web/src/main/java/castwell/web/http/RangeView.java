@@ -9,6 +9,7 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
+import castwell.web.report.Misfits;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,8 +41,12 @@ final class RangeView {
     view.put("stations", links.stream().map(views::link).toList());
     view.put("tags", views.tags(t, station, now));
     view.put("session", t.sessions().at(station, now).map(s -> session(t, s)).orElse(null));
-    view.put("end", last.map(shot -> end(t, shot)).orElse(null));
-    view.put("last", last.map(views::shot).orElse(null));
+    List<Shot> end =
+        last.map(shot -> t.shots().ofEnd(shot.session(), shot.end())).orElse(List.of());
+    Map<Long, Misfits.Hint> misfits = Misfits.of(t, end);
+    view.put("end", last.map(shot -> end(shot.end(), end, misfits)).orElse(null));
+    view.put("last", last.map(shot -> shot(shot, misfits)).orElse(null));
+    view.put("plan", PlanView.current(t, station).orElse(null));
     view.put("bows", views.bows(t, now));
     view.put("arrows", views.arrows(t));
     return view;
@@ -57,11 +62,14 @@ final class RangeView {
     return view;
   }
 
-  private Map<String, Object> end(Transaction t, Shot last) {
-    List<Shot> shots = t.shots().ofEnd(last.session(), last.end());
+  private Map<String, Object> shot(Shot shot, Map<Long, Misfits.Hint> misfits) {
+    return views.shot(shot, Optional.ofNullable(misfits.get(shot.passageId())));
+  }
+
+  private Map<String, Object> end(int number, List<Shot> shots, Map<Long, Misfits.Hint> misfits) {
     Map<String, Object> view = new LinkedHashMap<>();
-    view.put("number", last.end());
-    view.put("shots", shots.stream().map(views::shot).toList());
+    view.put("number", number);
+    view.put("shots", shots.stream().map(shot -> shot(shot, misfits)).toList());
     view.put("groups", groups(shots));
     return view;
   }

@@ -1,7 +1,5 @@
 package castwell.web.http;
 
-import static castwell.analysis.unit.Units.METRES_PER_FOOT;
-
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import castwell.web.report.BowReport;
@@ -16,8 +14,6 @@ import castwell.web.report.Yardstick;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -100,19 +96,15 @@ final class ReportsApi {
   }
 
   private void plan(Context ctx) {
-    List<String> bows = new ArrayList<>(List.of(ctx.pathParam("name")));
-    bows.addAll(ctx.queryParams("control"));
-    OptionalDouble sdFps = number(ctx, "sd_fps");
     PlanReport.Wish wish =
-        new PlanReport.Wish(
-            bows,
-            number(ctx, "change_fps").orElse(2) * METRES_PER_FOOT,
-            number(ctx, "power").orElse(0.8),
-            sdFps.isPresent()
-                ? OptionalDouble.of(sdFps.getAsDouble() * METRES_PER_FOOT)
-                : OptionalDouble.empty(),
+        PlanReport.Wish.of(
+            ctx.pathParam("name"),
+            ctx.queryParams("control"),
+            number(ctx, "change_fps"),
+            number(ctx, "power"),
+            number(ctx, "sd_fps"),
             ctx.queryParams("arrow"),
-            (long) number(ctx, "seed").orElse(1));
+            number(ctx, "seed"));
     answer(ctx, t -> PlanReport.of(t, zone, wish));
   }
 

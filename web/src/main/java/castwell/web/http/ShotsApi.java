@@ -3,16 +3,18 @@ package castwell.web.http;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
+import castwell.capture.export.Column;
 import castwell.capture.export.EdgeColumns;
 import castwell.capture.export.FigureColumns;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
-import castwell.web.table.TableWriter;
+import castwell.web.report.Misfits;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -47,16 +49,16 @@ final class ShotsApi {
             t -> {
               Shot shot = find(t, id);
               Map<String, Object> view = new LinkedHashMap<>();
-              view.put("shot", views.shot(shot));
+              view.put("shot", shot(t, shot));
               view.put(
                   "figures",
                   t.figures().exported(shot.passageId()).stream()
-                      .map(figure -> TableWriter.row(FigureColumns.COLUMNS, figure))
+                      .map(figure -> Column.row(FigureColumns.COLUMNS, figure))
                       .toList());
               view.put(
                   "edges",
                   t.raw().exported(shot.passageId()).stream()
-                      .map(edge -> TableWriter.row(EdgeColumns.COLUMNS, edge))
+                      .map(edge -> Column.row(EdgeColumns.COLUMNS, edge))
                       .toList());
               view.put(
                   "tags", t.tags().history(shot.passageId()).stream().map(Views::tagging).toList());
@@ -87,7 +89,12 @@ final class ShotsApi {
   }
 
   private void answer(Context ctx, String id) {
-    ctx.json(store.read(t -> views.shot(find(t, id))));
+    ctx.json(store.read(t -> shot(t, find(t, id))));
+  }
+
+  private Map<String, Object> shot(Transaction t, Shot shot) {
+    var misfits = Misfits.of(t, List.of(shot));
+    return views.shot(shot, Optional.ofNullable(misfits.get(shot.passageId())));
   }
 
   private static Shot find(Transaction t, String id) {

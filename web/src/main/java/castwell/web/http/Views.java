@@ -1,15 +1,16 @@
 package castwell.web.http;
 
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve;
-import castwell.analysis.unit.Units;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
+import castwell.capture.export.Column;
 import castwell.capture.export.RackColumns;
 import castwell.capture.export.ShotColumns;
+import castwell.capture.export.TagsInForce;
+import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
@@ -17,7 +18,8 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
-import castwell.web.table.TableWriter;
+import castwell.capture.wire.Sentence.Surroundings;
+import castwell.web.report.Misfits;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Stored things as JSON objects in trade units; null is "not known". */
 final class Views {
@@ -37,7 +40,29 @@ final class Views {
   }
 
   Map<String, Object> shot(Shot shot) {
-    return TableWriter.row(columns.columns(), shot);
+    return Column.row(columns.columns(), shot);
+  }
+
+  /** With what fits it better than its tags, if anything does. */
+  Map<String, Object> shot(Shot shot, Optional<Misfits.Hint> misfit) {
+    Map<String, Object> view = shot(shot);
+    view.put("misfit", misfit.map(Views::misfit).orElse(null));
+    return view;
+  }
+
+  private static Map<String, Object> misfit(Misfits.Hint hint) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("sentence", hint.sentence());
+    view.put("fits", hint.fits().stream().map(Views::fit).toList());
+    return view;
+  }
+
+  private static Map<String, Object> fit(Misfits.Fit fit) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("bow", fit.bow());
+    view.put("arrow", fit.arrow());
+    view.put("times_as_likely", fit.timesAsLikely());
+    return view;
   }
 
   Map<String, Object> link(LinkState link) {
@@ -64,33 +89,31 @@ final class Views {
     return view;
   }
 
+  /** What a board's gates see at a heartbeat: light of 1023. */
+  static Map<String, Object> light(String station, HeardBeat heard) {
+    Surroundings around = heard.beat().surroundings();
+    Optional<Levels> levels = heard.beat().levels();
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("station", station);
+    view.put("at", heard.at().toString());
+    view.put("light_a", known(around.lightA()));
+    view.put("light_b", known(around.lightB()));
+    view.put("gate_a", levels.map(l -> word(l.blockedA())).orElse(null));
+    view.put("gate_b", levels.map(l -> word(l.blockedB())).orElse(null));
+    return view;
+  }
+
+  private static Integer known(OptionalInt value) {
+    return value.isPresent() ? (Integer) value.getAsInt() : null;
+  }
+
   private static String word(boolean blocked) {
     return blocked ? "blocked" : "clear";
   }
 
   /** Who shoots what at a station at an instant. */
   Map<String, Object> tags(Transaction t, String station, Instant at) {
-    Tags.Pair tags = t.tags().at(station, at);
-    Optional<BowState> bow =
-        tags.bowId().isPresent() ? t.rack().state(tags.bowId().getAsLong(), at) : Optional.empty();
-    Optional<Arrow> arrow =
-        tags.arrowId().isPresent()
-            ? t.rack().arrowById(tags.arrowId().getAsLong())
-            : Optional.empty();
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("station", station);
-    view.put("bow", bow.map(BowState::bow).orElse(null));
-    view.put("bow_state", bow.map(state -> stateName(state)).orElse(null));
-    view.put("draw_weight_lb", bow.map(b -> b.drawWeightN() / NEWTONS_PER_POUND).orElse(null));
-    view.put("draw_length_in", bow.map(b -> b.drawLengthM() / METRES_PER_INCH).orElse(null));
-    view.put("arrow", arrow.map(Arrow::name).orElse(null));
-    view.put("arrow_mass_gr", arrow.map(a -> a.massKg() / KILOGRAMS_PER_GRAIN).orElse(null));
-    view.put(
-        "grains_per_pound",
-        arrow
-            .flatMap(a -> bow.map(b -> Units.grainsPerPound(a.massKg(), b.drawWeightN())))
-            .orElse(null));
-    return view;
+    return TagsInForce.row(t, station, at, zone);
   }
 
   static Map<String, Object> tagging(Tags.Tagging tagging) {
@@ -120,7 +143,7 @@ final class Views {
   }
 
   Map<String, Object> bow(BowState state) {
-    return named(TableWriter.row(RackColumns.bows(zone), state), "bow");
+    return named(Column.row(RackColumns.bows(zone), state), "bow");
   }
 
   /** As exports tell it, but that the thing itself has a name. */
@@ -154,7 +177,7 @@ final class Views {
   }
 
   private static Map<String, Object> arrow(Arrow arrow) {
-    return named(TableWriter.row(RackColumns.ARROWS, arrow), "arrow");
+    return named(Column.row(RackColumns.ARROWS, arrow), "arrow");
   }
 
   private String stateName(BowState state) {

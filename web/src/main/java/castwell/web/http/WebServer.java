@@ -1,17 +1,18 @@
 package castwell.web.http;
 
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
+import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
+import castwell.web.access.Attempts;
+import castwell.web.metrics.Metrics;
 import castwell.web.settings.HttpAddress;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
-import java.time.Clock;
 import java.time.ZoneId;
 import java.util.function.Consumer;
 
@@ -19,37 +20,51 @@ import java.util.function.Consumer;
 public final class WebServer implements AutoCloseable {
   static final int LARGEST_BODY = 64 * 1024;
 
-  /** Content Security Policy Level 3: nothing but this server's own files, nothing inline. */
-  private static final String OWN_FILES_ONLY =
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self';"
-          + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-
   private final LiveFeed feed;
   private final Javalin javalin;
+  private final HttpAddress address;
+  private final Refusals refusals = new Refusals();
 
   public WebServer(Parts parts) {
+    address = parts.address();
     Store store = parts.store();
     Desk desk = parts.desk();
-    Clock clock = parts.clock();
+    OnwardClock clock = parts.clock();
     ZoneId zone = parts.settings().zone();
     Views views = new Views(zone);
     feed = new LiveFeed(store, views, clock, parts.nanos());
     parts.announcer().add(feed);
+    boolean needsKey = parts.http().needsKey(parts.address());
+    JettySetUp jetty = new JettySetUp(parts.http(), clock, parts.nanos(), refusals);
+    SafeHeaders headers = new SafeHeaders(needsKey && parts.http().certificate().isPresent());
+    Gatekeeper gate =
+        new Gatekeeper(
+            needsKey,
+            parts.http().watchOpen(),
+            parts.door(),
+            new Attempts(parts.nanos()),
+            refusals);
     RangeView range = new RangeView(views, parts.rehearsal());
     javalin =
         Javalin.create(
             config -> {
               plain(config);
               Problems.route(config);
-              config.routes.before(WebServer::ownFilesOnly);
-              config.routes.before("/api/*", WebServer::onlyJson);
+              jetty.apply(config);
+              config.routes.before(headers::add);
+              gate.route(config);
+              new AdmissionApi(gate, parts.door()).route(config);
               new RangeApi(store, desk, parts.capture(), views, range, clock).route(config);
               new RackApi(store, desk, views, clock, zone).route(config);
               new ShotsApi(store, desk, views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
+              new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
-              new LiveApi(store, feed).route(config);
+              new BrokerApi(parts.broker()).route(config);
+              new HealthApi(new HealthView(parts.checkup())).route(config);
+              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT)).route(config);
+              new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
             });
   }
 
@@ -59,31 +74,11 @@ public final class WebServer implements AutoCloseable {
     config.staticFiles.add("/castwell/web/page", Location.CLASSPATH);
   }
 
-  private static void ownFilesOnly(Context ctx) {
-    ctx.header("Content-Security-Policy", OWN_FILES_ONLY);
-    ctx.header("X-Content-Type-Options", "nosniff");
-  }
-
-  /** A form on another site can't send this type, so it can't change anything here. */
-  private static void onlyJson(Context ctx) {
-    boolean changes =
-        switch (ctx.method().name()) {
-          case "POST", "PUT", "PATCH", "DELETE" -> true;
-          default -> false;
-        };
-    String type = ctx.contentType();
-    if (changes && (type == null || !type.startsWith("application/json"))) {
-      Problems.answer(
-          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, "Send JSON, with Content-Type application/json.");
-      ctx.skipRemainingHandlers();
-    }
-  }
-
   /**
    * @param died called with what ended the live feed, should anything
    * @return where it is served, the port that was free where 0 was asked for
    */
-  public HttpAddress start(HttpAddress address, Consumer<Throwable> died) {
+  public HttpAddress start(Consumer<Throwable> died) {
     JavalinLogger.enabled = false; // why it doesn't start is told below, once
     try {
       javalin.start(address.host(), address.port());
@@ -105,6 +100,11 @@ public final class WebServer implements AutoCloseable {
       root = root.getCause();
     }
     return root instanceof UnresolvedAddressException ? "no such host" : root.getMessage();
+  }
+
+  /** What was refused since the start. */
+  public Refusals refusals() {
+    return refusals;
   }
 
   @Override

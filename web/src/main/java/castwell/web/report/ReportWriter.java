@@ -1,5 +1,6 @@
 package castwell.web.report;
 
+import castwell.capture.word.SpreadsheetText;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -67,7 +68,8 @@ public final class ReportWriter {
         if (isInterval(table, key)) {
           values.addAll(row.get(key) instanceof List<?> ends ? ends : Trade.NOT_KNOWN);
         } else {
-          values.add(row.get(key));
+          Object value = row.get(key);
+          values.add(value instanceof String words ? SpreadsheetText.guarded(words) : value);
         }
       }
       printer.printRecord(values);

@@ -38,6 +38,11 @@ public record HttpAddress(String host, int port) {
     return new HttpAddress(host, Integer.parseInt(match.group("port")));
   }
 
+  /** Whether this computer alone can reach it. */
+  public boolean isLoopback() {
+    return host.matches("localhost|127(\\.\\d{1,3}){3}|::1|0:0:0:0:0:0:0:1");
+  }
+
   @Override
   public String toString() {
     return (host.contains(":") ? "[" + host + "]" : host) + ":" + port;

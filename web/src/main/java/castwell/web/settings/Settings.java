@@ -7,32 +7,53 @@ import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.daemon.AirSettings;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.device.PortSpec;
+import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.Secret;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What the settings file says.
  *
  * @param listen where the page is served
+ * @param http who may come to it
  * @param capture settings that hold for every station
  * @param stations at least one
+ * @param broker to publish to, if one is named
  */
-public record Settings(HttpAddress listen, CaptureSettings capture, List<Station> stations) {
+public record Settings(
+    HttpAddress listen,
+    HttpSettings http,
+    CaptureSettings capture,
+    List<Station> stations,
+    Optional<BrokerSettings> broker) {
 
   /** One pair of gates and its board. */
   public record Station(String name, PortSpec port, Calibration gates) {}
 
-  /** Reads a parsed file. */
-  static Settings of(SettingsTable file) {
-    SettingsTable http = file.table("http");
+  /**
+   * Reads a parsed file.
+   *
+   * @param path where it is: paths in it are beside it
+   * @param environment what it says of the broker goes before what the file says
+   */
+  static Settings of(SettingsTable file, Path path, Map<String, String> environment) {
+    SettingsTable httpTable = file.table("http");
     SettingsTable passage = file.table("passage");
     SettingsTable air = file.table("air");
-    HttpAddress listen = http.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
+    HttpSettings http = HttpSettings.of(httpTable, path);
+    HttpAddress listen =
+        httpTable.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
     SettingsTable gatesTable = file.table("gates");
     Calibration gates = gates(gatesTable, DEFAULT_GATES);
     CaptureSettings capture =
@@ -47,8 +68,33 @@ public record Settings(HttpAddress listen, CaptureSettings capture, List<Station
             file.table("clock").number("host_ppm", 50, 0, 1000) * 1e-6 / Math.sqrt(3),
             ZoneId.systemDefault());
     List<Station> stations = stations(file, gates);
+    Optional<BrokerSettings> broker = broker(file.table("mqtt"), environment);
     file.refuseUnknown();
-    return new Settings(listen, capture, stations);
+    return new Settings(listen, http, capture, stations, broker);
+  }
+
+  public Settings with(HttpSettings other) {
+    return new Settings(listen, other, capture, stations, broker);
+  }
+
+  private static Optional<BrokerSettings> broker(
+      SettingsTable mqtt, Map<String, String> environment) {
+    Map<String, Optional<String>> said = new HashMap<>();
+    for (String key : List.of("url", "user", "password", "authority", "certificate", "key")) {
+      String written = mqtt.value(key, "", text -> text);
+      String set = environment.getOrDefault("CASTWELL_MQTT_" + key.toUpperCase(Locale.ROOT), "");
+      said.put(key, Stream.of(set, written).filter(text -> !text.isEmpty()).findFirst());
+    }
+    return said.get("url")
+        .map(
+            url ->
+                new BrokerSettings(
+                    url,
+                    said.get("user"),
+                    said.get("password").map(Secret::new),
+                    said.get("authority"),
+                    said.get("certificate"),
+                    said.get("key")));
   }
 
   static final Calibration DEFAULT_GATES =

@@ -1,5 +1,6 @@
 package castwell.web.settings;
 
+import castwell.capture.store.WholeFile;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,6 +12,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 
 /** The one settings file, in the data folder. */
 public final class SettingsFile {
@@ -24,13 +26,22 @@ public final class SettingsFile {
    * @throws BadSettings when something in it can't be
    */
   public static Settings read(Path folder) {
+    return read(folder, System.getenv());
+  }
+
+  /**
+   * @param environment instead of the process's own
+   */
+  public static Settings read(Path folder, Map<String, String> environment) {
     Path file = folder.resolve(NAME);
     try {
       if (Files.notExists(file)) {
         Files.createDirectories(folder);
-        Files.writeString(file, defaults());
+        Path part = WholeFile.partOf(file);
+        Files.writeString(part, defaults());
+        WholeFile.name(part, file);
       }
-      return parse(file.toString(), Files.readString(file));
+      return parse(file.toString(), Files.readString(file), environment);
     } catch (CharacterCodingException e) {
       throw new BadSettings(file + " isn't UTF-8 text: save it as such.");
     } catch (IOException e) {
@@ -40,10 +51,15 @@ public final class SettingsFile {
     }
   }
 
+  /** With an environment that says nothing. */
   static Settings parse(String name, String text) {
+    return parse(name, text, Map.of());
+  }
+
+  static Settings parse(String name, String text, Map<String, String> environment) {
     try {
       JsonNode root = new TomlMapper().readTree(text);
-      return Settings.of(new SettingsTable(name, "", root));
+      return Settings.of(new SettingsTable(name, "", root), Path.of(name), environment);
     } catch (JsonProcessingException e) {
       String why = e.getOriginalMessage().lines().findFirst().orElse("it can't be read");
       throw new BadSettings(

@@ -2,6 +2,7 @@ package castwell.web.table;
 
 import castwell.capture.export.Column;
 import castwell.capture.store.Transaction;
+import castwell.capture.word.SpreadsheetText;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -10,9 +11,6 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
@@ -44,15 +42,6 @@ public final class TableWriter {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** One row as names and values, a null where something isn't known. */
-  public static <R> Map<String, Object> row(List<Column<R>> columns, R row) {
-    Map<String, Object> values = new LinkedHashMap<>();
-    for (Column<R> column : columns) {
-      values.put(column.name(), column.value().apply(row).orElse(null));
-    }
-    return values;
   }
 
   private static <R> void csv(Table<R> table, Transaction transaction, Writer writer)
@@ -112,6 +101,9 @@ public final class TableWriter {
 
   private static String text(Optional<?> value) {
     Object written = rounded(value).orElse(null);
+    if (written instanceof String words) {
+      return SpreadsheetText.guarded(words);
+    }
     return written instanceof BigDecimal number
         ? number.toPlainString()
         : Objects.toString(written, null);

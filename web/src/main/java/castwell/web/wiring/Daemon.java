@@ -4,10 +4,22 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.device.Port;
+import castwell.capture.health.Checkup;
+import castwell.capture.health.HealthView;
+import castwell.capture.health.RunningCapture;
+import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.BrokerState;
+import castwell.capture.publish.Publishers;
+import castwell.capture.publish.Told;
 import castwell.capture.store.Store;
+import castwell.web.access.Doorkeeper;
+import castwell.web.access.Invitation;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Parts;
+import castwell.web.http.PlanView;
 import castwell.web.http.Version;
 import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
@@ -15,18 +27,20 @@ import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Everything that runs, wired together over one data folder. */
 public final class Daemon implements AutoCloseable {
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Clock clock = Clock.systemUTC();
+  private final OnwardClock clock =
+      new OnwardClock(Clock.systemUTC(), Daemon::micros, TroubleLog::clock);
 
   private Daemon(Store store) {
     this.store = store;
@@ -62,7 +76,9 @@ public final class Daemon implements AutoCloseable {
     Runtime.getRuntime().addShutdownHook(new Thread(() -> endAndWait(ended, ending), "end"));
     try (Running running =
         start(settings, stations, ports, address, rehearsal, ended::completeExceptionally)) {
-      System.out.printf("Castwell %s is at http://%s/%n", Version.TEXT, running.address());
+      Invitation page = Invitation.to(settings.http(), running.address());
+      System.out.printf("Castwell %s is at %s%n", Version.TEXT, page.page());
+      running.key().ifPresent(key -> System.out.println(page.text(key)));
       System.out.flush();
       ended.get();
     } catch (ExecutionException e) {
@@ -86,10 +102,18 @@ public final class Daemon implements AutoCloseable {
       Consumer<Throwable> died) {
     Desk desk = desk(settings.capture());
     for (Station station : stations) {
-      desk.calibrateUnlessSaid(station.name(), Instant.now(), station.gates(), "the configuration");
+      store.read(t -> t.sessions().lastDated(station.name())).ifPresent(clock::goOnFrom);
     }
+    for (Station station : stations) {
+      desk.calibrateUnlessSaid(
+          station.name(), clock.instant(), station.gates(), "the configuration");
+    }
+    announcer.add(new TroubleLog());
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+    Doorkeeper door = new Doorkeeper(store, clock);
+    Optional<Publishers> publishers =
+        settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
     WebServer server =
         new WebServer(
             new Parts(
@@ -97,27 +121,97 @@ public final class Daemon implements AutoCloseable {
                 desk,
                 capture,
                 announcer,
+                checkup(
+                    settings,
+                    stations,
+                    capture,
+                    () -> publishers.map(Publishers::states).orElse(List.of())),
                 settings.capture(),
+                settings.http(),
+                address,
+                door,
                 clock,
                 System::nanoTime,
+                () -> publishers.map(Publishers::states).orElse(List.of()),
                 rehearsal));
     try {
-      HttpAddress bound = server.start(address, died);
+      HttpAddress bound = server.start(died);
       capture.start(died);
-      return new Running(bound, server, capture);
+      publishers.ifPresent(all -> all.start(died));
+      // Only now: a key that couldn't be told would be lost.
+      Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
+      return new Running(bound, key, server, capture, publishers);
     } catch (CannotServe e) {
       server.close();
       throw e;
     }
   }
 
-  /** What runs; closing it returns when all that came is on the disk. */
-  public record Running(HttpAddress address, WebServer server, Capture capture)
+  private Publishers publishers(
+      BrokerSettings broker,
+      Settings settings,
+      List<Station> stations,
+      Desk desk,
+      Capture capture) {
+    Told told =
+        new Told(
+            station -> link(capture, station),
+            // Without the broker: it is asked of those who are told over it.
+            new HealthView(checkup(settings, stations, capture, List::of))::of,
+            PlanView.of(store));
+    Publishers publishers =
+        new Publishers(
+            broker,
+            stations.stream().map(Station::name).toList(),
+            store,
+            desk,
+            told,
+            settings.capture().zone(),
+            Version.TEXT,
+            clock,
+            System::nanoTime);
+    announcer.add(publishers);
+    return publishers;
+  }
+
+  private Checkup checkup(
+      Settings settings,
+      List<Station> stations,
+      Capture capture,
+      Supplier<List<BrokerState>> broker) {
+    return new Checkup(
+        store,
+        settings.capture(),
+        stations.stream().map(Station::name).toList(),
+        new RunningCapture(capture, broker),
+        clock);
+  }
+
+  private static LinkState link(Capture capture, String station) {
+    return capture.links().stream()
+        .filter(link -> link.station().equals(station))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * What runs; closing it returns when all that came is on the disk.
+   *
+   * @param key the one that was made just now, if one was
+   */
+  public record Running(
+      HttpAddress address,
+      Optional<String> key,
+      WebServer server,
+      Capture capture,
+      Optional<Publishers> publishers)
       implements AutoCloseable {
     @Override
     public void close() {
       server.close();
       capture.close();
+      capture.stores().forEach(TroubleLog::atTheEnd);
+      publishers.ifPresent(Publishers::close); // once the last shot is on the disk
     }
   }
 

@@ -7,6 +7,10 @@ export function readRange(station) {
   return ask(station ? `/api/range?station=${encodeURIComponent(station)}` : '/api/range', {cache: 'no-store'});
 }
 
+export const readStations = () => ask('/api/stations', {cache: 'no-store'});
+
+export const readHealth = (station) => ask(`/api/health?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
+
 export const putTags = (station, bow, arrow) => write('PUT', '/api/tags', {station, bow, arrow});
 
 export const newSession = (station) => write('POST', '/api/sessions', {station});
@@ -24,6 +28,21 @@ export const decide = (shotId, counts, reason) =>
 export const retag = (shotId, bow, arrow, why) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
 
+export const readPlans = (station) => ask(`/api/plans?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
+
+export const readPlan = (plan) => ask(`/api/plans/${plan}`, {cache: 'no-store'});
+
+export const makePlan = (plan) => write('POST', '/api/plans', plan);
+
+/** turn: the one that the person has before them, so that nothing is said of another. */
+export const tellPlan = (plan, word, turn) => write('POST', `/api/plans/${plan}/events`, {do: word, turn});
+
+export const readAccess = () => ask('/api/admission', {cache: 'no-store'});
+
+export const enter = (key) => write('POST', '/api/admission', {key});
+
+export const leave = () => write('DELETE', '/api/admission', {});
+
 async function write(method, path, body) {
   const headers = {'Content-Type': 'application/json'};
   const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
@@ -40,6 +59,8 @@ async function ask(path, options) {
   }
   const answer = await response.json().catch(() => ({}));
   if (response.ok) return answer;
+  // Not even watching is open: the way in is a page of its own.
+  if (response.status === 401 && !options.method) location.assign('/enter');
   const refusal = new Error(answer.detail ?? `Castwell refused this (HTTP ${response.status}).`);
   refusal.status = response.status;
   throw refusal;

@@ -21,6 +21,9 @@ export async function attempt(action, told, undo) {
   }
 }
 
+/** Says why nothing was done. */
+export const say = (words) => show(words, null, true);
+
 function show(words, undo, isRefusal = false) {
   const bar = byId('bar');
   // A modal dialog covers the rest of the page: while one is open, the bar belongs inside it.

@@ -66,6 +66,11 @@ export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
   return [...before, clockTime(firedAt), by === 'person' ? 'by hand' : ''].filter(Boolean).join(' · ');
 }
 
+/** Which bow and arrow fit a shot better than its tags, in few words; '' when nothing does. */
+export function misfitText({misfit}) {
+  return misfit ? `▲ fits ${tagText(misfit.fits[0])} better than its tags` : '';
+}
+
 /** "1 shot", "5 shots". */
 export function countText(shots) {
   return `${shots} ${shots === 1 ? 'shot' : 'shots'}`;

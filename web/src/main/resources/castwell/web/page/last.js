@@ -1,6 +1,7 @@
 // The last passage: its speed in digits for five metres, how sure it is, whether it counts, and what follows from it.
 import {byId, el, setText} from './dom.js';
-import {combined, figure, remedy, speedText, uncertainty, verdictText, whenText} from './format.js';
+import {combined, figure, misfitText, remedy, speedText, uncertainty, verdictText, whenText} from './format.js';
+import {retagToFit} from './shot.js';
 
 const MM_PER_INCH = 25.4;
 // The widest usual figure sets the size, so that the digits don't change size from shot to shot.
@@ -29,6 +30,7 @@ export function showLast(shot, position) {
   setText(byId('last-verdict'), verdictText(shot));
   setText(byId('last-when'), whenText(shot, position));
   setText(byId('last-reason'), shot.counts ? facts(shot) : shot.reason ?? '');
+  showMisfit(shot);
   fitDigits();
 }
 
@@ -50,6 +52,16 @@ export function fitDigits() {
   const byWidth = (100 * box.clientWidth) / speed.getBoundingClientRect().width;
   speed.textContent = shown;
   speed.style.fontSize = `${Math.floor(Math.min(byWidth, box.clientHeight * 1.2))}px`;
+}
+
+// In the place of the reason, so that nothing moves.
+function showMisfit(shot) {
+  const hint = byId('last-misfit');
+  hint.hidden = !shot.misfit;
+  byId('last-reason').hidden = Boolean(shot.misfit);
+  if (!shot.misfit) return;
+  setText(hint.firstElementChild, misfitText(shot));
+  hint.lastElementChild.onclick = () => retagToFit(shot, shot.misfit.fits[0]);
 }
 
 function showNothing() {

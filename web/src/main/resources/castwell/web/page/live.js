@@ -1,17 +1,18 @@
 // The live feed: events as they happen, resumed without a hole after a break.
 
-const KINDS = ['shot', 'tags', 'rack', 'refresh', 'link'];
+const KINDS = ['shot', 'tags', 'rack', 'plan', 'refresh', 'link', 'store', 'light'];
 const REOPEN_MS = 2000;
 
 /**
- * Follows the feed from the event with number `after` on. `on.event(kind, data)` is called for each event,
+ * Follows the feed from the event with number `after` on, from now on without one; `more` is asked for beside it.
+ * `on.event(kind, data)` is called for each event,
  * `on.connected(yes)` whenever the connection comes or goes.
  */
-export function follow(after, on) {
+export function follow(after, on, more = '') {
   let lastId = after;
 
   function open() {
-    const source = new EventSource(`/api/live?after=${encodeURIComponent(lastId)}`);
+    const source = new EventSource(`/api/live?${lastId === null ? '' : `after=${encodeURIComponent(lastId)}`}${more}`);
     source.addEventListener('open', () => on.connected(true));
     source.addEventListener('error', () => {
       on.connected(false);

@@ -1,4 +1,5 @@
 // The range page: what Castwell says is fetched, followed live, and shown.
+import {showAccess} from './access.js';
 import {newSession, readRange} from './api.js';
 import {attempt} from './bar.js';
 import {byId, setText} from './dom.js';
@@ -7,10 +8,12 @@ import {isNewer} from './format.js';
 import {fitDigits, showLast, speak} from './last.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
+import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
+import {chosenStation, settleOn, showStations} from './stations.js';
+import {showTrouble} from './trouble.js';
 
-const STATION_KEY = 'castwell.station';
 const SOON_MS = 150;
 const RETRY_MS = 2000;
 const LOOK_AGAIN_MS = 20000;
@@ -19,21 +22,25 @@ let snapshot = null;
 let clockAheadMs = 0;
 let lastAsked = 0;
 let lastShotEvent = 0;
+let lastPlanEvent = 0;
 let waiting = 0;
 let isFollowing = false;
 const lost = {};
 
 async function refetch() {
   const asked = ++lastAsked;
-  const shotEvent = lastShotEvent;
+  const [shotEvent, planEvent] = [lastShotEvent, lastPlanEvent];
   try {
-    const answer = await readRange(remembered());
+    const answer = await readRange(chosenStation());
     if (asked !== lastAsked) return;
-    // A shot that arrived while this answer was on its way is newer than the answer; the next fetch has it.
-    if (shotEvent !== lastShotEvent && snapshot) answer.last = snapshot.last;
+    // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
+    if (snapshot?.station === answer.station) {
+      if (shotEvent !== lastShotEvent) answer.last = snapshot.last;
+      if (planEvent !== lastPlanEvent) answer.plan = snapshot.plan;
+    }
     accept(answer);
   } catch (refusal) {
-    if (refusal.status === 404 && remembered()) remember('');
+    if (refusal.status === 404) settleOn('');
     connected('answers', false);
     setTimeout(refetchSoon, RETRY_MS);
   }
@@ -48,6 +55,8 @@ function refetchSoon() {
 }
 
 function accept(answer) {
+  if (answer.stations.length > 1) settleOn(answer.station);
+  if (snapshot && snapshot.station !== answer.station) document.title = `${answer.station} · Castwell range`;
   snapshot = answer;
   clockAheadMs = Date.parse(answer.now) - Date.now();
   if (!isFollowing) follow(answer.event, {event: onEvent, connected: onConnected});
@@ -60,13 +69,17 @@ function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
   setText(byId('version'), `Castwell ${snapshot.version}`);
   showTheLink();
+  showTrouble(snapshot);
   showTags(snapshot);
   showTheLast();
+  showPlan(snapshot);
   showEnd(snapshot);
 }
 
 function showTheLink() {
-  if (snapshot) showLink(snapshot.stations, snapshot.station, Date.now() + clockAheadMs);
+  if (!snapshot) return;
+  showStations(snapshot.stations, snapshot.station, refetch);
+  showLink(snapshot.stations, snapshot.station, Date.now() + clockAheadMs);
 }
 
 function showTheLast() {
@@ -77,9 +90,14 @@ function showTheLast() {
 
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
+  if (kind === 'store') return onStore(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
-  refetchSoon();
+  if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
+  if (concerns(data.station)) refetchSoon();
 }
+
+// What happens at other stations is theirs; what has no station, such as the rack, is everybody's.
+const concerns = (station) => !station || station === snapshot.station || station === chosenStation();
 
 function onShot(shot) {
   const isSame = shot.shot_id === snapshot.last?.shot_id;
@@ -90,11 +108,22 @@ function onShot(shot) {
   speak(shot);
 }
 
+function onPlan(plan) {
+  lastPlanEvent++;
+  snapshot.plan = plan;
+  showPlan(snapshot);
+}
+
 function onLink(link) {
   const others = snapshot.stations.filter((s) => s.station !== link.station);
   const isKnown = others.length < snapshot.stations.length;
   snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
   showTheLink();
+}
+
+function onStore(store) {
+  snapshot.stores = snapshot.stores.map((s) => (s.station === store.station ? store : s));
+  showTrouble(snapshot);
 }
 
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
@@ -111,23 +140,15 @@ function connected(way, yes) {
   byId('link').hidden = isLost;
 }
 
-function remembered() {
-  return localStorage.getItem(STATION_KEY) ?? '';
-}
-
-function remember(station) {
-  localStorage.setItem(STATION_KEY, station);
-}
-
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
+byId('plan-more').addEventListener('click', () => planOrStart(snapshot));
+byId('plan-open').addEventListener('click', () => snapshot && planOrStart(snapshot));
+document.addEventListener('keydown', planKey);
 byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
   attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
-byId('stations').addEventListener('click', ({target}) => {
-  if (target.value) remember(target.value);
-  refetch();
-});
+window.addEventListener('popstate', refetch);
 window.addEventListener('castwell-written', refetchSoon);
 window.addEventListener('online', refetchSoon);
 new ResizeObserver(() => {
@@ -139,3 +160,4 @@ setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
 refetch();
+showAccess();

@@ -12,11 +12,25 @@ const RETAGGED = 'retagged on the range page';
 export function openShot(shot, snapshot) {
   openSheet(speedText(shot, 'ft/s'),
     el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
+    ...(shot.misfit ? misfit(shot) : []),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),
     el('h3', {}, `Shot with ${tagText(shot)}`),
     ...retagToCurrent(shot, snapshot.tags),
     otherTags(shot, snapshot));
+}
+
+function misfit(shot) {
+  return [
+    el('p', {}, `▲ ${shot.misfit.sentence}`),
+    ...shot.misfit.fits.map((fit) => button(`retag to ${tagText(fit)}`, () => retagToFit(shot, fit), 'main')),
+    button(`its tags are right: ${tagText(shot)}`, () => retag(shot, shot.bow, shot.arrow, 'its tags are right')),
+  ];
+}
+
+/** Gives a shot the bow and arrow that it fits better. */
+export function retagToFit(shot, {bow, arrow}) {
+  retag(shot, bow, arrow, 'fits better, by earlier shots');
 }
 
 function setAside(shot) {

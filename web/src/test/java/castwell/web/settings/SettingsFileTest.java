@@ -3,8 +3,11 @@ package castwell.web.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.publish.BrokerSettings;
+import castwell.capture.publish.Secret;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +37,10 @@ class SettingsFileTest {
             """
             [http]
             listen = "[::1]:9000"
+            watch = "open"
+            reached_at = "https://range.example"
+            certificate = "range.pem"
+            certificate_key = "/etc/range/key.pem"
             [gates]
             spacing_mm = 700
             [passage]
@@ -47,6 +54,13 @@ class SettingsFileTest {
             oscillator = "crystal"
             """);
     assertThat(settings.listen()).hasToString("[::1]:9000");
+    assertThat(settings.http().watchOpen()).isTrue();
+    assertThat(settings.http().reachedAt()).hasValue("https://range.example/");
+    assertThat(settings.http().needsKey(settings.listen())).isTrue();
+    assertThat(settings.http().certificate().orElseThrow().certificate())
+        .isEqualTo(Path.of("range.pem"));
+    assertThat(settings.http().certificate().orElseThrow().key())
+        .hasValue(Path.of("/etc/range/key.pem"));
     assertThat(settings.capture().limits().slowestMps()).isEqualTo(30);
     assertThat(settings.stations())
         .extracting(station -> station.gates().spacingM())
@@ -74,6 +88,14 @@ class SettingsFileTest {
         "[passage] @ shortest_mm = 1500 | below longest_mm",
         "[http] @ listen = \"nowhere\" | HOST:PORT",
         "[http] @ listen = 8017 | text in quotes",
+        "[http] @ watch = \"all\" | \"open\" to all",
+        "[http] @ reached_at = \"range.example\" | https://range.example/",
+        "[http] @ reached_at = \"https://range.example/a?b\" | https://range.example/",
+        "[http] @ certificate_key = \"key.pem\" | without its certificate",
+        "[http] @ readers = 0 | [http] readers",
+        "[http] @ slow_request_s = -1 | [http] slow_request_s",
+        "[mqtt] @ urk = \"mqtt://broker\" | nearest is \"url\"",
+        "[mqtt] @ url = 1883 | text in quotes",
         "[[station]] @ port = \"usb:1\" | usb:",
         "[[station]] @ name = \"a b\" | station's name",
         "[[station]] @ name = \"a\" @ [[station]] @ name = \"a\" | rename one",
@@ -86,6 +108,35 @@ class SettingsFileTest {
         .hasMessageContaining(told)
         .message()
         .matches("bad\\.toml, [^\\n]{10,300}[^.]\\.");
+  }
+
+  @Test
+  void aBrokerIsAsTheFileSaysUnlessTheEnvironmentSaysOtherwise() {
+    String file =
+        """
+        [mqtt]
+        url = "mqtt://written"
+        user = "castwell"
+        password = "written"
+        """;
+    Map<String, String> environment =
+        Map.of("CASTWELL_MQTT_URL", "mqtts://set:8884", "CASTWELL_MQTT_PASSWORD", "set");
+    BrokerSettings written = SettingsFile.parse("a.toml", file).broker().orElseThrow();
+    BrokerSettings set = SettingsFile.parse("a.toml", file, environment).broker().orElseThrow();
+    assertThat(written.url()).isEqualTo("mqtt://written");
+    assertThat(set.url()).isEqualTo("mqtts://set:8884");
+    assertThat(set.user()).contains("castwell");
+    assertThat(set.password()).contains(new Secret("set"));
+    assertThat(SettingsFile.parse("a.toml", "", environment).broker()).isPresent();
+    assertThat(SettingsFile.parse("a.toml", "[mqtt]\nuser = \"castwell\"").broker()).isEmpty();
+  }
+
+  @Test
+  void aPasswordIsInNoText() {
+    Settings settings =
+        SettingsFile.parse(
+            "a.toml", "[mqtt]\nurl = \"mqtt://b\"\nuser = \"castwell\"\npassword = \"hush\"");
+    assertThat(settings.toString()).contains("castwell").doesNotContain("hush");
   }
 
   @Test

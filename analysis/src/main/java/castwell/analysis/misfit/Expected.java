@@ -1,0 +1,55 @@
+package castwell.analysis.misfit;
+
+import castwell.analysis.outlier.StudentizedResiduals;
+import castwell.analysis.statistic.Mean;
+import castwell.analysis.uncertainty.StudentT;
+import java.util.List;
+
+/**
+ * What earlier measurements lead one to expect of the next: (x - mean) / scale is Student's t, with
+ * scale^2 = s^2 (1 + 1/n) + shift^2, s the spread pooled over all that is known and nu its degrees
+ * of freedom (the usual prediction interval; R: predict(lm(x ~ group), interval = "prediction")).
+ *
+ * @param mean in the values' unit
+ * @param scale in the values' unit, above 0
+ * @param degreesOfFreedom at least 1
+ */
+public record Expected(double mean, double scale, double degreesOfFreedom) {
+
+  /**
+   * Earlier measurements of one thing.
+   *
+   * @param shift one standard uncertainty of what another day may add to all of them, 0 for today's
+   */
+  public record Sample(double[] values, double shift) {}
+
+  /**
+   * @param samples with at least one value each
+   * @return one for each, in their order; none where nothing tells a spread
+   */
+  public static List<Expected> of(List<Sample> samples) {
+    StudentizedResiduals pooled =
+        StudentizedResiduals.of(samples.stream().map(Sample::values).toList());
+    double sd = pooled.pooledSd();
+    if (!(sd > 0)) {
+      return List.of();
+    }
+    return samples.stream()
+        .map(
+            sample ->
+                new Expected(
+                    Mean.of(sample.values()),
+                    Math.hypot(sd * Math.sqrt(1 + 1.0 / sample.values().length), sample.shift()),
+                    pooled.degreesOfFreedom()))
+        .toList();
+  }
+
+  /** How often another measurement would lie at least this far off. */
+  double pValue(double x) {
+    return StudentT.pValue((x - mean) / scale, degreesOfFreedom);
+  }
+
+  double logLikelihood(double x) {
+    return StudentT.logDensity((x - mean) / scale, degreesOfFreedom) - Math.log(scale);
+  }
+}

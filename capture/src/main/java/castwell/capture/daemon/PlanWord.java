@@ -1,0 +1,108 @@
+package castwell.capture.daemon;
+
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.plan.Progress;
+import castwell.capture.plan.Standing;
+import castwell.capture.store.Plans.Happened;
+import java.util.Locale;
+import java.util.OptionalInt;
+
+/** What a person may say of a plan, and when. */
+public enum PlanWord {
+  START(Happened.START, true),
+  /** Leaves the current turn out. */
+  SKIP(Happened.SKIP, false),
+  /** The turn shot last, or another that was shot, once more. */
+  REPEAT(Happened.REPEAT, true),
+  /** To the turn before, whatever became of it. */
+  BACK(Happened.BACK, true),
+  PAUSE(Happened.PAUSE, false),
+  RESUME(Happened.RESUME, true),
+  END(Happened.END, false);
+
+  private final Happened happened;
+  private final boolean setsGoing;
+
+  PlanWord(Happened happened, boolean setsGoing) {
+    this.happened = happened;
+    this.setsGoing = setsGoing;
+  }
+
+  Happened happened() {
+    return happened;
+  }
+
+  /** Whether the plan is running afterwards. */
+  boolean setsGoing() {
+    return setsGoing;
+  }
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * The turn that it is about.
+   *
+   * @param asked the turn that the speaker has in mind, if any
+   * @throws Refused when it can't be said as the plan stands
+   */
+  int turn(String plan, Standing standing, OptionalInt asked) {
+    Progress progress = standing.progress();
+    if (!fits(progress)) {
+      throw new Refused(
+          Why.CONFLICT, "The plan %s %s: it can't %s.".formatted(plan, told(progress), word()));
+    }
+    if (this == REPEAT) {
+      return repeated(plan, standing, asked);
+    }
+    refuseAnother(plan, standing, asked);
+    int current = standing.turn().orElse(standing.turns() + 1);
+    int about = this == BACK ? current - 1 : current;
+    if (about < 1 || about > standing.turns()) {
+      String why = about < 1 ? "is at its first turn" : "has no turn left";
+      throw new Refused(Why.CONFLICT, "The plan %s %s: it can't %s.".formatted(plan, why, word()));
+    }
+    return about;
+  }
+
+  private boolean fits(Progress progress) {
+    boolean ready = progress instanceof Progress.Ready;
+    return switch (this) {
+      case START -> ready;
+      case SKIP, PAUSE -> progress instanceof Progress.Running;
+      case REPEAT, BACK -> !ready;
+      case RESUME -> progress instanceof Progress.Paused || progress instanceof Progress.Ended;
+      case END -> progress instanceof Progress.Running || progress instanceof Progress.Paused;
+    };
+  }
+
+  private static String told(Progress progress) {
+    if (progress instanceof Progress.Ready) {
+      return "has not begun";
+    }
+    if (progress instanceof Progress.Running) {
+      return "is running";
+    }
+    return progress instanceof Progress.Paused ? "is paused" : "has ended";
+  }
+
+  private static int repeated(String plan, Standing standing, OptionalInt asked) {
+    OptionalInt turn = asked.isPresent() ? asked : standing.lastShot();
+    if (turn.isEmpty() || !standing.shots().containsKey(turn.getAsInt())) {
+      throw new Refused(
+          Why.CONFLICT, "The plan %s has no such shot yet: nothing to repeat.".formatted(plan));
+    }
+    return turn.getAsInt();
+  }
+
+  /** A shot or another phone may have been faster. */
+  private static void refuseAnother(String plan, Standing standing, OptionalInt asked) {
+    if (asked.isPresent() && !asked.equals(standing.turn())) {
+      throw new Refused(
+          Why.CONFLICT,
+          "The plan %s isn't at turn %d any more: look at it again."
+              .formatted(plan, asked.getAsInt()));
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package castwell.capture.health;
+
+import castwell.capture.store.Upkeep;
+import castwell.capture.word.Lasting;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Whether what was shot is somewhere else too. */
+final class BackupItem {
+  private static final String NAME = "backup";
+  private static final String REMEDY = "Make one: castwell backup, to another disk.";
+
+  /** Common practice, no source. */
+  private static final Duration OLD = Duration.ofDays(30);
+
+  private BackupItem() {}
+
+  static Item of(Upkeep upkeep, Instant now) {
+    Optional<Instant> last = upkeep.lastBackup();
+    long since = upkeep.passagesSince(last.orElse(Instant.EPOCH));
+    Item item = last.map(at -> of(Duration.between(at, now), since)).orElseGet(() -> none(since));
+    return item.with(Measured.plain(since, "passages since"));
+  }
+
+  private static Item none(long passages) {
+    return passages == 0
+        ? Item.well(NAME, "There is nothing to back up yet.")
+        : Item.attention(
+            NAME, "There is no backup yet of %d passages.".formatted(passages), REMEDY);
+  }
+
+  private static Item of(Duration age, long since) {
+    boolean isDue = age.compareTo(OLD) > 0 && since > 0;
+    return Item.of(
+        NAME,
+        isDue ? Level.ATTENTION : Level.WELL,
+        "The last backup is %s old; %d passages came since.".formatted(Lasting.words(age), since),
+        REMEDY);
+  }
+}

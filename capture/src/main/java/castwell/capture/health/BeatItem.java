@@ -1,0 +1,76 @@
+package castwell.capture.health;
+
+import castwell.analysis.statistic.Median;
+import castwell.capture.store.HeardBeat;
+import castwell.capture.word.Lasting;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Whether the heartbeats come, about one a second, and all of them. */
+final class BeatItem {
+  private static final String NAME = "heartbeat";
+  private static final String REMEDY =
+      "Check the cable and its plugs; keep it away from motors and mains.";
+
+  /** What to take a board for that never said its rate. */
+  private static final double USUAL_HZ = 2_000_000;
+
+  /** A beat lost now and then is no harm, one in a hundred is (common practice, no source). */
+  private static final double MOST_MISSED = 0.01;
+
+  private static final double MOST_MISSED_BAD = 0.1;
+
+  private BeatItem() {}
+
+  static Item of(Vitals vitals) {
+    if (vitals.isSilent()) {
+      return Item.bad(NAME, "No heartbeat comes now.", "See the port.");
+    }
+    List<Double> intervals = intervals(vitals);
+    if (intervals.isEmpty()) {
+      return Item.cantTell(
+          NAME, "Too few heartbeats were heard yet to tell their interval.", "Wait some seconds.");
+    }
+    double usual = Median.of(intervals.stream().mapToDouble(d -> d).toArray());
+    long missed = intervals.stream().mapToLong(d -> Math.max(0, Math.round(d / usual) - 1)).sum();
+    double share = (double) missed / (missed + intervals.size());
+    Level level =
+        share > MOST_MISSED_BAD ? Level.BAD : share > MOST_MISSED ? Level.ATTENTION : Level.WELL;
+    return Item.of(NAME, level, sentence(vitals, usual, missed, intervals.size()), REMEDY)
+        .with(Measured.of(usual, "s", intervals.size()));
+  }
+
+  /**
+   * By the board's own clock, so that a host that is late, or sets its own, tells nothing wrong.
+   */
+  private static List<Double> intervals(Vitals vitals) {
+    double hz = vitals.rate().map(BoardRate::nominalHz).orElse(USUAL_HZ);
+    List<Double> seconds = new ArrayList<>();
+    List<HeardBeat> beats = vitals.beats();
+    for (int i = 1; i < beats.size(); i++) {
+      var before = beats.get(i - 1).beat();
+      var beat = beats.get(i).beat();
+      if (beat.boot() == before.boot() && beat.ticks48() > before.ticks48()) {
+        seconds.add((beat.ticks48() - before.ticks48()) / hz);
+      }
+    }
+    return seconds;
+  }
+
+  private static String sentence(Vitals vitals, double usual, long missed, int n) {
+    String since =
+        vitals
+            .link()
+            .map(link -> " for " + Lasting.words(Duration.between(link.since(), vitals.at())))
+            .orElse("");
+    return String.format(
+        Locale.ROOT,
+        "The board has beaten%s, every %.3f s; of the last %d beats %s missing.",
+        since,
+        usual,
+        missed + n + 1,
+        missed == 0 ? "none is" : missed + (missed == 1 ? " is" : " are"));
+  }
+}

@@ -1,0 +1,143 @@
+package castwell.capture.health;
+
+import castwell.analysis.shot.Gate;
+import castwell.analysis.speed.Oscillator;
+import castwell.capture.daemon.BoardClock;
+import castwell.capture.daemon.CaptureSettings;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.publish.BrokerState;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.HeardBeat;
+import castwell.capture.store.RawFacts.StoredBeat;
+import castwell.capture.store.StationBeats.Run;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Asks whoever knows, and the store, and judges what they say. */
+public final class Checkup {
+  private static final Duration EARLIER_APART = Duration.ofMinutes(10);
+  private static final int MOST_EARLIER = 1000;
+
+  /** What came within it is now, not earlier. */
+  private static final Duration NOW = Duration.ofHours(1);
+
+  private static final double RATE_SECONDS = 3600;
+
+  private final Store store;
+  private final CaptureSettings settings;
+  private final List<String> stations;
+  private final Witness witness;
+  private final Clock clock;
+
+  public Checkup(
+      Store store, CaptureSettings settings, List<String> stations, Witness witness, Clock clock) {
+    this.store = store;
+    this.settings = settings;
+    this.stations = stations;
+    this.witness = witness;
+    this.clock = clock;
+  }
+
+  public List<String> stations() {
+    return stations;
+  }
+
+  public Instant now() {
+    return clock.instant();
+  }
+
+  public Vitals vitals(String station) {
+    Instant now = clock.instant();
+    Optional<LinkState> link = witness.link(station);
+    Optional<BrokerState> broker = witness.broker(station);
+    return store.read(
+        t ->
+            new Vitals(
+                station,
+                now,
+                link,
+                Vitals.isSilent(link) ? List.of() : witness.beats(station),
+                witness.faults(station),
+                witness.store(station),
+                broker,
+                t.beats().runs(station).stream().findFirst().map(run -> rate(t, station, run, now)),
+                earlier(t, station, now)));
+  }
+
+  public Health of(String station) {
+    return judge(vitals(station));
+  }
+
+  public static Health judge(Vitals vitals) {
+    List<Item> items = new ArrayList<>();
+    items.add(PortItem.of(vitals));
+    items.add(BeatItem.of(vitals));
+    for (Gate gate : Gate.values()) {
+      items.add(LightItem.of(vitals, gate));
+    }
+    items.add(SupplyItem.of(vitals));
+    items.add(ClockItem.of(vitals));
+    items.add(EdgesItem.of(vitals));
+    items.addAll(FaultItems.of(vitals));
+    items.add(StoreItem.of(vitals));
+    vitals.broker().map(broker -> BrokerItem.of(broker, vitals.at())).ifPresent(items::add);
+    return new Health(List.copyOf(items));
+  }
+
+  /** What all stations of this computer share. */
+  public Health ofComputer() {
+    Instant now = clock.instant();
+    return new Health(
+        List.of(
+            DiskItem.of(store.room(), stations.size()),
+            store.read(t -> BackupItem.of(t.upkeep(), now)),
+            HostClockItem.of(witness.clockStep(), now)));
+  }
+
+  public Store store() {
+    return store;
+  }
+
+  /** Over the last hour that is stored. */
+  private BoardRate rate(Transaction t, String station, Run run, Instant now) {
+    List<HeardBeat> last = t.beats().newest(run, 1);
+    long to = last.stream().mapToLong(beat -> beat.beat().ticks48()).findFirst().orElse(0);
+    long from = to - Math.round(RATE_SECONDS * run.hz());
+    BoardClock boardClock = new BoardClock();
+    List<StoredBeat> beats = t.raw().beats(run.boardId(), run.boot(), from, to);
+    for (StoredBeat beat : beats) {
+      boardClock.beat(
+          beat.boot(),
+          beat.listeningId(),
+          beat.ticks48(),
+          beat.queued(),
+          beat.bytes(),
+          beat.receivedUs());
+    }
+    Oscillator oscillator =
+        t.calibrations()
+            .inForce(station, now)
+            .map(Calibrations.Entry::calibration)
+            .orElse(settings.gates())
+            .oscillator();
+    return new BoardRate(
+        run.device(),
+        run.hz(),
+        oscillator,
+        boardClock.measuredRate(settings.hostClockRelativeU()),
+        beats.size());
+  }
+
+  private static List<HeardBeat> earlier(Transaction t, String station, Instant now) {
+    Instant until = now.minus(NOW);
+    return t.beats().sampled(station, EARLIER_APART, MOST_EARLIER).stream()
+        .filter(beat -> beat.at().isBefore(until))
+        .toList();
+  }
+}

@@ -1,0 +1,58 @@
+package castwell.capture.health;
+
+import castwell.capture.store.Store.Room;
+import java.util.Locale;
+import java.util.Optional;
+
+/** How long the disk lasts. */
+final class DiskItem {
+  /**
+   * What one stored heartbeat and one stored arrow take; a test compares it with the real thing.
+   */
+  static final int BEAT_BYTES = 60;
+
+  static final int SHOT_BYTES = 700;
+
+  private static final String NAME = "disk";
+  private static final double BEATS_A_DAY = 86_400;
+  private static final double GIGABYTE = 1e9;
+
+  /** Time to notice and to free some (common practice, no source). */
+  private static final double FEW_DAYS = 30;
+
+  /** SQLite's log alone may take some (common practice, no source). */
+  private static final long HARDLY_ANY_BYTES = 50_000_000;
+
+  private DiskItem() {}
+
+  /**
+   * @param stations each beats once a second while it is on
+   */
+  static Item of(Optional<Room> room, int stations) {
+    return room.map(known -> of(known, stations))
+        .orElseGet(
+            () ->
+                Item.cantTell(
+                    NAME, "The system doesn't tell how much is free.", "Look at the disk."));
+  }
+
+  private static Item of(Room room, int stations) {
+    double days = room.freeBytes() / (BEATS_A_DAY * BEAT_BYTES * Math.max(1, stations));
+    boolean noBackup = room.freeBytes() < room.databaseBytes();
+    Level level =
+        days < 1 || room.freeBytes() < HARDLY_ANY_BYTES
+            ? Level.BAD
+            : days < FEW_DAYS || noBackup ? Level.ATTENTION : Level.WELL;
+    String told =
+        String.format(
+            Locale.ROOT,
+            "%.1f GB are free: %,.0f days of listening, or %,d arrows; the database has %.3f GB%s.",
+            room.freeBytes() / GIGABYTE,
+            Math.floor(days),
+            room.freeBytes() / SHOT_BYTES,
+            room.databaseBytes() / GIGABYTE,
+            noBackup ? ", so that a backup beside it wouldn't fit" : "");
+    return Item.of(NAME, level, told, "Free some space on the data folder's disk.")
+        .with(Measured.plain(room.freeBytes() / GIGABYTE, "GB"));
+  }
+}

@@ -1,0 +1,44 @@
+package castwell.capture.health;
+
+import castwell.capture.wire.Sentence.Heartbeat;
+
+/** Edges that fell together and got one stamp, or that the board had to drop, since its start. */
+final class EdgesItem {
+  private static final String NAME = "edges";
+
+  /**
+   * An arrow makes four: more than one spoilt in a hundred is told (common practice, no source).
+   */
+  private static final double MOST_SPOILT = 0.01;
+
+  private static final double MOST_SPOILT_BAD = 0.1;
+  private static final int FEWEST_SPOILT = 3;
+
+  private EdgesItem() {}
+
+  static Item of(Vitals vitals) {
+    return vitals
+        .lastBeat()
+        .map(last -> of(last.beat()))
+        .orElseGet(() -> Item.cantTell(NAME, "No heartbeat tells of edges now.", "See the port."));
+  }
+
+  private static Item of(Heartbeat beat) {
+    long all = (long) beat.edges() + beat.dropped();
+    long spoilt = (long) beat.merged() + beat.dropped();
+    double share = all == 0 ? 0 : (double) spoilt / all;
+    Level level =
+        spoilt < FEWEST_SPOILT || share <= MOST_SPOILT
+            ? Level.WELL
+            : share > MOST_SPOILT_BAD ? Level.BAD : Level.ATTENTION;
+    String told =
+        "Of %d edges since the board's start %d fell together and %d were dropped."
+            .formatted(all, beat.merged(), beat.dropped());
+    return Item.of(
+            NAME,
+            level,
+            told,
+            "Look for a flickering lamp, sun on a sensor, or something that hangs in a gate.")
+        .with(Measured.of(share * 100, "%", all));
+  }
+}

@@ -1,0 +1,38 @@
+package castwell.capture.health;
+
+import castwell.capture.daemon.ClockStep;
+import castwell.capture.word.Lasting;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Whether this computer's clock jumped. */
+final class HostClockItem {
+  private static final String NAME = "this computer's clock";
+
+  /** Whether the shots of an outing have true dates is asked on its day. */
+  private static final Duration RECENT = Duration.ofDays(1);
+
+  private HostClockItem() {}
+
+  static Item of(Optional<ClockStep> step, Instant now) {
+    return step.filter(s -> Duration.between(s.to(), now).compareTo(RECENT) < 0)
+        .map(s -> jumped(s, now))
+        .orElseGet(() -> Item.well(NAME, "It hasn't jumped in the last day, as far as was seen."));
+  }
+
+  private static Item jumped(ClockStep step, Instant now) {
+    double seconds = step.by().toMillis() / 1e3;
+    return Item.attention(
+            NAME,
+            String.format(
+                Locale.ROOT,
+                "It was set %.1f s %s, or stood still, %s ago: shots before and after have dates that far apart.",
+                Math.abs(seconds),
+                seconds < 0 ? "back" : "forward",
+                Lasting.words(Duration.between(step.to(), now))),
+            "See that it is kept right by the network's time; speeds don't depend on it.")
+        .with(Measured.of(seconds, "s", 1));
+  }
+}

@@ -1,0 +1,117 @@
+package castwell.capture.health;
+
+import castwell.analysis.shot.Gate;
+import castwell.analysis.statistic.Median;
+import castwell.capture.store.HeardBeat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** How much light a gate's sensor gets, against what it usually got while its beam was clear. */
+final class LightItem {
+  private static final String UNIT = "of 1023";
+  private static final int RECENT = 10;
+
+  /** At the end of the scale neither less light nor more would show. */
+  private static final double TOP = 1020;
+
+  /**
+   * Less change than this is never told, however steady the light was (common practice, no source).
+   */
+  private static final double LEAST_CHANGE = 0.05;
+
+  /** Half the light leaves little to trigger on (common practice, no source). */
+  private static final double BAD_LOSS = -0.5;
+
+  private LightItem() {}
+
+  static Item of(Vitals vitals, Gate gate) {
+    String name = "light " + gate;
+    List<HeardBeat> recent = newest(vitals.beats());
+    if (recent.isEmpty()) {
+      return Item.cantTell(
+          name, "No heartbeat tells gate %s's light now.".formatted(gate), "See the port.");
+    }
+    double[] now =
+        recent.stream().flatMapToInt(b -> clear(b, gate).stream()).asDoubleStream().toArray();
+    if (now.length == 0) {
+      return dark(name, gate, recent);
+    }
+    double light = Median.of(now);
+    Optional<Usual> usual = Usual.of(vitals.earlier(), beat -> clear(beat, gate));
+    Item item =
+        light >= TOP
+            ? tooBright(name, gate)
+            : usual
+                .map(u -> against(name, gate, light, u))
+                .orElseGet(() -> firstTime(name, gate, light));
+    return item.with(Measured.of(light, UNIT, now.length));
+  }
+
+  private static List<HeardBeat> newest(List<HeardBeat> beats) {
+    return beats.subList(Math.max(0, beats.size() - RECENT), beats.size());
+  }
+
+  private static Item dark(String name, Gate gate, List<HeardBeat> recent) {
+    boolean measured = recent.stream().anyMatch(beat -> light(beat, gate).isPresent());
+    return measured
+        ? Item.bad(
+            name,
+            "Gate %s is blocked, for the last %d heartbeats.".formatted(gate, recent.size()),
+            "Take out what stands in it, or align it with the bars of the page's gates view.")
+        : Item.cantTell(
+            name, "The board doesn't measure gate %s's light.".formatted(gate), "Nothing to do.");
+  }
+
+  private static Item tooBright(String name, Gate gate) {
+    return Item.attention(
+        name,
+        "Gate %s's sensor is at the end of its scale.".formatted(gate),
+        "Shade it from the sun and lamps, or turn its emitter down.");
+  }
+
+  private static Item firstTime(String name, Gate gate, double light) {
+    return Item.cantTell(
+        name,
+        String.format(
+            Locale.ROOT,
+            "Gate %s gets light (%.0f of 1023); what is usual isn't known before two hours were heard.",
+            gate,
+            light),
+        "Align it once; it is compared from then on.");
+  }
+
+  private static Item against(String name, Gate gate, double light, Usual usual) {
+    double off = usual.off(light);
+    boolean unlike = usual.isUnlike(light) && Math.abs(off) > LEAST_CHANGE;
+    Level level = off < BAD_LOSS ? Level.BAD : unlike ? Level.ATTENTION : Level.WELL;
+    String told =
+        String.format(
+            Locale.ROOT,
+            "Gate %s gets %.0f of 1023, usually %.0f (median of %d earlier readings).",
+            gate,
+            light,
+            usual.median(),
+            usual.n());
+    String remedy =
+        off < 0
+            ? "Wipe emitter and sensor, then align the gate with the bars of the page's gates view."
+            : "Look for sun or a lamp on the sensor, and shade it.";
+    return Item.of(name, level, told, remedy);
+  }
+
+  private static OptionalInt clear(HeardBeat beat, Gate gate) {
+    boolean blocked =
+        beat.beat()
+            .levels()
+            .map(levels -> gate == Gate.A ? levels.blockedA() : levels.blockedB())
+            .orElse(true);
+    return blocked ? OptionalInt.empty() : light(beat, gate);
+  }
+
+  private static OptionalInt light(HeardBeat beat, Gate gate) {
+    var surroundings = beat.beat().surroundings();
+    return gate == Gate.A ? surroundings.lightA() : surroundings.lightB();
+  }
+}

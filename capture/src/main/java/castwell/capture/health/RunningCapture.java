@@ -1,0 +1,51 @@
+package castwell.capture.health;
+
+import castwell.capture.daemon.Capture;
+import castwell.capture.daemon.ClockStep;
+import castwell.capture.daemon.FaultCounts;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
+import castwell.capture.publish.BrokerState;
+import castwell.capture.store.HeardBeat;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * The capture that runs in this program knows.
+ *
+ * @param broker how each station stands with the broker; nothing when none is configured
+ */
+public record RunningCapture(Capture capture, Supplier<List<BrokerState>> broker)
+    implements Witness {
+
+  @Override
+  public Optional<LinkState> link(String station) {
+    return capture.links().stream().filter(link -> link.station().equals(station)).findFirst();
+  }
+
+  @Override
+  public List<HeardBeat> beats(String station) {
+    return capture.recentBeats(station);
+  }
+
+  @Override
+  public Optional<FaultCounts> faults(String station) {
+    return Optional.of(capture.recentFaults(station));
+  }
+
+  @Override
+  public Optional<StoreState> store(String station) {
+    return capture.stores().stream().filter(store -> store.station().equals(station)).findFirst();
+  }
+
+  @Override
+  public Optional<BrokerState> broker(String station) {
+    return broker.get().stream().filter(state -> state.station().equals(station)).findFirst();
+  }
+
+  @Override
+  public Optional<ClockStep> clockStep() {
+    return capture.clockStep();
+  }
+}

@@ -1,0 +1,42 @@
+package castwell.capture.health;
+
+import castwell.capture.daemon.FaultCounts;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
+import castwell.capture.publish.BrokerState;
+import castwell.capture.store.HeardBeat;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a station's health is judged from, as far as it is known.
+ *
+ * @param beats the last minutes', ascending
+ * @param broker empty where none is configured
+ * @param earlier beats from before, one every ten minutes, the newest first
+ */
+public record Vitals(
+    String station,
+    Instant at,
+    Optional<LinkState> link,
+    List<HeardBeat> beats,
+    Optional<FaultCounts> faults,
+    Optional<StoreState> store,
+    Optional<BrokerState> broker,
+    Optional<BoardRate> rate,
+    List<HeardBeat> earlier) {
+
+  public Optional<HeardBeat> lastBeat() {
+    return beats.isEmpty() ? Optional.empty() : Optional.of(beats.get(beats.size() - 1));
+  }
+
+  boolean isSilent() {
+    return isSilent(link);
+  }
+
+  /** Whether it is known that no board beats now. */
+  static boolean isSilent(Optional<LinkState> link) {
+    return link.filter(known -> known.state() != LinkState.State.ONLINE).isPresent();
+  }
+}

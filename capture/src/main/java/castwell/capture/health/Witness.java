@@ -1,0 +1,39 @@
+package castwell.capture.health;
+
+import castwell.capture.daemon.ClockStep;
+import castwell.capture.daemon.FaultCounts;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
+import castwell.capture.publish.BrokerState;
+import castwell.capture.store.HeardBeat;
+import java.util.List;
+import java.util.Optional;
+
+/** Who knows how a station is now; what they don't know is empty. */
+public interface Witness {
+
+  default Optional<LinkState> link(String station) {
+    return Optional.empty();
+  }
+
+  /** The last minutes' heartbeats, ascending. */
+  List<HeardBeat> beats(String station);
+
+  default Optional<FaultCounts> faults(String station) {
+    return Optional.empty();
+  }
+
+  default Optional<StoreState> store(String station) {
+    return Optional.empty();
+  }
+
+  /** How it stands with the broker, if there is one. */
+  default Optional<BrokerState> broker(String station) {
+    return Optional.empty();
+  }
+
+  /** The last time that this computer's clock jumped. */
+  default Optional<ClockStep> clockStep() {
+    return Optional.empty();
+  }
+}

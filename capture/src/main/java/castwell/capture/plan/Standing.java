@@ -1,0 +1,136 @@
+package castwell.capture.plan;
+
+import castwell.capture.store.Plans.Event;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Where a plan stands: what follows from its events, and from nothing else. Skipped turns are left
+ * out until somebody goes back to them; a turn is followed by the first after it that is neither
+ * shot nor skipped.
+ *
+ * @param turns how many it has, numbered from 1
+ * @param shots the passages of each turn that was shot; a repeated one has several
+ * @param skipped those left out
+ * @param lastShot the turn that was shot last
+ */
+public record Standing(
+    int turns,
+    Progress progress,
+    Map<Integer, List<Long>> shots,
+    Set<Integer> skipped,
+    OptionalInt lastShot) {
+
+  /**
+   * @param events the first first
+   */
+  public static Standing of(int turns, List<Event> events) {
+    return new Told(turns).all(events);
+  }
+
+  /** The one to be shot next, or when it goes on; empty when none is left. */
+  public OptionalInt turn() {
+    if (progress instanceof Progress.Running running) {
+      return OptionalInt.of(running.turn());
+    }
+    if (progress instanceof Progress.Paused paused) {
+      return OptionalInt.of(paused.turn());
+    }
+    return progress instanceof Progress.Ended ended ? ended.turn() : OptionalInt.of(1);
+  }
+
+  /** Whether it has begun and not ended. */
+  public boolean isGoingOn() {
+    return progress instanceof Progress.Running || progress instanceof Progress.Paused;
+  }
+
+  public int done() {
+    return shots.size();
+  }
+
+  /** The turn that is to be shot after another, if any is left. */
+  public OptionalInt after(int turn) {
+    return next(turns, turn, shots.keySet(), skipped);
+  }
+
+  private static OptionalInt next(int turns, int after, Set<Integer> shot, Set<Integer> skipped) {
+    for (int turn = after + 1; turn <= turns; turn++) {
+      if (!shot.contains(turn) && !skipped.contains(turn)) {
+        return OptionalInt.of(turn);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Takes in event after event. */
+  private static final class Told {
+    private final int turns;
+    private final Map<Integer, List<Long>> shots = new TreeMap<>();
+    private final Set<Integer> skipped = new TreeSet<>();
+    private OptionalInt lastShot = OptionalInt.empty();
+    private Progress progress = new Progress.Ready();
+
+    Told(int turns) {
+      this.turns = turns;
+    }
+
+    Standing all(List<Event> events) {
+      events.forEach(this::take);
+      return new Standing(
+          turns,
+          progress,
+          Collections.unmodifiableMap(shots),
+          Collections.unmodifiableSet(skipped),
+          lastShot);
+    }
+
+    private void take(Event event) {
+      int turn = event.turn();
+      progress =
+          switch (event.happened()) {
+            case START, RESUME -> new Progress.Running(turn, event.at());
+            case REPEAT, BACK -> goTo(event);
+            case SHOT -> shot(event);
+            case SKIP -> skip(event);
+            case PAUSE -> new Progress.Paused(turn, false, event.by());
+            case TAGS_CHANGED -> new Progress.Paused(turn, true, event.by());
+            case END -> new Progress.Ended(OptionalInt.of(turn));
+          };
+    }
+
+    /** A skipped turn that somebody goes back to is left out no more. */
+    private Progress goTo(Event event) {
+      skipped.remove(event.turn());
+      return new Progress.Running(event.turn(), event.at());
+    }
+
+    private Progress shot(Event event) {
+      int turn = event.turn();
+      shots.computeIfAbsent(turn, t -> new ArrayList<>()).add(event.passageId().orElseThrow());
+      lastShot = OptionalInt.of(turn);
+      return goOn(turn, event.at());
+    }
+
+    /** A turn that was shot before stays shot when its repeat is skipped. */
+    private Progress skip(Event event) {
+      if (!shots.containsKey(event.turn())) {
+        skipped.add(event.turn());
+      }
+      return goOn(event.turn(), event.at());
+    }
+
+    private Progress goOn(int turn, Instant at) {
+      OptionalInt next = next(turns, turn, shots.keySet(), skipped);
+      return next.isPresent()
+          ? new Progress.Running(next.getAsInt(), at)
+          : new Progress.Ended(OptionalInt.empty());
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package castwell.capture.publish;
+
+import castwell.capture.publish.Broker.ClientCertificate;
+import castwell.capture.publish.Broker.Credentials;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What a person wrote of the broker. It is looked at when a connection is tried, not before: what
+ * is wrong with it must not keep the program from starting.
+ */
+public record BrokerSettings(
+    String url,
+    Optional<String> user,
+    Optional<Secret> password,
+    Optional<String> authority,
+    Optional<String> certificate,
+    Optional<String> key) {
+
+  /**
+   * @throws BrokerUnavailable when there can be no such broker
+   */
+  public Broker broker() throws BrokerUnavailable {
+    if (user.isPresent() != password.isPresent()) {
+      throw bad("user and password go together; one of them is missing");
+    }
+    if (certificate.isPresent() != key.isPresent()) {
+      throw bad("certificate and key go together; one of them is missing");
+    }
+    try {
+      return new Broker(
+          Broker.url(url),
+          user.map(name -> new Credentials(name, password.orElseThrow().text())),
+          authority.map(Path::of),
+          certificate.map(file -> new ClientCertificate(Path.of(file), Path.of(key.orElseThrow()))),
+          Broker.PATIENCE);
+    } catch (IllegalArgumentException e) {
+      throw bad(e.getMessage());
+    }
+  }
+
+  private static BrokerUnavailable bad(String what) {
+    return new BrokerUnavailable("The settings of the broker can't be: " + what + ".");
+  }
+}

@@ -1,0 +1,132 @@
+package castwell.capture.publish;
+
+import castwell.capture.store.Feed;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one station still has to tell the broker, in order: the stored feed from this reader's
+ * stored place on. The feed is written with what it tells of, in one transaction, and the place
+ * moves on only past what the broker has acknowledged; so each message arrives at least once,
+ * whatever happens. In memory there are never more than may be in flight.
+ */
+final class Outbox {
+  private static final int MOST_IN_FLIGHT = 20;
+
+  private final Store store;
+  private final Topics topics;
+  private final Payloads payloads;
+  private final String reader;
+
+  /** No earlier than the stored place. */
+  private volatile long place;
+
+  private record Entry(long item, Message message) {}
+
+  /**
+   * @param end up to which item these are all
+   * @param more whether more come after
+   */
+  private record Batch(List<Entry> entries, long end, boolean more) {}
+
+  /** A station that was never published before begins with what comes next. */
+  Outbox(Store store, Topics topics, Payloads payloads) {
+    this.store = store;
+    this.topics = topics;
+    this.payloads = payloads;
+    this.reader = "mqtt " + topics.station();
+    this.place =
+        store.write(
+            t -> {
+              long known = t.feed().place(reader).orElseGet(t.feed()::last);
+              t.feed().moveTo(reader, known);
+              return known;
+            });
+  }
+
+  /**
+   * Sends the next few, and returns when the broker has them.
+   *
+   * @return whether more wait
+   */
+  boolean passOn(BrokerConnection connection) throws BrokerUnavailable {
+    Batch batch = next(Math.min(MOST_IN_FLIGHT, connection.mostInFlight()));
+    List<BrokerConnection.Sent> sent = new ArrayList<>();
+    for (Entry entry : batch.entries()) {
+      sent.add(connection.send(entry.message()));
+    }
+    int acknowledged = 0;
+    try {
+      for (; acknowledged < sent.size(); acknowledged++) {
+        sent.get(acknowledged).await();
+      }
+    } catch (BrokerUnavailable e) {
+      if (acknowledged > 0) {
+        move(batch.entries().get(acknowledged - 1).item());
+      }
+      throw e;
+    }
+    if (acknowledged > 0) {
+      move(batch.end());
+    }
+    place = batch.end();
+    return batch.more();
+  }
+
+  /** Should the store refuse, what the broker has is at least not sent again by this run. */
+  private void move(long item) {
+    place = item;
+    store.writing(t -> t.feed().moveTo(reader, item));
+  }
+
+  private Batch next(int atMost) {
+    return store.read(
+        t -> {
+          List<Feed.Item> items = t.feed().after(place, topics.station(), atMost);
+          boolean full = items.size() == atMost;
+          long end = full ? items.get(atMost - 1).id() : t.feed().last();
+          List<Entry> entries = new ArrayList<>();
+          for (Feed.Item item : items) {
+            message(t, item).ifPresent(message -> entries.add(new Entry(item.id(), message)));
+          }
+          return new Batch(entries, end, full);
+        });
+  }
+
+  /** Empty for what is kept by the broker: of that the present state is told, not how it came. */
+  private Optional<Message> message(Transaction t, Feed.Item item) {
+    return switch (item.kind()) {
+      case SHOT ->
+          Optional.of(
+              t.shots()
+                  .byPassage(item.passageId().orElseThrow())
+                  .map(shot -> Message.once(topics.shot(), payloads.shot(item.id(), shot)))
+                  .orElseGet(() -> joined(t, item)));
+      case REFRESH -> Optional.of(refresh(item, "shots", Optional.empty()));
+      case RACK -> Optional.of(refresh(item, "rack", Optional.empty()));
+      case TAGS, PLAN -> Optional.empty();
+    };
+  }
+
+  /** It has become part of another passage since. */
+  private Message joined(Transaction t, Feed.Item item) {
+    return refresh(
+        item,
+        "joined",
+        t.passages().byId(item.passageId().orElseThrow()).map(Passages.Row::shotId));
+  }
+
+  private Message refresh(Feed.Item item, String what, Optional<String> shotId) {
+    String payload = payloads.refresh(item.id(), topics.station(), what, shotId);
+    return Message.once(topics.refresh(), payload);
+  }
+
+  /** How many items of the feed are still to be passed on. */
+  long waiting() {
+    return store.read(t -> t.feed().countAfter(place, topics.station()));
+  }
+}

@@ -1,0 +1,194 @@
+package castwell.capture.publish;
+
+import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Tells the broker what happens at one station, on a thread and over a connection of its own: a
+ * last will belongs to one connection. Whatever the broker does, the station goes on shooting.
+ */
+final class StationPublisher implements Runnable {
+  private static final Logger LOG = LoggerFactory.getLogger(StationPublisher.class);
+  private static final long SHORTEST_PAUSE_MILLIS = 250;
+  private static final long LONGEST_PAUSE_MILLIS = 4_000;
+  private static final long HEALTH_EVERY_NANOS = TimeUnit.SECONDS.toNanos(30);
+  private static final long LAST_WORDS_NANOS = TimeUnit.SECONDS.toNanos(2);
+
+  private final Topics topics;
+  private final BrokerSettings settings;
+  private final Store store;
+  private final Payloads payloads;
+  private final Told told;
+  private final Clock clock;
+  private final LongSupplier nanos;
+  private final Outbox outbox;
+  private final TagWishes wishes;
+
+  private final Semaphore calls = new Semaphore(0);
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private volatile Standing standing;
+
+  private record Standing(boolean connected, String sentence, Instant since) {}
+
+  StationPublisher(
+      Topics topics,
+      BrokerSettings settings,
+      Store store,
+      Payloads payloads,
+      Told told,
+      TagWishes wishes,
+      Clock clock,
+      LongSupplier nanos) {
+    this.topics = topics;
+    this.settings = settings;
+    this.store = store;
+    this.payloads = payloads;
+    this.told = told;
+    this.clock = clock;
+    this.nanos = nanos;
+    this.outbox = new Outbox(store, topics, payloads);
+    this.wishes = wishes;
+    this.standing = new Standing(false, "Not connected to the broker yet.", clock.instant());
+  }
+
+  BrokerState state() {
+    Standing now = standing;
+    return new BrokerState(
+        topics.station(),
+        now.connected(),
+        now.sentence(),
+        now.since(),
+        outbox.waiting(),
+        wishes.refused());
+  }
+
+  /** There may be more to tell. */
+  void call() {
+    if (calls.availablePermits() == 0) { // one is enough for all that happened
+      calls.release();
+    }
+  }
+
+  /** It then says what is left, and takes leave of the broker if there is one. */
+  void end() {
+    closed.countDown();
+    call();
+  }
+
+  @Override
+  public void run() {
+    long pause = SHORTEST_PAUSE_MILLIS;
+    try {
+      while (!isClosed()) {
+        long began = nanos.getAsLong();
+        try {
+          speak();
+        } catch (BrokerUnavailable | StoreUnavailable e) {
+          stands(false, e.getMessage());
+        }
+        boolean lasted =
+            nanos.getAsLong() - began > 2 * TimeUnit.MILLISECONDS.toNanos(LONGEST_PAUSE_MILLIS);
+        pause = lasted ? SHORTEST_PAUSE_MILLIS : pause;
+        if (!closed.await(pause, TimeUnit.MILLISECONDS)) {
+          pause = Math.min(2 * pause, LONGEST_PAUSE_MILLIS);
+        }
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private boolean isClosed() {
+    return closed.getCount() == 0;
+  }
+
+  /** Over one connection, until it breaks or this is closed. */
+  private void speak() throws BrokerUnavailable, InterruptedException {
+    Broker broker = settings.broker();
+    Message will = Message.kept(topics.status(), payloads.offline(topics.station()));
+    // The same name each time: a broker that still takes the last connection for alive ends it, and
+    // says its will, before this one says that it is online.
+    BrokerConnection connection =
+        BrokerConnection.open(
+            broker, "castwell-" + topics.station(), Optional.of(will), this::hear, this::call);
+    try {
+      connection.subscribe(topics.tagsToSet(), true);
+      Kept kept = new Kept(connection);
+      keep(kept);
+      stands(true, "Connected to %s.".formatted(broker.url()));
+      tell(connection, kept);
+      kept.keep(topics.status(), payloads.offline(topics.station()));
+      connection.close();
+    } finally {
+      connection.abandon();
+    }
+  }
+
+  private void tell(BrokerConnection connection, Kept kept)
+      throws BrokerUnavailable, InterruptedException {
+    long nextHealth = nanos.getAsLong();
+    while (!isClosed()) {
+      calls.drainPermits();
+      grantWishes(connection);
+      keep(kept);
+      boolean more = outbox.passOn(connection);
+      if (nanos.getAsLong() >= nextHealth) {
+        nextHealth = nanos.getAsLong() + HEALTH_EVERY_NANOS;
+        String health = payloads.health(topics.station(), told.health().apply(topics.station()));
+        connection.send(Message.once(topics.health(), health)).await();
+      }
+      if (!more) {
+        calls.tryAcquire(nextHealth - nanos.getAsLong(), TimeUnit.NANOSECONDS);
+      }
+      if (!connection.isOpen()) {
+        throw connection.whyLost();
+      }
+    }
+    long began = nanos.getAsLong();
+    while (outbox.passOn(connection) && nanos.getAsLong() - began < LAST_WORDS_NANOS) {
+      // what is left is told at the next start
+    }
+  }
+
+  private void keep(Kept kept) throws BrokerUnavailable {
+    String station = topics.station();
+    kept.keep(topics.status(), payloads.online(told.link().apply(station)));
+    kept.keep(topics.tags(), store.read(t -> payloads.tags(t, station)));
+    kept.keep(topics.plan(), Payloads.plan(told.plan().apply(station)));
+  }
+
+  /** Called by the connection: it may neither wait nor send. */
+  private void hear(Message message) {
+    wishes.add(message);
+    call();
+  }
+
+  private void grantWishes(BrokerConnection connection) throws BrokerUnavailable {
+    for (String refusal : wishes.grant()) {
+      String payload = payloads.refused(topics.station(), refusal);
+      connection.send(Message.once(topics.tagsRefused(), payload)).await();
+    }
+  }
+
+  private void stands(boolean connected, String sentence) {
+    Standing before = standing;
+    if (before.connected() != connected || !before.sentence().equals(sentence)) {
+      boolean same = before.connected() == connected;
+      standing = new Standing(connected, sentence, same ? before.since() : clock.instant());
+      if (connected) {
+        LOG.info("{}: {}", topics.station(), sentence);
+      } else {
+        LOG.warn("{}: {}", topics.station(), sentence);
+      }
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package castwell.capture.publish;
+
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Who is to shoot what, as said to us.
+ *
+ * @param bow by name, empty when it isn't known; so the arrow
+ */
+record TagWish(Optional<String> bow, Optional<String> arrow) {
+  private static final int MOST_BYTES = 1024;
+  private static final Set<String> FIELDS = Set.of("bow", "arrow");
+  private static final JsonMapper JSON =
+      JsonMapper.builder()
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .build();
+
+  /**
+   * @throws Refused when it says no such thing
+   */
+  static TagWish of(byte[] payload) {
+    if (payload.length > MOST_BYTES) {
+      throw bad("it is longer than " + MOST_BYTES + " bytes");
+    }
+    JsonNode node = parse(payload);
+    Set<String> fields = new HashSet<>();
+    node.fieldNames().forEachRemaining(fields::add);
+    if (!fields.equals(FIELDS)) {
+      throw bad("it isn't an object of these two fields");
+    }
+    return new TagWish(name(node.path("bow")), name(node.path("arrow")));
+  }
+
+  private static JsonNode parse(byte[] payload) {
+    try {
+      return JSON.readTree(payload);
+    } catch (IOException e) {
+      throw bad("it isn't JSON");
+    }
+  }
+
+  private static Optional<String> name(JsonNode value) {
+    if (!value.isNull() && !value.isTextual()) {
+      throw bad("a name is text in quotes, or null");
+    }
+    return Optional.ofNullable(value.textValue());
+  }
+
+  private static Refused bad(String what) {
+    return new Refused(
+        Why.INVALID,
+        "What was sent to tags/set can't be read (%s): send {\"bow\": \"NAME\", \"arrow\": \"NAME\"}, null for what isn't known."
+            .formatted(what));
+  }
+}

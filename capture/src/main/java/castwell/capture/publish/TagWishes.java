@@ -1,0 +1,66 @@
+package castwell.capture.publish;
+
+import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.Refused;
+import castwell.capture.store.StoreUnavailable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.atomic.AtomicLong;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** What others say over the broker about who shoots what, until the desk has it. */
+final class TagWishes {
+  private static final Logger LOG = LoggerFactory.getLogger(TagWishes.class);
+  private static final int MOST_WAITING = 16;
+
+  private final String station;
+  private final Desk desk;
+  private final Queue<Message> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
+  private final AtomicLong refused = new AtomicLong();
+
+  TagWishes(String station, Desk desk) {
+    this.station = station;
+    this.desk = desk;
+  }
+
+  /** Never waits: what comes faster than it can be granted is refused. */
+  void add(Message message) {
+    if (!waiting.offer(message)) {
+      refuse("More came to tags/set than could be granted.");
+    }
+  }
+
+  /** Does what is wished; what can't be is told, a sentence each. */
+  List<String> grant() {
+    List<String> refusals = new ArrayList<>();
+    for (Message next = waiting.poll(); next != null; next = waiting.poll()) {
+      grant(next).ifPresent(refusals::add);
+    }
+    return refusals;
+  }
+
+  private Optional<String> grant(Message message) {
+    try {
+      TagWish wish = TagWish.of(message.payload());
+      desk.tag(station, wish.bow(), wish.arrow(), "mqtt");
+      return Optional.empty();
+    } catch (Refused | StoreUnavailable e) {
+      refuse(e.getMessage());
+      return Optional.of(e.getMessage());
+    }
+  }
+
+  private void refuse(String sentence) {
+    refused.incrementAndGet();
+    LOG.warn("{}: {}", station, sentence);
+  }
+
+  /** How many since the start. */
+  long refused() {
+    return refused.get();
+  }
+}

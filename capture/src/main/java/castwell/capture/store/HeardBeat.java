@@ -1,0 +1,7 @@
+package castwell.capture.store;
+
+import castwell.capture.wire.Sentence.Heartbeat;
+import java.time.Instant;
+
+/** A heartbeat, and when it came. */
+public record HeardBeat(Instant at, Heartbeat beat) {}

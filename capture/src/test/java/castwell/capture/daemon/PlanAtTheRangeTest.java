@@ -1,0 +1,401 @@
+package castwell.capture.daemon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import castwell.analysis.shot.Gate;
+import castwell.capture.daemon.PlanDesk.Wanted;
+import castwell.capture.plan.Progress;
+import castwell.capture.plan.Standing;
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Shot;
+import castwell.capture.store.Tags;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A plan over real passages: it sets the tags, and shots take it on. No outside source. */
+class PlanAtTheRangeTest {
+  @TempDir Path folder;
+
+  private RangeBench bench;
+  private HandFedLane lane;
+  private long micros = 1_000_000;
+  private int edges;
+
+  /** The lane's own time. */
+  private final class LaneClock extends Clock {
+    @Override
+    public Instant instant() {
+      return HandFedLane.STARTED.plus(micros, ChronoUnit.MICROS);
+    }
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+  }
+
+  @BeforeEach
+  void begin() {
+    bench = RangeBench.in(folder, new LaneClock());
+    for (String bow : new String[] {"ash", "yew"}) {
+      bench.desk().rack().addBow(bow, Instant.EPOCH, 220, 0.70, "");
+    }
+    for (String arrow : new String[] {"one", "two", "three"}) {
+      bench.desk().rack().addArrow(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+    }
+    lane = plugged("lane");
+  }
+
+  private HandFedLane plugged(String station) {
+    HandFedLane plugged = new HandFedLane(bench, station);
+    plugged.plugIn(micros);
+    plugged.identity(micros + 1000, 7);
+    plugged.beat(micros + 2000, 7, edges);
+    micros += 100_000;
+    return plugged;
+  }
+
+  @AfterEach
+  void end() {
+    bench.close();
+  }
+
+  /** Each turn as "bow arrow". */
+  private long start(String... turns) {
+    long plan = make(turns);
+    say(plan, PlanWord.START);
+    return plan;
+  }
+
+  private long make(String... turns) {
+    List<Wanted> wanted =
+        Arrays.stream(turns).map(t -> t.split(" ")).map(t -> new Wanted(t[0], t[1])).toList();
+    return bench.desk().plans().make("lane", "the plan", wanted, "me");
+  }
+
+  private void say(long plan, PlanWord word) {
+    bench.desk().plans().say(plan, word, OptionalInt.empty(), "me");
+    micros += 100_000;
+  }
+
+  /** Bow and arrow of a shot fired now. */
+  private String shoot() {
+    lane.arrow(micros, 7, edges + 1);
+    edges += 4;
+    pass();
+    return tags(last());
+  }
+
+  /** The tail at gate B isn't seen. */
+  private Shot misread() {
+    for (int i = 0; i < 3; i++) {
+      lane.edgeOfArrow(micros + 30_000, 7, edges + 1, i, micros);
+    }
+    edges += 4;
+    pass();
+    assertThat(last().counts()).isFalse();
+    return last();
+  }
+
+  private void pass() {
+    micros += 1_000_000;
+    lane.passTimeUntil(micros);
+  }
+
+  private Shot last() {
+    return bench.store().read(t -> t.shots().last("lane")).orElseThrow();
+  }
+
+  private static String tags(Shot shot) {
+    return shot.bow().map(Rack.BowState::bow).orElse("-")
+        + " "
+        + shot.arrow().map(Rack.Arrow::name).orElse("-");
+  }
+
+  private Standing standing(long plan) {
+    return bench
+        .store()
+        .read(t -> Standing.of(t.plans().turns(plan).size(), t.plans().events(plan)));
+  }
+
+  private List<Integer> doubted(long plan) {
+    return bench.store().read(t -> t.plans().doubted(plan));
+  }
+
+  private void press(char how) {
+    lane.say(micros, "K,7,1,%c,%d".formatted(how, 2 * micros));
+    micros += 500_000;
+  }
+
+  @Test
+  void everyShotGetsTheTagsOfItsTurnAndTakesTheNext() {
+    long plan = start("ash one", "yew two", "yew two", "ash three");
+    assertThat(shoot()).isEqualTo("ash one");
+    assertThat(shoot()).isEqualTo("yew two");
+    assertThat(standing(plan).turn()).hasValue(3);
+    assertThat(shoot()).isEqualTo("yew two");
+    assertThat(shoot()).isEqualTo("ash three");
+    assertThat(standing(plan).progress()).isEqualTo(new Progress.Ended(OptionalInt.empty()));
+    assertThat(shoot()).isEqualTo("ash three"); // nobody else sets them
+    assertThat(standing(plan).done()).isEqualTo(4);
+  }
+
+  @Test
+  void aMisreadIsShotAgain() {
+    long plan = start("ash one", "yew two");
+    long before = bench.store().read(t -> t.feed().last());
+    assertThat(tags(misread())).isEqualTo("ash one");
+    assertThat(standing(plan).turn()).hasValue(1);
+    List<Feed.Item> told = bench.store().read(t -> t.feed().after(before, 9));
+    assertThat(told)
+        .extracting(Feed.Item::kind)
+        .containsExactly(Feed.Kind.SHOT, Feed.Kind.PLAN); // that it was missed is told
+    assertThat(shoot()).isEqualTo("ash one");
+    assertThat(standing(plan).turn()).hasValue(2);
+  }
+
+  @Test
+  void aLateEdgeThatMendsAMisreadTakesTheNextTurn() {
+    long plan = start("ash one", "yew two");
+    long fired = micros;
+    misread();
+    lane.edgeOfArrow(micros, 7, edges - 3, 3, fired);
+    pass();
+    assertThat(last().counts()).isTrue();
+    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(shoot()).isEqualTo("yew two");
+  }
+
+  @Test
+  void aMisreadThatIsBroughtBackTakesTheNextTurn() {
+    long plan = start("ash one", "yew two");
+    Shot misread = misread();
+    bench.desk().decide(misread.shotId(), Decided.BROUGHT_BACK, "I saw it", "me");
+    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(shoot()).isEqualTo("yew two");
+  }
+
+  @Test
+  void whatWasShotBeforeIsNoTurnWhenItIsBroughtBack() {
+    bench.desk().tag("lane", Optional.of("ash"), Optional.of("one"), "me");
+    Shot before = misread();
+    long plan = start("ash one", "yew two");
+    bench.desk().decide(before.shotId(), Decided.BROUGHT_BACK, "I saw it", "me");
+    assertThat(standing(plan).turn()).hasValue(1);
+  }
+
+  @Test
+  void arrowsThatAreHeardLateAndAllAtOnceGetTheirTurns() {
+    start("ash one", "yew two", "ash three");
+    long first = micros;
+    micros += 20_000_000;
+    lane.passTimeUntil(micros);
+    for (int i = 0; i < 12; i++) {
+      lane.edgeOfArrow(micros, 7, 1 + 4 * (i / 4), i % 4, first + 4_000_000L * (i / 4));
+    }
+    pass();
+    assertThat(bench.shots("lane"))
+        .extracting(PlanAtTheRangeTest::tags)
+        .containsExactly("ash one", "yew two", "ash three");
+  }
+
+  @Test
+  void arrowsOfTwoShootersAtOnceGetTheirTurns() {
+    start("ash one", "yew two");
+    lane.arrow(micros, 7, 1);
+    lane.arrow(micros + 40_000, 7, 5);
+    edges = 8;
+    pass();
+    assertThat(bench.shots("lane"))
+        .extracting(PlanAtTheRangeTest::tags)
+        .containsExactly("ash one", "yew two");
+  }
+
+  @Test
+  void theKeyPausesAndResumingSetsTheTagsAgain() {
+    long plan = start("ash one", "yew two");
+    press('S');
+    assertThat(standing(plan).progress()).isEqualTo(new Progress.Paused(1, true, "key"));
+    assertThat(shoot()).isEqualTo("ash two");
+    assertThat(standing(plan).done()).isZero();
+    say(plan, PlanWord.RESUME);
+    assertThat(shoot()).isEqualTo("ash one");
+    assertThat(standing(plan).turn()).hasValue(2);
+  }
+
+  @Test
+  void tagsChangedByHandPauseItAndTheSameTagsDoNot() {
+    long plan = start("ash one", "yew two");
+    bench.desk().tag("lane", Optional.of("ash"), Optional.of("one"), "page");
+    assertThat(standing(plan).progress()).isInstanceOf(Progress.Running.class);
+    bench.desk().tag("lane", Optional.of("ash"), Optional.empty(), "page");
+    assertThat(standing(plan).progress()).isEqualTo(new Progress.Paused(1, true, "page"));
+  }
+
+  @Test
+  void tagsOfADayBeforeDoNotPauseIt() {
+    long plan = start("ash one", "yew two");
+    bench
+        .desk()
+        .tag("lane", Instant.EPOCH.plusSeconds(1), Optional.of("yew"), Optional.empty(), "replay");
+    assertThat(standing(plan).progress()).isInstanceOf(Progress.Running.class);
+  }
+
+  @Test
+  void skippingGoingBackAndRepeatingSetTheTags() {
+    long plan = start("ash one", "yew two", "ash three");
+    say(plan, PlanWord.SKIP);
+    assertThat(shoot()).isEqualTo("yew two");
+    say(plan, PlanWord.REPEAT);
+    assertThat(shoot()).isEqualTo("yew two");
+    say(plan, PlanWord.BACK);
+    say(plan, PlanWord.BACK);
+    assertThat(shoot()).isEqualTo("ash one");
+    assertThat(shoot()).isEqualTo("ash three");
+    assertThat(standing(plan).shots()).hasSize(3);
+    assertThat(standing(plan).shots().get(2)).hasSize(2);
+  }
+
+  @Test
+  void whilePausedShotsAndTagsAreFree() {
+    long plan = start("ash one", "yew two");
+    say(plan, PlanWord.PAUSE);
+    bench.desk().tag("lane", Optional.of("yew"), Optional.of("three"), "page");
+    micros += 100_000;
+    assertThat(shoot()).isEqualTo("yew three");
+    say(plan, PlanWord.END);
+    say(plan, PlanWord.RESUME); // ended by a slip
+    assertThat(shoot()).isEqualTo("ash one");
+    assertThat(standing(plan).turn()).hasValue(2);
+  }
+
+  @Test
+  void aShotSetAsideOrRetaggedLaterIsToldUntilItsTurnIsRepeated() {
+    long plan = start("ash one", "yew two", "ash three");
+    shoot();
+    String first = last().shotId();
+    shoot();
+    String second = last().shotId();
+    assertThat(doubted(plan)).isEmpty();
+    bench.desk().decide(first, Decided.SET_ASIDE, "plucked", "me");
+    bench.desk().retag(second, Optional.of("yew"), Optional.of("three"), "me", "");
+    assertThat(doubted(plan)).containsExactly(1, 2);
+    assertThat(standing(plan).turn()).as("nothing moves by itself").hasValue(3);
+    bench.desk().plans().say(plan, PlanWord.REPEAT, OptionalInt.of(1), "me");
+    micros += 100_000;
+    assertThat(shoot()).isEqualTo("ash one");
+    assertThat(doubted(plan)).containsExactly(2);
+    bench.desk().decide(first, Decided.AS_JUDGED, "", "me");
+    bench.desk().retag(second, Optional.of("yew"), Optional.of("two"), "me", "undone");
+    assertThat(doubted(plan)).isEmpty();
+    assertThat(standing(plan).turn()).hasValue(3);
+  }
+
+  @Test
+  void aRetaggedMisreadIsNoTurns() {
+    bench.desk().rack().enterArrow("three", 0.03, OptionalDouble.of(0.60), OptionalDouble.empty());
+    long plan = start("ash three", "yew two");
+    shoot(); // 0.72 m
+    assertThat(last().counts()).isFalse();
+    bench.desk().retag(last().shotId(), Optional.of("ash"), Optional.of("one"), "me", "");
+    assertThat(last().counts()).isTrue();
+    assertThat(standing(plan).turn()).hasValue(1);
+  }
+
+  @Test
+  void theDaemonGoesOnWhereItWas() {
+    long plan = start("ash one", "yew two", "ash three");
+    shoot();
+    bench.close();
+    bench = RangeBench.in(folder, new LaneClock());
+    lane = plugged("lane");
+    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(shoot()).isEqualTo("yew two");
+    assertThat(standing(plan).turn()).hasValue(3);
+  }
+
+  @Test
+  void anotherStationsShotsAreNone() {
+    long plan = start("ash one", "yew two");
+    bench.desk().tag("other", Optional.of("ash"), Optional.of("one"), "me");
+    HandFedLane other = plugged("other");
+    other.arrow(micros, 7, 1);
+    micros += 1_000_000;
+    other.passTimeUntil(micros);
+    assertThat(bench.shots("other")).hasSize(1);
+    assertThat(standing(plan).turn()).hasValue(1);
+  }
+
+  @Test
+  void aWaspIsNoTurn() {
+    long plan = start("ash one", "yew two");
+    lane.edge(micros + 500, 7, edges + 1, Gate.A, 'B', micros);
+    lane.edge(micros + 900, 7, edges + 2, Gate.A, 'C', micros + 400);
+    edges += 2;
+    pass();
+    assertThat(standing(plan).turn()).hasValue(1);
+  }
+
+  @Test
+  void twoPlansDoNotRunAtOnce() {
+    long first = start("ash one", "yew two");
+    long second = make("yew three");
+    assertThatThrownBy(() -> say(second, PlanWord.START))
+        .isInstanceOf(Refused.class)
+        .hasMessage("The plan the plan is going on at lane: end it first.");
+    say(first, PlanWord.END);
+    say(second, PlanWord.START);
+    assertThatThrownBy(() -> say(first, PlanWord.RESUME)).isInstanceOf(Refused.class);
+    assertThat(shoot()).isEqualTo("yew three");
+    say(first, PlanWord.RESUME);
+    assertThat(shoot()).isEqualTo("ash one");
+  }
+
+  @Test
+  void whatDoesNotFitIsRefusedAndChangesNothing() {
+    long plan = make("ash one", "yew two");
+    refused(plan, PlanWord.SKIP, "The plan the plan has not begun: it can't skip.");
+    refused(plan, PlanWord.REPEAT, "The plan the plan has not begun: it can't repeat.");
+    say(plan, PlanWord.START);
+    refused(plan, PlanWord.START, "The plan the plan is running: it can't start.");
+    refused(plan, PlanWord.BACK, "The plan the plan is at its first turn: it can't back.");
+    refused(plan, PlanWord.REPEAT, "The plan the plan has no such shot yet: nothing to repeat.");
+    assertThatThrownBy(
+            () -> bench.desk().plans().say(plan, PlanWord.SKIP, OptionalInt.of(2), "another phone"))
+        .hasMessage("The plan the plan isn't at turn 2 any more: look at it again.");
+    shoot();
+    shoot();
+    refused(plan, PlanWord.RESUME, "The plan the plan has no turn left: it can't resume.");
+    refused(plan, PlanWord.SKIP, "The plan the plan has ended: it can't skip.");
+    assertThatThrownBy(() -> say(99, PlanWord.START)).hasMessage("There is no plan number 99.");
+    assertThatThrownBy(() -> make("ash nobody")).isInstanceOf(Refused.class);
+    assertThatThrownBy(() -> make()).isInstanceOf(Refused.class);
+    Tags.Pair tags = bench.store().read(t -> t.tags().at("lane", new LaneClock().instant()));
+    assertThat(tags).isEqualTo(bench.store().read(t -> t.plans().turns(plan).get(1).tags()));
+  }
+
+  private void refused(long plan, PlanWord word, String sentence) {
+    assertThatThrownBy(() -> say(plan, word)).isInstanceOf(Refused.class).hasMessage(sentence);
+  }
+}

@@ -1,0 +1,106 @@
+package castwell.web.cli;
+
+import castwell.capture.device.SerialPorts;
+import castwell.capture.health.Checkup;
+import castwell.capture.health.HealthView;
+import castwell.capture.health.PortTrial;
+import castwell.capture.health.StoredBeats;
+import castwell.capture.health.Witness;
+import castwell.capture.store.Store;
+import castwell.web.settings.Settings;
+import castwell.web.settings.Settings.Station;
+import castwell.web.settings.SettingsFile;
+import castwell.web.wiring.Daemon;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+@Command(
+    name = "check",
+    description =
+        "Say what is well, what isn't, and what to do. Asks the Castwell that runs; where none does, listens to the ports for some seconds. Exit code 1 when something is bad.")
+final class CheckCommand implements Callable<Integer> {
+  private static final int SOMETHING_IS_BAD = 1;
+  private static final Clock CLOCK = Clock.systemUTC();
+  private static final JsonMapper JSON =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+  private static final Optional<String> KEY = Optional.ofNullable(System.getenv("CASTWELL_KEY"));
+
+  @ParentCommand private Castwell castwell;
+  @Mixin private HttpOption http;
+
+  @Option(names = "--format", description = "${COMPLETION-CANDIDATES}. Default: text.")
+  private Format format = Format.text;
+
+  /** How it is written. */
+  enum Format {
+    text,
+    json
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Path folder = castwell.data().orDefault();
+    Settings settings = SettingsFile.read(folder);
+    JsonNode health =
+        Store.isHeld(folder)
+            ? besideTheRunningOne(folder, settings)
+            : byListening(folder, settings);
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    out.print(
+        format == Format.json
+            ? JSON.writeValueAsString(health) + System.lineSeparator()
+            : HealthText.of(health));
+    return health.path("level").asText().equals("bad") ? SOMETHING_IS_BAD : 0;
+  }
+
+  /** It has the ports: they are left alone. Where it doesn't answer, what it stored is told. */
+  private JsonNode besideTheRunningOne(Path folder, Settings settings) {
+    RunningCastwell running = new RunningCastwell(http.or(settings.listen()), KEY);
+    Optional<JsonNode> told = running.health();
+    if (told.isPresent()) {
+      return told.get();
+    }
+    System.err.printf(
+        "castwell: A Castwell that runs here has the ports, and doesn't tell at http://%s how it is (where it takes a key, set CASTWELL_KEY to it): this is what it stored.%n",
+        running.address());
+    try (Store store = Store.openToRead(folder)) {
+      return health(store, settings, new StoredBeats(store, CLOCK));
+    }
+  }
+
+  private static JsonNode byListening(Path folder, Settings settings) throws IOException {
+    SerialPorts.unpackInto(folder.resolve("native"));
+    try (Store store = Store.open(folder)) {
+      PortTrial trial = new PortTrial(CLOCK, Daemon::micros);
+      SerialPorts ports = new SerialPorts(Daemon::micros);
+      for (Station station : settings.stations()) {
+        trial.listen(station.name(), Ports.of(station, settings, ports));
+      }
+      return health(store, settings, trial);
+    }
+  }
+
+  private static JsonNode health(Store store, Settings settings, Witness witness) {
+    Checkup checkup =
+        new Checkup(
+            store,
+            settings.capture(),
+            settings.stations().stream().map(Station::name).toList(),
+            witness,
+            CLOCK);
+    return JSON.valueToTree(new HealthView(checkup).all());
+  }
+}

@@ -1,0 +1,32 @@
+package castwell.web.http;
+
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.health.HealthView;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+
+/** How everything is, or one station with what it shares with others. */
+final class HealthApi {
+  private final HealthView health;
+
+  HealthApi(HealthView health) {
+    this.health = health;
+  }
+
+  void route(JavalinConfig config) {
+    config.routes.get("/api/health", this::health);
+  }
+
+  private void health(Context ctx) {
+    String station = ctx.queryParam("station");
+    ctx.json(station == null ? health.all() : health.of(known(station)));
+  }
+
+  private String known(String station) {
+    if (!health.checkup().stations().contains(station)) {
+      throw new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station));
+    }
+    return station;
+  }
+}

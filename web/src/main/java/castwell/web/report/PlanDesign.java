@@ -1,0 +1,167 @@
+package castwell.web.report;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
+
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.compare.MassChoice;
+import castwell.analysis.compare.PooledSpread;
+import castwell.analysis.compare.ShotOrder;
+import castwell.analysis.compare.ShotOrder.Turn;
+import castwell.analysis.statistic.TPower;
+import castwell.capture.daemon.Refused;
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Transaction;
+import castwell.web.report.PlanReport.Wish;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be shot to see what is wished for.
+ *
+ * @param bows the first is the one to be reworked
+ * @param choice of arrow masses, where they are chosen by us
+ * @param own the bow's own spread
+ * @param sdMps the spread that was reckoned with
+ * @param cells how many are compared
+ * @param exactShots of each cell, before rounding up
+ */
+public record PlanDesign(
+    Wish wish,
+    List<String> bows,
+    List<String> arrows,
+    Optional<MassChoice> choice,
+    PooledSpread own,
+    double sdMps,
+    int cells,
+    double exactShots) {
+  static final double ALPHA = 0.05;
+  static final int MOST_BLOCKS = 60;
+
+  /** So that an arrow of just 8 grains per pound is one. */
+  private static final double ROUNDING = 1e-9;
+
+  public static PlanDesign of(Transaction t, ZoneId zone, Wish wish) {
+    check(wish);
+    Shelf shelf = new Shelf(t, zone);
+    List<Rack.Named> bows = wish.bows().stream().map(shelf::bow).toList();
+    Shelf.Stand stand = shelf.stand(shelf.now(bows.get(0)));
+    PooledSpread own =
+        PooledSpread.of(
+            stand.sessions().stream().flatMap(session -> session.cells().stream()).toList());
+    double sd = sd(wish, own);
+    int cells = bows.size() > 1 ? 4 : 2;
+    double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());
+    Optional<MassChoice> choice =
+        wish.arrows().isEmpty() ? choice(t, stand, sd, whole(needed)) : Optional.empty();
+    return new PlanDesign(
+        wish,
+        bows.stream().map(Rack.Named::name).toList(),
+        arrows(t, wish, stand, choice).stream().map(Rack.Arrow::name).toList(),
+        choice,
+        own,
+        sd,
+        cells,
+        needed);
+  }
+
+  /** Of each cell. */
+  int shots() {
+    return whole(exactShots);
+  }
+
+  private static int whole(double shots) {
+    return (int) Math.ceil(shots - 1e-9);
+  }
+
+  public List<Turn> order() {
+    return ShotOrder.of(bows, arrows, Math.min(shots(), MOST_BLOCKS), wish.seed());
+  }
+
+  private static void check(Wish wish) {
+    if (!(Math.abs(wish.changeMps()) > 0)) {
+      throw new Refused(Why.INVALID, "The change to be seen can't be 0 ft/s: name a larger one.");
+    }
+    if (!(wish.power() > ALPHA && wish.power() < 1)) {
+      throw new Refused(
+          Why.INVALID, "A power lies between %s and 1, not at %s.".formatted(ALPHA, wish.power()));
+    }
+    if (wish.sdMps().isPresent() && !(wish.sdMps().getAsDouble() > 0)) {
+      throw new Refused(Why.INVALID, "A shot's scatter is above 0 ft/s.");
+    }
+  }
+
+  private static double sd(Wish wish, PooledSpread own) {
+    if (wish.sdMps().isPresent()) {
+      return wish.sdMps().getAsDouble();
+    }
+    if (!(own.sdMps() > 0)) {
+      throw new Refused(
+          Why.INVALID,
+          "%s's own shots don't tell a scatter yet: shoot an arrow a few times, or say what to take with sd_fps."
+              .formatted(wish.bows().get(0)));
+    }
+    return own.sdMps();
+  }
+
+  private static List<Rack.Arrow> arrows(
+      Transaction t, Wish wish, Shelf.Stand stand, Optional<MassChoice> chosen) {
+    List<Rack.Arrow> rack = t.rack().arrows();
+    if (!wish.arrows().isEmpty()) {
+      return wish.arrows().stream()
+          .map(
+              name ->
+                  rack.stream()
+                      .filter(arrow -> arrow.name().equalsIgnoreCase(name))
+                      .findFirst()
+                      .orElseThrow(
+                          () ->
+                              new Refused(
+                                  Why.NOT_FOUND,
+                                  "There is no arrow named %s: add it, or mend the name."
+                                      .formatted(name))))
+          .toList();
+    }
+    return chosen
+        .map(
+            choice ->
+                choice.massesKg().stream()
+                    .map(
+                        kg -> rack.stream().filter(a -> a.massKg() == kg).findFirst().orElseThrow())
+                    .toList())
+        .orElseGet(() -> heavyEnough(stand, rack));
+  }
+
+  private static List<Rack.Arrow> heavyEnough(Shelf.Stand stand, List<Rack.Arrow> rack) {
+    List<Rack.Arrow> arrows =
+        rack.stream().filter(arrow -> arrow.massKg() >= leastKg(stand) * (1 - ROUNDING)).toList();
+    if (arrows.isEmpty()) {
+      throw new Refused(
+          Why.INVALID,
+          "No arrow of the rack has 8 grains per pound of %s: add one, or name arrows."
+              .formatted(stand.state().bow()));
+    }
+    return arrows;
+  }
+
+  private static double leastKg(Shelf.Stand stand) {
+    return FitAdvice.LEAST_GPP * KILOGRAMS_PER_NEWTON_OF_ONE_GPP * stand.state().drawWeightN();
+  }
+
+  private static Optional<MassChoice> choice(
+      Transaction t, Shelf.Stand stand, double sd, int shots) {
+    return stand
+        .cells()
+        .virtualMass()
+        .flatMap(
+            m ->
+                MassChoice.of(
+                    t.rack().arrows().stream().map(Rack.Arrow::massKg).toList(),
+                    leastKg(stand),
+                    m.energyJ().value(),
+                    Math.max(0, m.virtualMassKg().value()),
+                    sd,
+                    shots));
+  }
+}

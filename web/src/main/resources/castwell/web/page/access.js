@@ -1,0 +1,26 @@
+// Who may do what here: without the key the page only watches, and says so.
+import {leave, readAccess} from './api.js';
+import {attempt, say} from './bar.js';
+import {byId} from './dom.js';
+
+const WATCHING = 'You are watching. To change things, enter the key first.';
+
+/** Shows what this browser may do, once. */
+export async function showAccess() {
+  const access = await readAccess().catch(() => null);
+  if (!access) return;
+  byId('watching').hidden = access.may_change;
+  byId('leave').hidden = !access.entered;
+  if (!access.may_change) document.addEventListener('click', onlyWatch, true);
+}
+
+// Before any button's own listener: whatever it would change is left as it is.
+function onlyWatch(event) {
+  if (!event.target.closest('main button')) return;
+  event.preventDefault();
+  event.stopPropagation();
+  say(WATCHING);
+}
+
+byId('leave').addEventListener('click', () =>
+  attempt(() => leave().then(() => location.reload()), 'This browser is out.', null));

@@ -1,0 +1,82 @@
+// The gates page: what is well and what isn't, and the light at the gates while somebody aligns them.
+import {readHealth, readStations} from './api.js';
+import {arrange, byId, el, setText} from './dom.js';
+import {clockTime, figure} from './format.js';
+import {beginAnew, showLight} from './light.js';
+import {showLink} from './link.js';
+import {follow} from './live.js';
+
+const STATION_KEY = 'castwell.station';
+const LOOK_AGAIN_MS = 10000;
+const SHAPES = {well: '●', attention: '▲', bad: '✕', "can't tell": '?'};
+const WORST_FIRST = ['bad', 'attention', "can't tell", 'well'];
+
+let stations = [];
+let station = localStorage.getItem(STATION_KEY) ?? '';
+let lastAsked = 0;
+const lost = {};
+
+async function refetch() {
+  const asked = ++lastAsked;
+  try {
+    stations = await readStations();
+    if (!stations.some((s) => s.station === station)) station = stations[0].station;
+    const health = await readHealth(station);
+    if (asked !== lastAsked) return;
+    connected('answers', true);
+    showLink(stations, station, Date.parse(health.at));
+    if (stations.find((s) => s.station === station).state !== 'online') showLight(null);
+    setText(byId('asked'), `${station}: ${health.level}, asked at ${clockTime(health.at)}`);
+    arrange(byId('items'), worstFirst(health.items).map(row));
+  } catch {
+    connected('answers', false);
+  }
+}
+
+function worstFirst(items) {
+  return [...items].sort((a, b) => WORST_FIRST.indexOf(a.level) - WORST_FIRST.indexOf(b.level));
+}
+
+function row({name, level, sentence, remedy, measured}) {
+  const word = el('b', {}, el('span', {class: 'shape', 'aria-hidden': 'true'}, SHAPES[level]), ` ${level}`);
+  const rows = [el('h3', {}, name, word), el('p', {}, sentence)];
+  if (measured) rows.push(el('p', {class: 'quiet'}, measuredText(measured)));
+  if (level !== 'well') rows.push(el('p', {class: 'remedy'}, `→ ${remedy}`));
+  return el('li', {'data-level': level}, ...rows);
+}
+
+function measuredText({value, unit, u, n}) {
+  const told = figure(value, u, Number.isInteger(value) ? 0 : 3);
+  return [`${told.value}${told.u ? ` ± ${told.u}` : ''} ${unit}`, n === null ? '' : `n = ${n}`].filter(Boolean).join(' · ');
+}
+
+function onEvent(kind, data) {
+  if (kind === 'light' && data.station === station) showLight(data);
+  if (kind === 'link' || kind === 'store') refetch();
+}
+
+function connected(way, yes) {
+  lost[way] = !yes;
+  const isLost = Object.values(lost).includes(true);
+  byId('lost').hidden = !isLost;
+  byId('link').hidden = isLost;
+  if (isLost) showLight(null);
+}
+
+byId('anew').addEventListener('click', beginAnew);
+byId('stations').addEventListener('click', ({target}) => {
+  if (!target.value) return;
+  station = target.value;
+  localStorage.setItem(STATION_KEY, station);
+  showLight(null);
+  beginAnew();
+  refetch();
+});
+document.addEventListener('visibilitychange', () => document.hidden || refetch());
+setInterval(refetch, LOOK_AGAIN_MS);
+showLight(null);
+follow(null, {event: onEvent, connected: (yes) => {
+  connected('feed', yes);
+  if (yes) refetch();
+}}, '&light=1');
+refetch();

@@ -1,0 +1,64 @@
+// Light at the gates while somebody turns their emitters: a bar each, with the best so far marked.
+import {byId, el, setText, svg} from './dom.js';
+
+const TOP = 1023;
+const GATES = {a: 'nearer the bow', b: 'farther'};
+
+/** Readings this much below the best may be noise: one in a hundred of it, or some steps. */
+const within = (best) => best - Math.max(4, best / 100);
+
+let readings = {};
+
+/** What to do, by the reading now, the one before and the best: shape and words. */
+export function advice({now, before, best}) {
+  if (now === null) return '';
+  if (now >= within(best)) return now > before + 4 ? '▲ growing: go on turning' : '● at its best so far';
+  return now > before + 4 ? '▲ growing again: go on turning' : `▼ below the best, ${best}: turn back`;
+}
+
+/** Takes one heartbeat's light in; null for none, when no board beats. */
+export function showLight(light) {
+  for (const gate of Object.keys(GATES)) {
+    const now = light?.[`light_${gate}`] ?? null;
+    const {now: before = null, best = 0} = readings[gate] ?? {};
+    readings[gate] = {now, before: before ?? now, best: Math.max(best, now ?? 0)};
+    show(gate, readings[gate], light?.[`gate_${gate}`]);
+  }
+}
+
+/** Forgets the best marks. */
+export function beginAnew() {
+  for (const reading of Object.values(readings)) reading.best = reading.now ?? 0;
+  for (const [gate, reading] of Object.entries(readings)) show(gate, reading, byId(`gate-${gate}`).dataset.level);
+}
+
+function show(gate, reading, level) {
+  const {now, best} = reading;
+  const section = byId(`gate-${gate}`) ?? make(gate);
+  section.dataset.blocked = String(level === 'blocked');
+  section.dataset.level = level ?? '';
+  const part = (name) => section.querySelector(`.${name}`);
+  setText(part('figure'), now === null ? '– – –' : String(now));
+  setText(part('level'), level === 'blocked' ? '■ blocked' : level === 'clear' ? '□ clear' : 'no reading');
+  setText(part('advice'), advice(reading));
+  part('now').setAttribute('width', now ?? 0);
+  part('best').setAttribute('x', Math.max(0, best - 8));
+  part('best').setAttribute('width', best ? 8 : 0);
+  const meter = part('meter');
+  if (now === null) meter.removeAttribute('aria-valuenow');
+  else meter.setAttribute('aria-valuenow', now);
+}
+
+function make(gate) {
+  const name = gate.toUpperCase();
+  const bar = svg('svg', {class: 'bar-of-light', viewBox: `0 0 ${TOP} 56`, preserveAspectRatio: 'none', 'aria-hidden': 'true'});
+  bar.append(svg('rect', {class: 'now', y: 6, height: 44, width: 0}), svg('rect', {class: 'best', height: 56, width: 0}));
+  const meter = el('div', {class: 'meter', role: 'meter', 'aria-label': `light at gate ${name}, of ${TOP}`,
+    'aria-valuemin': 0, 'aria-valuemax': TOP}, bar);
+  const reading = el('p', {class: 'reading'}, el('b', {class: 'figure'}), el('span', {}, `of ${TOP}, one reading`),
+    el('span', {class: 'level'}));
+  const section = el('section', {class: 'gate', id: `gate-${gate}`, 'aria-label': `Gate ${name}`},
+    el('h3', {}, `Gate ${name}, ${GATES[gate]}`), reading, meter, el('p', {class: 'advice'}));
+  byId('bars').append(section);
+  return section;
+}

@@ -1,0 +1,119 @@
+// The sheets of a plan: making one from the plan report or by hand, and all of its turns.
+import * as api from './api.js';
+import {attempt} from './bar.js';
+import {el} from './dom.js';
+import {closeSheet, form, openSheet} from './sheet.js';
+
+const KEYS_KEY = 'castwell.plan-keys';
+
+/** Whether single keys skip, repeat and pause; a person may turn them off. */
+export const usesKeys = () => localStorage.getItem(KEYS_KEY) !== 'off';
+
+/** Opens the sheet in which a plan is made. */
+export async function openPlanning({station, bows, arrows}) {
+  const waiting = await api.readPlans(station).then((plans) => plans.filter((p) => p.state === 'ready'), () => []);
+  openSheet('Plan: who shoots what in which order',
+    el('p', {}, 'The plan says what to pick up, and sets bow and arrow itself after each shot that counts.'),
+    ...(bows.length && arrows.length ? [forARework(station, bows), byHand(station, bows, arrows)]
+      : [el('p', {}, 'First add a bow and an arrow.')]),
+    ...(waiting.length ? [el('h3', {}, 'Made, and not begun'), ...waiting.map(startButton)] : []));
+}
+
+function startButton(plan) {
+  return el('button', {type: 'button', click: () => begin(() => Promise.resolve(plan))},
+    `start ${plan.name}: ${plan.turns} turns`);
+}
+
+function begin(make) {
+  attempt(async () => {
+    const {plan} = await make();
+    await api.tellPlan(plan, 'start');
+  }, 'The plan has begun.', null);
+}
+
+function forARework(station, bows) {
+  const bow = select(bows.map(({name}) => [name, name]));
+  const control = select([['', 'none: the day may look like the rework'], ...bows.map(({name}) => [name, name])]);
+  const fields = [
+    {name: 'change_fps', label: 'change to see', unit: 'ft/s', kind: 'number', needed: true, value: '2'},
+    {name: 'sd_fps', label: 'scatter, if not known', unit: 'ft/s', kind: 'number'},
+  ];
+  const send = (numbers) => begin(() => api.makePlan({station, from: {
+    bow: bow.value, control: control.value && control.value !== bow.value ? [control.value] : [],
+    seed: Date.now() % 100000, ...numbers}}));
+  return fold('for a rework, as its report says',
+    el('div', {class: 'fields'}, row('bow to rework', bow), row('control', control)),
+    form(fields, 'make and start', send));
+}
+
+function byHand(station, bows, arrows) {
+  const [bowBoxes, arrowBoxes] = [boxes(bows), boxes(arrows)];
+  const order = select([['shuffled', 'shuffled, each round anew'], ['in order', 'in the order above']]);
+  const fields = [{name: 'rounds', label: 'rounds', kind: 'number', needed: true, value: '3'}];
+  const send = ({rounds}) => begin(() => {
+    const round = chosen(bowBoxes).flatMap((bow) => chosen(arrowBoxes).map((arrow) => ({bow, arrow})));
+    if (!round.length) throw new Error('Tick a bow and an arrow at least.');
+    const turns = Array.from({length: Math.min(2000, Math.ceil(rounds))}, () =>
+      (order.value === 'shuffled' ? shuffled(round) : round)).flat();
+    return api.makePlan({station, turns});
+  });
+  return fold('by hand', el('h3', {}, 'Bows'), ticks(bowBoxes), el('h3', {}, 'Arrows'), ticks(arrowBoxes),
+    el('div', {class: 'fields'}, row('order', order)), form(fields, 'make and start', send));
+}
+
+const boxes = (things) => things.map(({name}) => el('input', {type: 'checkbox', value: name}));
+
+const ticks = (all) => el('div', {class: 'choices ticks'}, ...all.map((box) => el('label', {}, box, el('span', {}, box.value))));
+
+const chosen = (all) => all.filter((box) => box.checked).map((box) => box.value);
+
+const select = (options) => el('select', {}, ...options.map(([value, words]) => el('option', {value}, words)));
+
+const row = (words, control) => el('label', {}, el('span', {}, words), control);
+
+const fold = (words, ...content) => el('details', {}, el('summary', {}, words), ...content);
+
+// Fisher and Yates: every order is as likely.
+function shuffled(round) {
+  const turns = [...round];
+  for (let i = turns.length - 1; i > 0; i--) {
+    const j = Math.floor(Math.random() * (i + 1));
+    [turns[i], turns[j]] = [turns[j], turns[i]];
+  }
+  return turns;
+}
+
+/** Opens the sheet with all turns of a plan. `on` has what else can be done: back, end. */
+export async function openPlan(plan, on) {
+  let whole;
+  try {
+    whole = await api.readPlan(plan.plan);
+  } catch (refusal) {
+    return attempt(() => Promise.reject(refusal), '', null);
+  }
+  const isOver = whole.state === 'ended';
+  openSheet(whole.name,
+    el('p', {}, `${whole.sentence} ${whole.done} of ${whole.turns} shot, ${whole.skipped} skipped.`),
+    el('div', {class: 'choices'},
+      el('button', {type: 'button', disabled: whole.now?.turn === 1, click: () => on.back(whole)}, 'one turn back'),
+      el('button', {type: 'button', disabled: isOver, click: () => on.end(whole)}, 'end the plan')),
+    keysButton(),
+    el('ol', {class: 'turns'}, ...whole.order.map((turn) => turnItem(turn, whole.now?.turn))));
+}
+
+function keysButton() {
+  const flip = () => {
+    localStorage.setItem(KEYS_KEY, usesKeys() ? 'off' : 'on');
+    closeSheet();
+    window.dispatchEvent(new Event('castwell-written'));
+  };
+  return el('button', {type: 'button', click: flip},
+    usesKeys() ? 'turn the keys S, R and P off' : 'turn the keys S, R and P on');
+}
+
+const MARKS = {shot: '● shot', skipped: '– skipped'};
+
+function turnItem({turn, bow, arrow, became}, now) {
+  const mark = turn === now ? '▸ now' : MARKS[became] ?? '';
+  return el('li', turn === now ? {'aria-current': 'step'} : {}, el('b', {}, `${arrow} from ${bow}`), el('span', {}, mark));
+}

@@ -1,0 +1,108 @@
+package castwell.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.store.Decisions.Decided;
+import java.lang.management.BufferPoolMXBean;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A thousand live views, fifty of which never read: shots are captured and stored as ever and reach
+ * all others within a second. Others in number: {@code -Dcastwell.readers=}.
+ */
+@Timeout(120)
+class ManyReadersTest {
+  private static final int READERS = Integer.getInteger("castwell.readers", 1000);
+  private static final int STUCK = READERS / 20;
+  private static final int SHOTS = 8;
+  private static final Duration PATIENCE = Duration.ofSeconds(40);
+  private static final long MEGABYTE = 1 << 20;
+
+  @TempDir Path folder;
+
+  @Test
+  void shotsReachAllThatRead() throws Exception {
+    RehearsalSettings board = new RehearsalSettings(1, "rehearsal-1", 0, 0.5, 0.5, 0.006, 0.1);
+    try (Served served = Served.rehearsal(folder, board, 0);
+        FeedCrowd crowd = new FeedCrowd(served.httpPort())) {
+      long begun = lastEvent(served);
+      giveThemMoreToReadThanTheyHaveRoomFor(served);
+      long before = memory();
+      crowd.joinAndNeverRead(STUCK, begun);
+      crowd.join(READERS - STUCK, lastEvent(served));
+      Until.holds("all in", PATIENCE, () -> crowd.answered() == READERS - STUCK);
+
+      Map<Long, Long> stored = watchShots(served);
+
+      List<Long> millis = new ArrayList<>();
+      for (Map.Entry<Long, Long> event : stored.entrySet()) {
+        Until.holds(
+            "event " + event.getKey() + " heard by all",
+            PATIENCE,
+            () -> crowd.heard(event.getKey()).by() == READERS - STUCK);
+        long took = crowd.heard(event.getKey()).lastNanos() - event.getValue();
+        millis.add(TimeUnit.NANOSECONDS.toMillis(took));
+      }
+      System.out.printf("heard by all after %s ms%n", millis);
+      millis.remove(Collections.max(millis)); // one may have met a busy moment of this machine
+      assertThat(millis).allSatisfy(took -> assertThat(took).isLessThan(1000));
+      long grown = memory() - before;
+      System.out.printf("%d readers: %d MB more%n", READERS, grown / MEGABYTE);
+      assertThat(grown).isLessThan(96 * MEGABYTE);
+    }
+  }
+
+  /** What one of them leaves in the kernel and in its queue, several times over. */
+  private static void giveThemMoreToReadThanTheyHaveRoomFor(Served served) {
+    Until.holds("a shot", PATIENCE, () -> !shotId(served).isEmpty());
+    String id = shotId(served);
+    for (int i = 0; i < 600; i++) {
+      served.desk().decide(id, Decided.SET_ASIDE, i + "界".repeat(450), "test");
+    }
+  }
+
+  private static String shotId(Served served) {
+    return Asked.get(served.at("/api/range")).json().at("/last/shot_id").asText();
+  }
+
+  private static long lastEvent(Served served) {
+    return served.store().<Long>read(t -> t.feed().last());
+  }
+
+  /** The next events of the feed, each with when it was seen to be in the store. */
+  private static Map<Long, Long> watchShots(Served served) {
+    Map<Long, Long> stored = new TreeMap<>();
+    long last = lastEvent(served);
+    while (stored.size() < SHOTS) {
+      long known = last;
+      Until.holds("another shot", PATIENCE, () -> lastEvent(served) > known);
+      long now = System.nanoTime();
+      last = lastEvent(served);
+      for (long event = known + 1; event <= last; event++) {
+        stored.put(event, now);
+      }
+    }
+    return stored;
+  }
+
+  /** On the heap, and beside it. */
+  private static long memory() {
+    System.gc();
+    return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed()
+        + ManagementFactory.getPlatformMXBeans(BufferPoolMXBean.class).stream()
+            .mapToLong(BufferPoolMXBean::getMemoryUsed)
+            .sum();
+  }
+}
