@@ -3,6 +3,8 @@ package castwell.capture.publish;
 import java.io.EOFException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -43,7 +45,6 @@ public final class BrokerConnection implements AutoCloseable {
   private final MqttAsyncClient client;
   private final Broker broker;
   private final Heard heard;
-  private final int mostInFlight;
   private final AtomicBoolean left = new AtomicBoolean();
 
   /** A message on its way. */
@@ -67,11 +68,10 @@ public final class BrokerConnection implements AutoCloseable {
     }
   }
 
-  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard, int mostInFlight) {
+  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard) {
     this.client = client;
     this.broker = broker;
     this.heard = heard;
-    this.mostInFlight = mostInFlight;
   }
 
   /**
@@ -95,7 +95,8 @@ public final class BrokerConnection implements AutoCloseable {
       MqttAsyncClient client =
           new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
       client.setCallback(heard);
-      return new BrokerConnection(client, broker, heard, connect(client, options, broker));
+      heard.room.release(connect(client, options, broker));
+      return new BrokerConnection(client, broker, heard);
     } catch (MqttException e) {
       throw unavailable(broker, e);
     }
@@ -140,11 +141,6 @@ public final class BrokerConnection implements AutoCloseable {
     return options;
   }
 
-  /** How many messages may be sent before the first is awaited. */
-  public int mostInFlight() {
-    return mostInFlight;
-  }
-
   /**
    * Hears what is said from now on, not what was kept from before.
    *
@@ -163,11 +159,18 @@ public final class BrokerConnection implements AutoCloseable {
     }
   }
 
+  /** Waits while as many are in flight as the broker takes; then sends. */
   public Sent send(Message message) throws BrokerUnavailable {
     try {
+      if (!heard.room.tryAcquire(broker.patience().toMillis(), TimeUnit.MILLISECONDS)) {
+        throw new MqttException(MqttClientException.REASON_CODE_CLIENT_TIMEOUT);
+      }
       return new Sent(message.topic(), client.publish(message.topic(), packet(message)));
     } catch (MqttException e) {
       throw unavailable(broker, e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new BrokerUnavailable("The broker %s is left.".formatted(broker.url()), e);
     }
   }
 
@@ -258,6 +261,12 @@ public final class BrokerConnection implements AutoCloseable {
     private final Runnable lost;
     private final AtomicBoolean silent = new AtomicBoolean();
 
+    /**
+     * For messages in flight. The library counts them too, but says that one has arrived before it
+     * has counted it as such, and refuses the next then.
+     */
+    private final Semaphore room = new Semaphore(0);
+
     Heard(Consumer<Message> listener, Runnable lost) {
       this.listener = listener;
       this.lost = lost;
@@ -284,7 +293,9 @@ public final class BrokerConnection implements AutoCloseable {
     public void mqttErrorOccurred(MqttException e) {}
 
     @Override
-    public void deliveryComplete(IMqttToken token) {}
+    public void deliveryComplete(IMqttToken token) {
+      room.release();
+    }
 
     @Override
     public void connectComplete(boolean reconnect, String serverUri) {}
