@@ -11,6 +11,8 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalLong;
 
 /**
@@ -40,7 +42,14 @@ final class FeedReader implements AutoCloseable {
   }
 
   static FeedReader after(URI live, long id) throws IOException {
-    return new FeedReader(asked(live, live.getPath() + "?after=" + id, ""));
+    return after(live, id, "");
+  }
+
+  /**
+   * @param more of the query
+   */
+  static FeedReader after(URI live, long id, String more) throws IOException {
+    return new FeedReader(asked(live, live.getPath() + "?after=" + id + more, ""));
   }
 
   static FeedReader resumed(URI live, long lastEventId) throws IOException {
@@ -70,6 +79,24 @@ final class FeedReader implements AutoCloseable {
       event = any();
     }
     return event;
+  }
+
+  /** Waits for the next event of that kind. */
+  Event anyOf(String kind) throws IOException {
+    Event event = any();
+    while (!event.kind().equals(kind)) {
+      event = any();
+    }
+    return event;
+  }
+
+  /** The kinds of the events that come, up to the first of that kind. */
+  List<String> upTo(String kind) throws IOException {
+    List<String> kinds = new ArrayList<>();
+    do {
+      kinds.add(any().kind());
+    } while (!kinds.get(kinds.size() - 1).equals(kind));
+    return kinds;
   }
 
   private Event any() throws IOException {

@@ -16,18 +16,22 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
 /** Asks whoever knows, and the store, and judges what they say. */
 public final class Checkup {
   private static final Duration EARLIER_APART = Duration.ofMinutes(10);
-  private static final int MOST_EARLIER = 1000;
+  private static final int MOST_EARLIER = 300;
 
   /** What came within it is now, not earlier. */
   private static final Duration NOW = Duration.ofHours(1);
 
-  private static final double RATE_SECONDS = 3600;
+  /** Ten times as many would tell a rate no better than this computer's own clock allows. */
+  private static final Duration STAMPS_APART = Duration.ofSeconds(10);
+
+  private static final int MOST_STAMPS = 360;
 
   private final Store store;
   private final CaptureSettings settings;
@@ -104,14 +108,12 @@ public final class Checkup {
     return store;
   }
 
-  /** Over the last hour that is stored. */
+  /** Over the last hour that it was listened to. */
   private BoardRate rate(Transaction t, String station, Run run, Instant now) {
-    List<HeardBeat> last = t.beats().newest(run, 1);
-    long to = last.stream().mapToLong(beat -> beat.beat().ticks48()).findFirst().orElse(0);
-    long from = to - Math.round(RATE_SECONDS * run.hz());
     BoardClock boardClock = new BoardClock();
-    List<StoredBeat> beats = t.raw().beats(run.boardId(), run.boot(), from, to);
-    for (StoredBeat beat : beats) {
+    List<StoredBeat> stamps = new ArrayList<>(t.beats().stamps(run, STAMPS_APART, MOST_STAMPS));
+    Collections.reverse(stamps);
+    for (StoredBeat beat : stamps) {
       boardClock.beat(
           beat.boot(),
           beat.listeningId(),
@@ -131,7 +133,7 @@ public final class Checkup {
         run.hz(),
         oscillator,
         boardClock.measuredRate(settings.hostClockRelativeU()),
-        beats.size());
+        stamps.size());
   }
 
   private static List<HeardBeat> earlier(Transaction t, String station, Instant now) {

@@ -1,5 +1,6 @@
 package castwell.capture.store;
 
+import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Levels;
 import castwell.capture.wire.Sentence.Surroundings;
@@ -26,6 +27,8 @@ public final class StationBeats {
           + " light_a, light_b, supply_mv, chip_centi_c, air_centi_c, humidity_centi_percent, bytes";
 
   private static final RowMapper<HeardBeat> BEAT = (row, context) -> beat(row);
+
+  private static final RowMapper<StoredBeat> STAMP = ConstructorMapper.of(StoredBeat.class);
 
   private final Handle handle;
 
@@ -85,10 +88,26 @@ public final class StationBeats {
     return beats;
   }
 
+  private List<HeardBeat> sampled(Run run, Duration apart, int most) {
+    return sampled(run, apart, most, COLUMNS, BEAT);
+  }
+
+  /** What a run's tick rate can be measured from, that far apart, the newest first. */
+  public List<StoredBeat> stamps(Run run, Duration apart, int most) {
+    return sampled(
+        run,
+        apart,
+        most,
+        "boot, listening_id, heartbeat.ticks48, received_us, queued, bytes",
+        STAMP);
+  }
+
   /**
    * Steps from one to the next by the primary key: the rest, a hundred times as many, isn't read.
+   * CROSS keeps SQLite from joining in another order (its "Query Optimizer Overview").
    */
-  private List<HeardBeat> sampled(Run run, Duration apart, int most) {
+  private <T> List<T> sampled(
+      Run run, Duration apart, int most, String columns, RowMapper<T> mapper) {
     return handle
         .createQuery(
             """
@@ -100,14 +119,14 @@ public final class StationBeats {
               FROM sample WHERE ticks48 IS NOT NULL
               LIMIT :most)
             SELECT %s FROM sample
-            JOIN heartbeat ON board_id = :boardId AND boot = :boot AND heartbeat.ticks48 = sample.ticks48
-            JOIN listening ON listening.id = listening_id
-            ORDER BY heartbeat.ticks48 DESC"""
-                .formatted(COLUMNS))
+            CROSS JOIN heartbeat ON board_id = :boardId AND boot = :boot AND heartbeat.ticks48 = sample.ticks48
+            CROSS JOIN listening ON listening.id = listening_id
+            ORDER BY sample.ticks48 DESC"""
+                .formatted(columns))
         .bindMethods(run)
         .bind("step", Math.round(apart.toMillis() / 1e3 * run.hz()))
         .bind("most", most)
-        .map(BEAT)
+        .map(mapper)
         .list();
   }
 
