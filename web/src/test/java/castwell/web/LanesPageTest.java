@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(120)
 class LanesPageTest {
   private static final int LANES = 40;
+
   /** The others' boards aren't there. */
   private static final int ANSWERING = Integer.getInteger("castwell.lanes", 12);
 
@@ -121,8 +122,7 @@ class LanesPageTest {
       assertThat(visit.by("#others"))
           .hasText(
               "the others: ▲ no board yet: lane-%d, lane-%d and %d more, ● answers: %d"
-                  .formatted(
-                      ANSWERING + 1, ANSWERING + 2, LANES - ANSWERING - 2, ANSWERING - 1));
+                  .formatted(ANSWERING + 1, ANSWERING + 2, LANES - ANSWERING - 2, ANSWERING - 1));
       visit.by("#lane").click();
       assertThat(listed(visit, "lane-" + LANES)).containsText("▲ no board yet");
       assertThat(listed(visit, "lane-1")).containsText("● answers");
