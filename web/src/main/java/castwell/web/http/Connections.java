@@ -8,9 +8,8 @@ import java.net.InetSocketAddress;
 import java.net.SocketAddress;
 import java.nio.channels.SelectableChannel;
 import java.nio.channels.SocketChannel;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
@@ -93,24 +92,17 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
   @Override
   public void onAccepting(SelectableChannel channel) {
     try {
-      String address = neighbourhood(((SocketChannel) channel).getRemoteAddress());
+      SocketAddress from = ((SocketChannel) channel).getRemoteAddress();
+      String address = neighbourhood(from);
       if (seats.take(address) == Seats.Outcome.TAKEN) {
         seated.put(channel, address);
+        waiting.put(from, new Waiting(nanos.getAsLong(), 0));
       } else {
         refusals.count(Kind.TOO_MANY_CONNECTIONS);
         channel.close();
       }
     } catch (IOException e) {
       LoggerFactory.getLogger(Connections.class).debug("gone before it was accepted", e);
-    }
-  }
-
-  @Override
-  public void onAccepted(SelectableChannel channel) {
-    try {
-      waiting.put(((SocketChannel) channel).getRemoteAddress(), new Waiting(nanos.getAsLong(), 0));
-    } catch (IOException e) {
-      LoggerFactory.getLogger(Connections.class).debug("gone as soon as accepted", e);
     }
   }
 
@@ -148,22 +140,21 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
     return super.handle(request, response, callback);
   }
 
+  /** What is waited for in vain is forgotten, whether or not its connection is still there. */
   private void closeTheSlow(ServerConnector connector) {
-    Set<SocketAddress> gone = new HashSet<>(waiting.keySet());
     long now = nanos.getAsLong();
+    Map<SocketAddress, Waiting> over = new HashMap<>(waiting);
+    over.values().removeIf(since -> now - since.since() <= patienceNanos);
+    over.entrySet().removeIf(since -> !waiting.remove(since.getKey(), since.getValue()));
     for (EndPoint connection : connector.getConnectedEndPoints()) {
-      SocketAddress address = connection.getRemoteSocketAddress();
-      Waiting since = address == null ? null : waiting.get(address);
-      if (since != null && now - since.since() > patienceNanos) {
+      Waiting since = over.get(connection.getRemoteSocketAddress());
+      if (since != null) {
         if (bytesIn(connection) > since.bytes()) { // whoever sent nothing was merely idle
           refusals.count(Kind.TOO_SLOW);
         }
         connection.close();
-      } else if (address != null) {
-        gone.remove(address);
       }
     }
-    waiting.keySet().removeAll(gone);
   }
 
   private static long bytesIn(EndPoint endPoint) {

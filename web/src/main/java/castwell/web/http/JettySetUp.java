@@ -24,8 +24,10 @@ final class JettySetUp {
   private static final int MOST_THREADS_OF_ONE = 16;
   private static final int LARGEST_HEADER = 8 * 1024;
   private static final int BACKLOG = 256;
-  private static final int SEND_BUFFER =
-      64 * 1024; // or the kernel keeps megabytes for who never reads
+
+  /** Of a connection: by itself the kernel would keep megabytes for whoever never reads. */
+  private static final int SEND_BUFFER = 64 * 1024;
+
   private static final long SLOWEST_BODY = 256; // bytes a second, once it began to come
 
   private final HttpSettings settings;

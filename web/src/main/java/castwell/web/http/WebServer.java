@@ -63,7 +63,8 @@ public final class WebServer implements AutoCloseable {
               new ReportsApi(store, zone).route(config);
               new BrokerApi(parts.broker()).route(config);
               new HealthApi(new HealthView(parts.checkup())).route(config);
-              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT)).route(config);
+              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT, refusals::all))
+                  .route(config);
               new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
             });
   }
