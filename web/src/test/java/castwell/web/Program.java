@@ -22,12 +22,12 @@ final class Program implements AutoCloseable {
   /** How it ended, and all it said. */
   record Outcome(int exitCode, String out, String err) {}
 
-  private Program(Process process, Path errors) {
+  private Program(Process process, Path errors, long patienceSeconds) {
     this.process = process;
     this.errors = errors;
     this.out = process.inputReader();
     // Whoever waits for its words would wait for ever, were it to hang.
-    CompletableFuture.delayedExecutor(PATIENCE_SECONDS, TimeUnit.SECONDS)
+    CompletableFuture.delayedExecutor(patienceSeconds, TimeUnit.SECONDS)
         .execute(process::destroyForcibly);
   }
 
@@ -35,10 +35,19 @@ final class Program implements AutoCloseable {
     return under(List.of(), arguments);
   }
 
+  /** One that is to live for long. */
+  static Program start(Duration patience, String... arguments) {
+    return under(List.of(), patience.toSeconds(), arguments);
+  }
+
   /**
    * @param wrapper the words of another command that runs it
    */
   static Program under(List<String> wrapper, String... arguments) {
+    return under(wrapper, PATIENCE_SECONDS, arguments);
+  }
+
+  private static Program under(List<String> wrapper, long patienceSeconds, String... arguments) {
     try {
       List<String> command = new ArrayList<>(wrapper);
       command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -50,7 +59,7 @@ final class Program implements AutoCloseable {
       command.addAll(List.of(arguments));
       Path errors = Files.createTempFile("castwell", ".err");
       Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
-      return new Program(process, errors);
+      return new Program(process, errors, patienceSeconds);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
