@@ -4,7 +4,9 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
@@ -14,8 +16,18 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 
 /** The rooms and their doors, as DEVELOPERS.md draws them. */
-@AnalyzeClasses(packages = "castwell", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(
+    packages = "castwell",
+    importOptions = {DoNotIncludeTests.class, ArchitectureTest.NoTestJar.class})
 class ArchitectureTest {
+
+  /** The broker that other modules' tests use comes in a jar. */
+  static final class NoTestJar implements ImportOption {
+    @Override
+    public boolean includes(Location location) {
+      return !location.contains("-tests.jar");
+    }
+  }
 
   @ArchTest
   static final ArchRule arrowsPointOneWay =

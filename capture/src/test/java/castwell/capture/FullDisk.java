@@ -2,8 +2,13 @@ package castwell.capture;
 
 import com.sun.jna.Library;
 import com.sun.jna.Native;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /**
  * A disk that takes nothing: the kernel lets no file of this process grow, by setrlimit(2),
@@ -22,6 +27,33 @@ public final class FullDisk {
     int getrlimit(int resource, byte[] limit);
 
     int setrlimit(int resource, byte[] limit);
+  }
+
+  /** Fills a real disk up, a small one for choice, and does something meanwhile. */
+  public static void during(Path disk, Runnable work) {
+    Path filler = disk.resolve("filler");
+    try {
+      fill(filler);
+      try {
+        work.run();
+      } finally {
+        Files.delete(filler);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void fill(Path filler) throws IOException {
+    try (OutputStream out = Files.newOutputStream(filler)) {
+      while (true) {
+        out.write(new byte[4096]);
+      }
+    } catch (IOException full) {
+      if (Files.size(filler) == 0) {
+        throw full;
+      }
+    }
   }
 
   /** Does something meanwhile. */

@@ -18,6 +18,7 @@
 #include <fcntl.h>
 #include <ftw.h>
 #include <fuse3/fuse.h>
+#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -38,6 +39,7 @@ static struct naming *first_naming, **naming_end = &first_naming;
 static const char *before, *after;
 static unsigned long changes, last, lost;
 static int dark;
+static struct fuse *disk;
 
 static int chance(double p) { return drand48() < p; }
 
@@ -58,7 +60,7 @@ static void *checked(void *memory) {
 static int powered(void) {
   if (last > 0 && changes >= last) {
     dark = 1;
-    fuse_exit(fuse_get_context()->fuse);
+    fuse_exit(disk);
   }
   changes += !dark;
   return !dark;
@@ -200,6 +202,7 @@ static int disk_truncate(const char *path, off_t size, struct fuse_file_info *op
 
 static int disk_open(const char *path, struct fuse_file_info *open) {
   open->fh = (uint64_t)find(path, NULL);
+  open->keep_cache = 1; /* nobody writes here but through the kernel */
   return open->flags & O_TRUNC ? disk_truncate(path, 0, open) : 0;
 }
 
@@ -358,8 +361,16 @@ static void cut(void *unused) {
 
 /* ---- the power is there */
 
+static void told_to_end(int signal) {
+  (void)signal;
+  fuse_exit(disk);
+}
+
 static void *started(struct fuse_conn_info *connection, struct fuse_config *config) {
   (void)connection;
+  disk = fuse_get_context()->fuse;
+  /* The library's own handler goes before the disk is saved. */
+  sigaction(SIGTERM, &(struct sigaction){.sa_handler = told_to_end}, NULL);
   config->use_ino = 1;
   config->nullpath_ok = 1; /* what is open knows itself, whatever its name */
   config->hard_remove = 1;

@@ -158,6 +158,17 @@ class AccessTest {
   }
 
   @Test
+  void whatWasRefusedIsCountedForWhoeverKeepsFigures() {
+    serve("");
+    get("/api/range");
+    enter(NOT_THE_KEY);
+    assertThat(get("/metrics", "Authorization: Bearer " + served.key()).body())
+        .contains("castwell_refused_total{kind=\"no_key\"} 1.0\n")
+        .contains("castwell_refused_total{kind=\"wrong_key\"} 1.0\n")
+        .contains("castwell_refused_total{kind=\"other_site\"} 0.0\n");
+  }
+
+  @Test
   void guessedKeysAreSlowedAndTheAnswerSaysUntilWhen() {
     serve("");
     for (int i = 0; i < 5; i++) {

@@ -177,6 +177,19 @@ class HostileRequestTest {
     assertThat(served.refused(Kind.TOO_LARGE)).isEqualTo(3);
   }
 
+  /** RFC 6455: Javalin looks for such before anything else. */
+  @Test
+  void anUpgradeToAWebSocketLeadsNowhere() {
+    Answer answer =
+        RawHttp.send(
+            served.httpPort(),
+            "GET /api/range HTTP/1.1\r\nHost: evil.example\r\nConnection: Upgrade, close\r\n"
+                + "Upgrade: websocket\r\nSec-WebSocket-Version: 13\r\n"
+                + "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n\r\n");
+    assertThat(answer.status()).as("%s", answer).isEqualTo(404);
+    assertThat(answer.json().path("detail").asText()).isEqualTo("There is nothing there.");
+  }
+
   /** What they are for: OWASP Secure Headers Project, from memory. */
   @Test
   void everyAnswerTellsTheBrowserWhatNotToDo() {

@@ -89,6 +89,10 @@ class HostileTextTest {
         tags.remove("why");
         tags.put("station", Recordings.STATION);
         assertThat(post(served, "PUT", "/api/tags", tags)).isEqualTo(200);
+        ObjectNode plan = object().put("station", Recordings.STATION).put("name", sql);
+        plan.putArray("turns").addObject().put("bow", sql).put("arrow", sql);
+        Asked planned = Asked.send("POST", served.at("/api/plans"), plan.toString());
+        assertThat(planned.json().path("name").asText()).isEqualTo(sql);
         ObjectNode decision = object().put("counts", false).put("reason", sql);
         assertThat(post(served, "POST", shot + "/decision", decision)).isEqualTo(200);
         ObjectNode sheet = object().put("what", "arrows").put("source", sql);
@@ -121,8 +125,11 @@ class HostileTextTest {
             "/api/live?after=" + name,
             "/api/shots/" + name,
             "/api/bows/" + name + "/force-draw",
-            "/api/reports/bows/" + name,
-            "/api/reports/sessions/" + name)) {
+            "/api/plans/" + name,
+            "/api/reports/bow/" + name,
+            "/api/reports/plan/" + name,
+            "/api/reports/rework/" + name + "?before=" + name + "&after=" + name,
+            "/api/reports/session/" + name)) {
       assertThat(Asked.get(served.at(path)).status()).as(path).isIn(400, 404);
     }
     assertThat(Asked.get(served.at("/api/sessions/" + name + "/shots")).json()).isEmpty();

@@ -6,6 +6,9 @@ import castwell.web.FeedReader.Event;
 import castwell.web.http.PlanView;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,6 +34,7 @@ class PlanApiTest {
   @TempDir Path folder;
   private TypedBoard board;
   private Served served;
+  private JsonSchema schema;
 
   @BeforeEach
   void serve() {
@@ -42,6 +46,8 @@ class PlanApiTest {
     served.desk().rack().addArrow("Light", 0.025, none, none);
     served.desk().rack().addArrow("Heavy", 0.035, none, none);
     board.answer();
+    schema =
+        JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(get("/api/schemas/plan.json"));
   }
 
   @AfterEach
@@ -70,6 +76,13 @@ class PlanApiTest {
 
   private JsonNode range() {
     return get("/api/range");
+  }
+
+  /** Checked against the schema that is served to who is told of it. */
+  private JsonNode rangesPlan() {
+    JsonNode plan = range().path("plan");
+    assertThat(schema.validate(plan)).isEmpty();
+    return plan;
   }
 
   private static List<JsonNode> list(JsonNode array) {
@@ -114,7 +127,7 @@ class PlanApiTest {
     assertThat(range().at("/tags/bow").asText()).isEqualTo("Ash");
 
     isTagged(shoot(50, 0.73), "Ash", "Light");
-    JsonNode second = range().path("plan");
+    JsonNode second = rangesPlan();
     assertThat(second.at("/now/turn").asInt()).isEqualTo(2);
     assertThat(second.path("done").asInt()).isEqualTo(1);
     assertThat(range().at("/tags/bow").asText()).isEqualTo("Yew");
@@ -122,11 +135,12 @@ class PlanApiTest {
     String before = range().at("/last/shot_id").asText();
     board.misread(50);
     assertThat(await(before).path("counts").asBoolean()).isFalse();
-    assertThat(range().at("/plan/sentence").asText())
+    assertThat(rangesPlan().path("sentence").asText())
         .isEqualTo("That one didn't count: shoot it again.");
     isTagged(shoot(50, 0.73), "Yew", "Heavy");
 
     say(plan, "skip");
+    assertThat(rangesPlan().path("state").asText()).isEqualTo("ended");
     JsonNode over = get("/api/plans/" + plan);
     assertThat(over.path("state").asText()).isEqualTo("ended");
     assertThat(over.path("sentence").asText())
@@ -145,7 +159,7 @@ class PlanApiTest {
       assertThat(reader.next().kind()).isEqualTo("tags");
       Event told = reader.next();
       assertThat(told.kind()).isEqualTo("plan");
-      JsonNode asked = range().path("plan");
+      JsonNode asked = rangesPlan();
       assertThat(told.data()).isEqualTo(asked);
       var published = PlanView.of(served.store()).apply("range").orElseThrow();
       assertThat(JsonMapper.builder().build().<JsonNode>valueToTree(published).toString())
@@ -163,7 +177,7 @@ class PlanApiTest {
         "the pause",
         Duration.ofSeconds(10),
         () -> range().at("/plan/state").asText().equals("paused"));
-    assertThat(range().at("/plan/sentence").asText())
+    assertThat(rangesPlan().path("sentence").asText())
         .isEqualTo("Paused: bow or arrow was changed by the board's key. Resume to go on.");
     say(plan, "resume");
     assertThat(range().at("/tags/arrow").asText()).isEqualTo("Light");
@@ -174,15 +188,15 @@ class PlanApiTest {
     long plan = make();
     say(plan, "start");
     String shot = shoot(50, 0.73).path("shot_id").asText();
-    assertThat(range().at("/plan/shoot_again")).isEmpty();
+    assertThat(rangesPlan().path("shoot_again")).isEmpty();
     post("/api/shots/" + shot + "/decision", "{\"counts\":false,\"reason\":\"plucked\"}", 200);
-    JsonNode again = range().at("/plan/shoot_again/0");
+    JsonNode again = rangesPlan().at("/shoot_again/0");
     assertThat(again.path("sentence").asText())
         .isEqualTo("Turn 1, Light from Ash: its shot was set aside or retagged since. Repeat it?");
     assertThat(range().at("/plan/now/turn").asInt()).isEqualTo(2);
     post("/api/plans/" + plan + "/events", "{\"do\":\"repeat\",\"turn\":1}", 200);
     isTagged(shoot(50, 0.73), "Ash", "Light");
-    assertThat(range().at("/plan/shoot_again")).isEmpty();
+    assertThat(rangesPlan().path("shoot_again")).isEmpty();
   }
 
   @Test

@@ -9,8 +9,10 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -183,6 +185,18 @@ class PlanPageTest {
   }
 
   @Test
+  void anArrowTooLightForItsBowIsCautioned() {
+    served.desk().rack().addBow("Strong", Instant.EPOCH, 300, 0.70, "");
+    start(turn("Strong", "Sedge") + "," + turn("Heron", "Sedge"));
+    try (Visit visit = Visit.onAPhone(browser, served)) {
+      // 0.026 kg / 0.06479891 g a grain, over 300 N / 4.4482216 N a pound
+      assertThat(visit.by("#plan-told"))
+          .hasText("▲ 5.9 gpp: hard on a wooden bow; then Sedge from Heron");
+      visit.assertUndisturbed();
+    }
+  }
+
+  @Test
   void aBowChosenByHandPausesItAndTheOfferToRepeatIsOneTap() {
     start(fourTurns());
     try (Visit visit = Visit.onAPhone(browser, served)) {
@@ -235,7 +249,7 @@ class PlanPageTest {
       visit.screenshot("plan-rework-360x740");
       visit.page().locator("dialog details[open] button").click();
       assertThat(visit.by("#plan-name")).hasText("Rework of Heron");
-      assertThat(visit.by("#plan-count")).hasText(java.util.regex.Pattern.compile("0 of \\d\\d+"));
+      assertThat(visit.by("#plan-count")).hasText(Pattern.compile("0 of \\d\\d+"));
       visit.assertDisturbedOnlyBy("Failed to load resource"); // the refusal
     }
   }
@@ -292,7 +306,7 @@ class PlanPageTest {
         try (Visit wide = new Visit(browser, served.at("/"), 1440, 900, colours)) {
           isNext(wide, "Sedge", "Heron", "1 of 5");
           assertThat(wide.by("#plan-buttons")).isInViewport();
-          wide.screenshot("plan-1440x900-" + colours.name().toLowerCase(java.util.Locale.ROOT));
+          wide.screenshot("plan-1440x900-" + colours.name().toLowerCase(Locale.ROOT));
         }
       }
     }

@@ -22,18 +22,34 @@ final class Program implements AutoCloseable {
   /** How it ended, and all it said. */
   record Outcome(int exitCode, String out, String err) {}
 
-  private Program(Process process, Path errors) {
+  private Program(Process process, Path errors, Duration patience) {
     this.process = process;
     this.errors = errors;
     this.out = process.inputReader();
     // Whoever waits for its words would wait for ever, were it to hang.
-    CompletableFuture.delayedExecutor(PATIENCE_SECONDS, TimeUnit.SECONDS)
+    CompletableFuture.delayedExecutor(patience.toSeconds(), TimeUnit.SECONDS)
         .execute(process::destroyForcibly);
   }
 
   static Program start(String... arguments) {
+    return under(List.of(), arguments);
+  }
+
+  /** One that is wanted for longer than usual. */
+  static Program lasting(Duration atMost, String... arguments) {
+    return under(List.of(), atMost, arguments);
+  }
+
+  /**
+   * @param wrapper the words of another command that runs it
+   */
+  static Program under(List<String> wrapper, String... arguments) {
+    return under(wrapper, Duration.ofSeconds(PATIENCE_SECONDS), arguments);
+  }
+
+  private static Program under(List<String> wrapper, Duration patience, String... arguments) {
     try {
-      List<String> command = new ArrayList<>();
+      List<String> command = new ArrayList<>(wrapper);
       command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
       command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m"));
       if (Runtime.version().feature() >= 24) {
@@ -43,7 +59,7 @@ final class Program implements AutoCloseable {
       command.addAll(List.of(arguments));
       Path errors = Files.createTempFile("castwell", ".err");
       Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
-      return new Program(process, errors);
+      return new Program(process, errors, patience);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -53,6 +69,10 @@ final class Program implements AutoCloseable {
     try (Program program = start(arguments)) {
       return program.outcome();
     }
+  }
+
+  long pid() {
+    return process.pid();
   }
 
   /** The next line it says. */

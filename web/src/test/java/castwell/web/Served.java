@@ -19,8 +19,11 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The real daemon over a data folder, in this process, at a port of its own. */
 final class Served implements AutoCloseable {
@@ -45,7 +48,37 @@ final class Served implements AutoCloseable {
     Station station = Rehearsal.station(settings);
     Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
-    return start(daemon, settings, station, port, new HttpAddress("127.0.0.1", httpPort), true);
+    return start(
+        daemon, settings, List.of(station), Map.of(station.name(), port), local(httpPort), true);
+  }
+
+  /**
+   * Several pretended ranges side by side.
+   *
+   * @param rehearsals by station; empty for one whose board isn't there
+   */
+  static Served lanes(Path folder, Map<String, Optional<RehearsalSettings>> rehearsals) {
+    Daemon daemon = Daemon.open(folder);
+    Settings settings = SettingsFile.read(folder);
+    Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+    List<Station> stations = new ArrayList<>();
+    Map<String, Port> ports = new LinkedHashMap<>();
+    SerialPorts serial = new SerialPorts(() -> System.nanoTime() / 1_000);
+    rehearsals.forEach(
+        (name, rehearsal) -> {
+          PortSpec.Serial absent = new PortSpec.ByPath(folder.resolve(name).toString());
+          Station station = new Station(name, absent, settings.capture().gates());
+          stations.add(station);
+          ports.put(
+              name,
+              rehearsal
+                  .map(
+                      r ->
+                          Rehearsal.port(
+                              daemon.store(), station, r, () -> System.nanoTime() / 1_000))
+                  .orElseGet(() -> serial.port(absent)));
+        });
+    return start(daemon, settings, stations, ports, local(0), true);
   }
 
   /** A station whose board isn't there. */
@@ -84,28 +117,26 @@ final class Served implements AutoCloseable {
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
     HttpAddress any = new HttpAddress(settings.listen().host(), 0);
-    return start(daemon, settings, station, port, any, false);
+    return start(daemon, settings, List.of(station), Map.of(stationName, port), any, false);
+  }
+
+  private static HttpAddress local(int port) {
+    return new HttpAddress("127.0.0.1", port);
   }
 
   private static Served start(
       Daemon daemon,
       Settings settings,
-      Station station,
-      Port port,
+      List<Station> stations,
+      Map<String, Port> ports,
       HttpAddress address,
       boolean rehearsal) {
-    Running running =
-        daemon.start(
-            settings,
-            List.of(station),
-            Map.of(station.name(), port),
-            address,
-            rehearsal,
-            Served::report);
+    Running running = daemon.start(settings, stations, ports, address, rehearsal, Served::report);
     return new Served(daemon, daemon.desk(settings.capture()), running);
   }
 
   private static void report(Throwable died) {
+    died.printStackTrace();
     throw new AssertionError("the capture died", died);
   }
 

@@ -25,13 +25,8 @@ public final class Assembler {
   /** Passages remembered behind the last one, for edges that are sent again late. */
   private static final int REMEMBERED_PASSAGES = 128;
 
-  /**
-   * No board keeps more edges than this to send again; numbers that leap further are not waited
-   * for.
-   */
-  private static final int MOST_HOLES = 256;
-
   private static final long NEVER = Long.MAX_VALUE;
+  private static final long SETTLED = Long.MAX_VALUE;
 
   private final Grouping grouping;
   private final long holeWaitMicros;
@@ -44,7 +39,9 @@ public final class Assembler {
   /** The highest edge number heard of, or -1 while nothing is known of this boot. */
   private int highest = -1;
 
-  private int unsettledFrom = Integer.MAX_VALUE;
+  /** Beyond every edge number while all is settled. */
+  private long unsettledFrom = SETTLED;
+
   private long lastArrivalMicros;
   private long nextLookMicros = NEVER;
 
@@ -74,6 +71,10 @@ public final class Assembler {
       passage.lostEdges().forEach(holes::giveUp);
       highest = Math.max(highest, passage.lastEdge());
     }
+  }
+
+  public boolean hasEdges() {
+    return !edges.isEmpty();
   }
 
   /** The edge of that number, if it is remembered here. */
@@ -183,7 +184,7 @@ public final class Assembler {
       return 0;
     }
     int found = upTo - Math.max(highest, 0);
-    int first = upTo - Math.min(found, MOST_HOLES) + 1;
+    int first = upTo - Math.min(found, Holes.MOST_IN_A_ROW) + 1;
     for (int i = 0; i <= upTo - first; i++) {
       holes.open(first + i, micros + holeWaitMicros);
     }
@@ -199,14 +200,14 @@ public final class Assembler {
       unsettledFrom = Math.min(unsettledFrom, number);
     }
     nextLookMicros = holes.nextGiveUp().orElse(NEVER);
-    if (unsettledFrom == Integer.MAX_VALUE) {
+    if (unsettledFrom == SETTLED) {
       return List.of();
     }
     int from = startOfLook();
     var groups = grouping.split(edges.tailMap(from, true).values());
     var candidates = new HoleAssignment(grouping, beats).assign(groups, holes.from(from));
     List<Passage> closed = new ArrayList<>();
-    unsettledFrom = Integer.MAX_VALUE;
+    unsettledFrom = SETTLED;
     for (int i = 0; i < candidates.size(); i++) {
       Candidate candidate = candidates.get(i);
       boolean newest =
@@ -234,9 +235,10 @@ public final class Assembler {
 
   /** Two passages back, since an edge that came late may join the one before. */
   private int startOfLook() {
-    Integer start = given.lowerKey(unsettledFrom);
+    int unsettled = (int) Math.min(unsettledFrom, Integer.MAX_VALUE);
+    Integer start = given.lowerKey(unsettled);
     Integer before = start == null ? null : given.lowerKey(start);
-    return before != null ? before : start != null ? start : unsettledFrom;
+    return before != null ? before : start != null ? start : unsettled;
   }
 
   private long closesAt(Candidate candidate) {

@@ -43,7 +43,8 @@ final class Grouping {
   }
 
   private boolean joins(List<Edge> group, long lastTicks, Edge next) {
-    if (next.ticks() - group.get(0).ticks() > ticks(AssemblyTiming.LONGEST)) {
+    if (next.ticks() - group.get(0).ticks() > ticks(AssemblyTiming.LONGEST)
+        || Holes.isLeap(group.get(group.size() - 1).number(), next.number())) {
       return false;
     }
     long gap = Math.abs(next.ticks() - lastTicks);

@@ -77,7 +77,8 @@ final class HoleAssignment {
     long patience = grouping.ticks(grouping.patience(group));
     boolean inReach =
         notYet.isEmpty() || notYet.getAsLong() - Grouping.lastTicks(group) <= patience;
-    return Grouping.lacksEnd(group) && inReach;
+    boolean near = !Holes.isLeap(lastNumber(group), run.get(0));
+    return near && inReach && Grouping.lacksEnd(group);
   }
 
   private boolean mayBegin(List<Edge> group, List<Integer> run) {
@@ -86,7 +87,8 @@ final class HoleAssignment {
         already.isEmpty()
             || Grouping.firstTicks(group) - already.getAsLong()
                 <= grouping.ticks(AssemblyTiming.FOR_GATE_B);
-    return Grouping.lacksBeginning(group) && inReach;
+    boolean near = !Holes.isLeap(run.get(run.size() - 1), firstNumber(group));
+    return near && inReach && Grouping.lacksBeginning(group);
   }
 
   private static int firstNumber(List<Edge> group) {

@@ -9,8 +9,19 @@ import java.util.TreeSet;
 
 /** Edges that the numbers say exist and that haven't arrived: waited for, then given up. */
 final class Holes {
+  /**
+   * No board keeps more edges than this to send again, and no passage lacks so many: numbers that
+   * leap further are not waited for, and not of one object.
+   */
+  static final int MOST_IN_A_ROW = 256;
+
   private final TreeMap<Integer, Long> waited = new TreeMap<>();
   private final TreeSet<Integer> lost = new TreeSet<>();
+
+  /** Whether numbers leap too far from one edge to another for both to be of one object. */
+  static boolean isLeap(int before, int after) {
+    return after - before > MOST_IN_A_ROW;
+  }
 
   void open(int number, long giveUpMicros) {
     waited.put(number, giveUpMicros);

@@ -24,20 +24,30 @@ final class Backlog {
   private final HostClock clock;
   private final int most;
   private final IntSupplier facts;
+  private final Runnable probe;
   private final Consumer<StoreState> listener;
-  private final Deque<Runnable> waiting = new ArrayDeque<>();
+  private final Deque<Waiting> waiting = new ArrayDeque<>();
   private volatile StoreState state;
   private long retryAt = Long.MAX_VALUE;
+
+  private record Waiting(Runnable work, boolean isShot) {}
 
   /**
    * @param most how much it keeps; with 0 trouble is thrown on to the caller at once
    * @param facts how many other raw facts wait beside it
+   * @param probe writes something, to see whether that can be done
    */
   Backlog(
-      String station, HostClock clock, int most, IntSupplier facts, Consumer<StoreState> listener) {
+      String station,
+      HostClock clock,
+      int most,
+      IntSupplier facts,
+      Runnable probe,
+      Consumer<StoreState> listener) {
     this.clock = clock;
     this.most = most;
     this.facts = facts;
+    this.probe = probe;
     this.listener = listener;
     this.state = new StoreState(station, Optional.empty(), clock.now(), 0, false);
   }
@@ -50,6 +60,10 @@ final class Backlog {
     return waiting.isEmpty();
   }
 
+  boolean isInTrouble() {
+    return state.trouble().isPresent();
+  }
+
   boolean isFull() {
     return most > 0 && (waiting.size() >= most || facts.getAsInt() >= MOST_FACTS);
   }
@@ -59,23 +73,35 @@ final class Backlog {
    *     nothing
    */
   void add(Runnable work) {
+    add(new Waiting(work, false));
+  }
+
+  /** The same for a passage. */
+  void addShot(Runnable work) {
+    add(new Waiting(work, true));
+  }
+
+  private void add(Waiting work) {
     waiting.add(work);
-    if (state.trouble().isPresent()) {
+    if (isInTrouble()) {
       tell(state.trouble());
     }
   }
 
   /** Writes what waits, unless that failed a moment ago. */
   void write(long micros) {
-    if (state.trouble().isEmpty() || micros >= retryAt) {
+    if (!isInTrouble() || micros >= retryAt) {
       writeNow(micros);
     }
   }
 
   void writeNow(long micros) {
     try {
+      if (isInTrouble() && waiting.isEmpty()) {
+        probe.run();
+      }
       while (!waiting.isEmpty()) {
-        waiting.peek().run();
+        waiting.peek().work().run();
         waiting.remove();
       }
       retryAt = Long.MAX_VALUE;
@@ -101,10 +127,10 @@ final class Backlog {
 
   private void tell(Optional<String> trouble) {
     Instant since = trouble.equals(state.trouble()) ? state.since() : clock.now();
-    StoreState next = new StoreState(state.station(), trouble, since, waiting.size(), isFull());
-    boolean normal = trouble.isEmpty() && state.trouble().isEmpty();
-    state = next;
-    if (!normal) {
+    int shots = (int) waiting.stream().filter(Waiting::isShot).count();
+    StoreState next = new StoreState(state.station(), trouble, since, shots, isFull());
+    if (!next.equals(state)) {
+      state = next;
       listener.accept(next);
     }
   }

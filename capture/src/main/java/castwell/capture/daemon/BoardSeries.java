@@ -8,6 +8,7 @@ import castwell.capture.wire.Sentence.EdgeSeen;
 import castwell.capture.wire.Sentence.Heartbeat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which board a station hears when its name is taken: boot counters get reset, and two boards can
@@ -37,9 +38,9 @@ final class BoardSeries {
   }
 
   /** One that holds nothing of this boot, or a new one. */
-  Board another(Board taken, int boot, long micros) {
+  Board another(Board taken, int boot, Set<Board> used, long micros) {
     return store
-        .read(t -> unused(t, free(t, taken.device(), micros), boot))
+        .read(t -> unused(t, free(t, taken.device(), micros), boot, used))
         .orElseGet(() -> store.write(t -> t.boards().begin(taken.device())));
   }
 
@@ -49,13 +50,17 @@ final class BoardSeries {
         .toList();
   }
 
-  /** The series that holds this very edge, or one that holds nothing of its boot, or a new one. */
-  Board of(Board taken, EdgeSeen edge, long micros) {
+  /**
+   * The series that holds this very edge, or one that holds nothing of its boot, or a new one.
+   *
+   * @param used those that have edges of that boot, though it may not be stored yet
+   */
+  Board of(Board taken, EdgeSeen edge, Set<Board> used, long micros) {
     return store.write(
         t -> {
           List<Board> all = free(t, taken.device(), micros);
           Optional<Board> same = all.stream().filter(board -> holds(t, board, edge)).findFirst();
-          return same.or(() -> unused(t, all, edge.boot()))
+          return same.or(() -> unused(t, all, edge.boot(), used))
               .orElseGet(() -> t.boards().begin(taken.device()));
         });
   }
@@ -63,20 +68,24 @@ final class BoardSeries {
   /**
    * The series that holds this very beat, or the one it was taken for unless more edges of its boot
    * are stored than it has counted, or one that holds nothing of its boot, or a new one.
+   *
+   * @param used those that have edges of that boot, though it may not be stored yet
    */
-  Board of(Board taken, Heartbeat beat, long micros) {
+  Board of(Board taken, Heartbeat beat, Set<Board> used, long micros) {
     return store.write(
         t -> {
           List<Board> all = free(t, taken.device(), micros);
           Optional<Board> same = all.stream().filter(b -> t.raw().holds(b.id(), beat)).findFirst();
           boolean canBe = t.raw().highestEdge(taken.id(), beat.boot()) <= beat.edges();
-          return same.or(() -> canBe ? Optional.of(taken) : unused(t, all, beat.boot()))
+          return same.or(() -> canBe ? Optional.of(taken) : unused(t, all, beat.boot(), used))
               .orElseGet(() -> t.boards().begin(taken.device()));
         });
   }
 
-  private static Optional<Board> unused(Transaction t, List<Board> all, int boot) {
-    return all.stream().filter(b -> t.raw().highestEdge(b.id(), boot) == 0).findFirst();
+  private static Optional<Board> unused(Transaction t, List<Board> all, int boot, Set<Board> used) {
+    return all.stream()
+        .filter(b -> !used.contains(b) && t.raw().highestEdge(b.id(), boot) == 0)
+        .findFirst();
   }
 
   static boolean isSame(StoredEdge stored, EdgeSeen edge) {

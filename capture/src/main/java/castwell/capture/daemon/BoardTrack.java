@@ -18,6 +18,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The board that a station hears, through its boots: edges go to the boot they are of, and come out
@@ -132,7 +134,7 @@ final class BoardTrack {
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      isAnother(series.of(c.board(), edge, micros), micros);
+      isAnother(series.of(c.board(), edge, used(edge.boot()), micros), micros);
       edge(edge, micros);
     }
     recognised = true;
@@ -148,7 +150,7 @@ final class BoardTrack {
     if (recognised) {
       return Optional.empty();
     }
-    Board board = series.of(c.board(), beat, micros);
+    Board board = series.of(c.board(), beat, used(beat.boot()), micros);
     boolean another = board.id() != c.board().id();
     if (another) {
       isAnother(board, micros);
@@ -166,9 +168,22 @@ final class BoardTrack {
     boolean taken = context.map(c -> series.isElsewhere(c.board(), micros)).orElse(false);
     if (taken) {
       LaneContext c = context.orElseThrow();
-      isAnother(series.another(c.board(), c.boot(), micros), micros);
+      isAnother(series.another(c.board(), c.boot(), used(c.boot()), micros), micros);
     }
     return taken ? context : Optional.empty();
+  }
+
+  /** Boards with edges of that boot that may be on their way to the store. */
+  private Set<Board> used(int boot) {
+    Set<Board> used =
+        closed.stream()
+            .filter(passage -> passage.boot() == boot)
+            .map(ClosedPassage::board)
+            .collect(Collectors.toSet());
+    context
+        .filter(c -> c.boot() == boot && c.assembler().hasEdges())
+        .ifPresent(c -> used.add(c.board()));
+    return used;
   }
 
   private void isAnother(Board board, long micros) {

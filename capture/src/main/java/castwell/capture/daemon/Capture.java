@@ -59,7 +59,12 @@ public final class Capture implements AutoCloseable {
                   station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
           Backlog backlog =
               new Backlog(
-                  station, hostClock, Backlog.MOST, lane.facts()::size, announcer::storeChanged);
+                  station,
+                  hostClock,
+                  Backlog.MOST,
+                  lane.facts()::size,
+                  store::probe,
+                  announcer::storeChanged);
           stations.put(station, new Pipeline(lane, recorder, desk, announcer, store, backlog));
           readers.add(new PortReader(station, port, micros, this::post));
         });
@@ -116,11 +121,18 @@ public final class Capture implements AutoCloseable {
       if (signal != null) {
         stations.get(signal.station()).hear(signal);
       }
-      long now = micros.getAsLong();
-      stations.values().forEach(station -> station.advance(now));
+      long until = heardUntil();
+      stations.values().forEach(station -> station.advance(until));
     }
     long now = micros.getAsLong();
     stations.values().forEach(station -> station.end(now));
+  }
+
+  /** A host that is behind must not take for silence what it hasn't come to yet. */
+  private long heardUntil() {
+    long now = micros.getAsLong();
+    Signal waiting = signals.peek();
+    return waiting == null ? now : Math.min(now, waiting.micros());
   }
 
   /** The next signal, or null when something is due before one comes. */

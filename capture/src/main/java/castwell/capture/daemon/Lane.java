@@ -25,6 +25,10 @@ import java.util.function.Consumer;
 /** One station: bytes from its board to closed passages, hops one and two. Used by one thread. */
 final class Lane {
   private static final long FLUSH_MICROS = 30_000_000;
+  private static final long NEVER_YET = Long.MIN_VALUE;
+
+  /** An odd number near 2^64 over the golden ratio scatters names that are alike (Knuth, 6.4). */
+  private static final long SCATTER = 0x9E37_79B9_7F4A_7C15L;
 
   /** What to take a board for that never said who it is. */
   private static final String UNNAMED = "unnamed";
@@ -45,7 +49,7 @@ final class Lane {
   private final List<KeyPress> keys = new ArrayList<>();
   private final BoardTrack track;
   private int keep;
-  private long nextFlush = FLUSH_MICROS;
+  private long nextFlush = NEVER_YET;
 
   record KeyPress(Key key, Instant at) {}
 
@@ -126,6 +130,12 @@ final class Lane {
     advance(micros);
   }
 
+  /** What comes from now on is lost, as far as the board doesn't keep it. */
+  void stopListening(long micros) {
+    asker.closed();
+    watch.notListening(micros);
+  }
+
   /** Does what is due by now. */
   void advance(long micros) {
     recentFaults.advance(micros);
@@ -152,8 +162,14 @@ final class Lane {
     if (micros < nextFlush) {
       return false;
     }
-    nextFlush = micros + FLUSH_MICROS;
-    return !facts.isEmpty();
+    boolean isFirst = nextFlush == NEVER_YET;
+    nextFlush = micros + (isFirst ? phase() : FLUSH_MICROS);
+    return !isFirst && !facts.isEmpty();
+  }
+
+  /** Stations that began together write at times of their own: no arrow waits for them all. */
+  private long phase() {
+    return Math.floorMod(station.hashCode() * SCATTER, FLUSH_MICROS);
   }
 
   /** Nothing more will come: what is open closes. */

@@ -47,6 +47,15 @@ final class LinkWatch {
             now));
   }
 
+  /** Whether it beats can't be told. */
+  void notListening(long micros) {
+    offlineAt = Long.MAX_VALUE;
+    if (state.state() == State.ONLINE || state.state() == State.WAITING) {
+      String sentence = "The board isn't listened to until what waits is on the disk.";
+      change(state.with(State.WAITING, sentence, clock.at(micros)));
+    }
+  }
+
   void closed(String sentence, long micros) {
     offlineAt = Long.MAX_VALUE;
     State next = state.state() == State.SEARCHING ? State.SEARCHING : State.UNPLUGGED;

@@ -22,7 +22,6 @@ final class Pipeline {
   private final Backlog backlog;
   private Optional<Signal.Opened> link = Optional.empty();
   private boolean deaf;
-  private long listensAgainAt = Long.MAX_VALUE;
 
   Pipeline(
       Lane lane, Recorder recorder, Desk desk, Announcer announcer, Store store, Backlog backlog) {
@@ -55,8 +54,7 @@ final class Pipeline {
   }
 
   long nextLook() {
-    long next = Math.min(lane.nextLook(), backlog.nextLook());
-    return deaf ? Math.min(next, listensAgainAt) : next;
+    return Math.min(lane.nextLook(), backlog.nextLook());
   }
 
   void hear(Signal signal) {
@@ -72,7 +70,6 @@ final class Pipeline {
   }
 
   void advance(long micros) {
-    listenAgain(micros);
     attempt(() -> lane.advance(micros), micros);
     pass(micros);
   }
@@ -80,8 +77,8 @@ final class Pipeline {
   /** Closes what is open and brings every figure up to date. */
   void end(long micros) {
     attempt(() -> lane.end(micros), micros);
-    backlog.add(this::flush);
     takeOver();
+    backlog.add(this::flush);
     backlog.writeNow(micros);
   }
 
@@ -100,19 +97,13 @@ final class Pipeline {
 
   private void stopListening(long micros) {
     deaf = true;
-    listensAgainAt = micros + Backlog.RETRY_MICROS;
+    lane.stopListening(micros);
   }
 
   /** As over a new link: closing and opening the port would start many a board anew. */
   private void listenAgain(long micros) {
-    if (deaf && micros >= listensAgainAt) {
-      if (backlog.isFull()) {
-        listensAgainAt = micros + Backlog.RETRY_MICROS;
-      } else {
-        deaf = false;
-        link.ifPresent(open -> attempt(() -> lane.hear(open.at(micros)), micros));
-      }
-    }
+    deaf = false;
+    link.ifPresent(open -> attempt(() -> lane.hear(open.at(micros)), micros));
   }
 
   private void pass(long micros) {
@@ -123,6 +114,8 @@ final class Pipeline {
     backlog.write(micros);
     if (backlog.isFull() && !deaf) {
       stopListening(micros);
+    } else if (deaf && !backlog.isInTrouble()) {
+      listenAgain(micros);
     }
   }
 
@@ -132,7 +125,7 @@ final class Pipeline {
       backlog.add(() -> desk.key(lane.station(), press.key(), press.at()));
     }
     for (ClosedPassage passage : lane.takeClosed()) {
-      backlog.add(() -> record(passage));
+      backlog.addShot(() -> record(passage));
     }
   }
 

@@ -118,7 +118,8 @@ public final class PlanDesk {
 
   /**
    * Within the transaction that records or changes a shot: the plan goes on when it was its turn's
-   * and counts. One that the plan went on by already may want to be shot again, which is only told.
+   * and counts. Else what is to be told of the plan may have changed: that the turn was missed, or
+   * that a shot which it went on by may want to be shot again.
    */
   static void shot(Transaction t, Passages.Row row) {
     Optional<Plan> current = t.plans().current(row.station());
@@ -127,14 +128,16 @@ public final class PlanDesk {
     }
     Plan plan = current.get();
     Standing standing = standing(t, plan);
-    if (standing.shots().values().stream().anyMatch(shots -> shots.contains(row.id()))) {
-      t.feed().add(Feed.Kind.PLAN, plan.station(), OptionalLong.empty());
-    } else if (standing.progress() instanceof Progress.Running running
+    boolean isKnown =
+        standing.shots().values().stream().anyMatch(shots -> shots.contains(row.id()));
+    if (!isKnown
+        && standing.progress() instanceof Progress.Running running
         && isShotOf(t, turn(t, plan, running.turn()), running, row)) {
-      Event event =
-          new Event(
-              Happened.SHOT, running.turn(), OptionalLong.of(row.id()), row.firedMs(), "a shot");
+      OptionalLong shot = OptionalLong.of(row.id());
+      Event event = new Event(Happened.SHOT, running.turn(), shot, row.firedMs(), "a shot");
       happen(t, plan, event, row.firedMs().plus(JUST_AFTER));
+    } else if (isKnown || standing.isGoingOn()) {
+      t.feed().add(Feed.Kind.PLAN, plan.station(), OptionalLong.empty());
     }
   }
 

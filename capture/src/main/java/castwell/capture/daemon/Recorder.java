@@ -49,25 +49,32 @@ final class Recorder {
    */
   void record(ClosedPassage closed, Consumer<Transaction> facts) {
     closed.listening().id(); // entered in a transaction of its own, since it outlives this one
-    store.writing(
-        t -> {
-          facts.accept(t);
-          t.raw().edges(closed.board().id(), closed.boot(), closed.passage().edges());
-          TickRate rate =
-              reprocessing.rate(
-                  t, closed.station(), closed.fired(), closed.timing(), closed.clock());
-          var conditions = new Reprocessing.Conditions(rate, closed.airDensity());
-          Passage passage = closed.passage();
-          List<Passages.Row> known =
-              t.passages()
-                  .named(
-                      closed.board().id(), closed.boot(), passage.firstEdge(), passage.lastEdge());
-          Passages.Row row =
-              known.isEmpty() ? insert(t, closed, conditions) : amend(t, closed, known, conditions);
-          t.feed().shot(closed.station(), row.id());
-          PlanDesk.shot(t, row);
-          follow(t, closed, row, rate);
-        });
+    Current now =
+        store.write(
+            t -> {
+              facts.accept(t);
+              t.raw().edges(closed.board().id(), closed.boot(), closed.passage().edges());
+              TickRate rate =
+                  reprocessing.rate(
+                      t, closed.station(), closed.fired(), closed.timing(), closed.clock());
+              var conditions = new Reprocessing.Conditions(rate, closed.airDensity());
+              Passage passage = closed.passage();
+              List<Passages.Row> known =
+                  t.passages()
+                      .named(
+                          closed.board().id(),
+                          closed.boot(),
+                          passage.firstEdge(),
+                          passage.lastEdge());
+              Passages.Row row =
+                  known.isEmpty()
+                      ? insert(t, closed, conditions)
+                      : amend(t, closed, known, conditions);
+              t.feed().shot(closed.station(), row.id());
+              PlanDesk.shot(t, row);
+              return follow(t, closed, row, rate);
+            });
+    current.put(new Key(closed.station(), closed.board().id()), now);
   }
 
   private Passages.Row insert(
@@ -123,8 +130,12 @@ final class Recorder {
     return row;
   }
 
-  /** Keeps the session's earlier shots at the rate that is known now. */
-  private void follow(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
+  /**
+   * Keeps the session's earlier shots at the rate that is known now.
+   *
+   * @return what holds once this is on the disk
+   */
+  private Current follow(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
     Key key = new Key(closed.station(), closed.board().id());
     Current before = current.get(key);
     if (before == null) {
@@ -134,40 +145,42 @@ final class Recorder {
     }
     boolean sameSession = before != null && before.session() == row.sessionId();
     TickRate applied = sameSession ? before.rate() : rate;
-    current.put(key, new Current(row.sessionId(), applied, closed.timing(), closed.fired()));
-    if (sameSession) {
-      catchUp(t, key, rate);
-    }
+    Current now = new Current(row.sessionId(), applied, closed.timing(), closed.fired());
+    return sameSession ? catchUp(t, key, now, rate) : now;
   }
 
   /** The board beat on: what is known better now holds for the session's earlier shots too. */
   boolean refresh(String station, long boardId, BoardClock clock) {
     Key key = new Key(station, boardId);
-    Current now = current.get(key);
-    return now != null
-        && store.write(
+    Current before = current.get(key);
+    if (before == null) {
+      return false;
+    }
+    Current now =
+        store.write(
             t -> {
-              TickRate rate = reprocessing.rate(t, station, now.fired(), now.timing(), clock);
-              boolean moved = catchUp(t, key, rate);
-              if (moved) {
+              TickRate rate = reprocessing.rate(t, station, before.fired(), before.timing(), clock);
+              Current next = catchUp(t, key, before, rate);
+              if (next != before) {
                 t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
               }
-              return moved;
+              return next;
             });
+    current.put(key, now);
+    return now != before;
   }
 
-  private boolean catchUp(Transaction t, Key key, TickRate rate) {
-    Current now = current.get(key);
+  private Current catchUp(Transaction t, Key key, Current now, TickRate rate) {
     boolean moved =
         Math.abs(rate.hz() / now.rate().hz() - 1) > NOTEWORTHY
             || rate.relativeU() < now.rate().relativeU() / 2;
-    if (moved) {
-      t.passages().ofSession(now.session()).stream()
-          .filter(row -> row.boardId() == key.boardId())
-          .forEach(row -> reprocessing.again(t, row, rate));
-      current.put(key, new Current(now.session(), rate, now.timing(), now.fired()));
+    if (!moved) {
+      return now;
     }
-    return moved;
+    t.passages().ofSession(now.session()).stream()
+        .filter(row -> row.boardId() == key.boardId())
+        .forEach(row -> reprocessing.again(t, row, rate));
+    return new Current(now.session(), rate, now.timing(), now.fired());
   }
 
   private String date(Instant instant) {

@@ -54,7 +54,7 @@ public final class Replay {
             desk,
             nobody,
             store,
-            new Backlog(station, clock, 0, () -> 0, state -> {}));
+            new Backlog(station, clock, 0, () -> 0, () -> {}, state -> {}));
     pipeline.hear(new Signal.Opened(station, 0, "recording " + header.name(), new Mute()));
     long last = 0;
     for (Optional<RecordedLine> line = recording.next();

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param trouble what keeps it from there, in one sentence; empty when nothing does
  * @param since when that began
- * @param waiting how many passages and key presses are kept in memory alone
+ * @param waiting how many passages are kept in memory alone
  * @param full whether there is no room for more, so that the board isn't listened to; it keeps its
  *     last edges until it is
  */

@@ -96,7 +96,7 @@ record ShotRow(
     Optional<String> station = line.words("station");
     if (station.isPresent() && !station.get().matches("[A-Za-z0-9._-]{1,32}")) {
       throw new CantRead(
-          "%s can't be a station's name: write 1 to 32 of A-Z a-z 0-9 . _ -",
+          "%s can't be a station's name: write 1 to 32 of A-Z a-z 0-9 . _ - and no others.",
           line.named("station"));
     }
     return station;

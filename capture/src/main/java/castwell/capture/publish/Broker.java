@@ -38,13 +38,13 @@ public record Broker(
   }
 
   boolean isEncrypted() {
-    return url.getScheme().equals("mqtts");
+    return url.getScheme().equals(SettledModules.ENCRYPTED);
   }
 
   /** As the client library writes it. */
   String serverUri() {
     int port = url.getPort() >= 0 ? url.getPort() : isEncrypted() ? 8883 : 1883;
-    return (isEncrypted() ? "ssl://" : "tcp://") + url.getHost() + ":" + port;
+    return url.getScheme() + "://" + url.getHost() + ":" + port;
   }
 
   /**
@@ -53,10 +53,11 @@ public record Broker(
   public static URI url(String text) {
     try {
       URI url = URI.create(text);
-      boolean plain = "mqtt".equals(url.getScheme()) || "mqtts".equals(url.getScheme());
+      String scheme = url.getScheme();
+      boolean mqtt = SettledModules.PLAIN.equals(scheme) || SettledModules.ENCRYPTED.equals(scheme);
       boolean bare = url.getUserInfo() == null && url.getRawQuery() == null;
       boolean rootOnly = url.getRawPath() == null || url.getRawPath().matches("/?");
-      if (plain && bare && rootOnly && url.getHost() != null) {
+      if (mqtt && bare && rootOnly && url.getHost() != null) {
         return url;
       }
     } catch (IllegalArgumentException e) {

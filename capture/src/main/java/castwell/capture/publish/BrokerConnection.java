@@ -1,9 +1,14 @@
 package castwell.capture.publish;
 
+import java.io.EOFException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.eclipse.paho.mqttv5.client.IMqttToken;
 import org.eclipse.paho.mqttv5.client.MqttAsyncClient;
 import org.eclipse.paho.mqttv5.client.MqttCallback;
@@ -30,10 +35,16 @@ public final class BrokerConnection implements AutoCloseable {
   /** Retain handling (MQTT 5.0, 3.8.3.1). */
   private static final int NOTHING_KEPT = 2;
 
+  /** The library would print what breaks, with a trace; here it is told in a sentence. */
+  private static final Logger LIBRARY = Logger.getLogger("org.eclipse.paho.mqttv5");
+
+  static {
+    LIBRARY.setLevel(Level.OFF);
+  }
+
   private final MqttAsyncClient client;
   private final Broker broker;
   private final Heard heard;
-  private final int mostInFlight;
   private final AtomicBoolean left = new AtomicBoolean();
 
   /** A message on its way. */
@@ -57,11 +68,10 @@ public final class BrokerConnection implements AutoCloseable {
     }
   }
 
-  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard, int mostInFlight) {
+  private BrokerConnection(MqttAsyncClient client, Broker broker, Heard heard) {
     this.client = client;
     this.broker = broker;
     this.heard = heard;
-    this.mostInFlight = mostInFlight;
   }
 
   /**
@@ -81,20 +91,32 @@ public final class BrokerConnection implements AutoCloseable {
     Heard heard = new Heard(listener, lost);
     MqttConnectionOptions options = options(broker);
     will.ifPresent(message -> options.setWill(message.topic(), packet(message)));
-    MqttAsyncClient client = null;
     try {
-      client = new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
+      MqttAsyncClient client =
+          new MqttAsyncClient(broker.serverUri(), clientId, new MemoryPersistence());
       client.setCallback(heard);
+      heard.room.release(connect(client, options, broker));
+      return new BrokerConnection(client, broker, heard);
+    } catch (MqttException e) {
+      throw unavailable(broker, e);
+    }
+  }
+
+  /** Returns how many messages it may have in flight. */
+  private static int connect(MqttAsyncClient client, MqttConnectionOptions options, Broker broker)
+      throws MqttException {
+    try {
       IMqttToken connected = client.connect(options);
-      connected.waitForCompletion(broker.patience().toMillis());
+      // not before the library itself gives up: it leaves a thread behind where that is forestalled
+      connected.waitForCompletion(broker.patience().plusSeconds(1).toMillis());
       int allowed =
           Optional.ofNullable(connected.getResponseProperties())
               .map(MqttProperties::getReceiveMaximum)
               .orElse(MOST_IN_FLIGHT);
-      return new BrokerConnection(client, broker, heard, Math.min(allowed, MOST_IN_FLIGHT));
+      return Math.min(allowed, MOST_IN_FLIGHT);
     } catch (MqttException e) {
       abandon(client);
-      throw unavailable(broker, e);
+      throw e;
     }
   }
 
@@ -119,11 +141,6 @@ public final class BrokerConnection implements AutoCloseable {
     return options;
   }
 
-  /** How many messages may be sent before the first is awaited. */
-  public int mostInFlight() {
-    return mostInFlight;
-  }
-
   /**
    * Hears what is said from now on, not what was kept from before.
    *
@@ -142,11 +159,18 @@ public final class BrokerConnection implements AutoCloseable {
     }
   }
 
+  /** Waits while as many are in flight as the broker takes; then sends. */
   public Sent send(Message message) throws BrokerUnavailable {
     try {
+      if (!heard.room.tryAcquire(broker.patience().toMillis(), TimeUnit.MILLISECONDS)) {
+        throw new MqttException(MqttClientException.REASON_CODE_CLIENT_TIMEOUT);
+      }
       return new Sent(message.topic(), client.publish(message.topic(), packet(message)));
     } catch (MqttException e) {
       throw unavailable(broker, e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new BrokerUnavailable("The broker %s is left.".formatted(broker.url()), e);
     }
   }
 
@@ -196,18 +220,12 @@ public final class BrokerConnection implements AutoCloseable {
     return left.compareAndSet(false, true);
   }
 
+  /** Its own close would pull the ground from under threads of its that still end. */
   private static void abandon(MqttAsyncClient client) {
-    if (client != null) {
-      try {
-        client.disconnectForcibly(0, 1, false);
-      } catch (MqttException e) {
-        // not connected
-      }
-      try {
-        client.close(true);
-      } catch (MqttException e) {
-        // closed already
-      }
+    try {
+      client.disconnectForcibly(0, 1, false);
+    } catch (MqttException e) {
+      // not connected
     }
   }
 
@@ -228,7 +246,10 @@ public final class BrokerConnection implements AutoCloseable {
           case 0x86, 0x87, 4, 5 -> "user, password or certificate was refused, or the access list";
           case MqttClientException.REASON_CODE_CLIENT_TIMEOUT -> "no answer in time";
           default ->
-              root.getMessage() == null ? root.getClass().getSimpleName() : root.getMessage();
+              root instanceof EOFException
+                  ? "it ended the connection"
+                  : Optional.ofNullable(root.getMessage())
+                      .orElseGet(root.getClass()::getSimpleName);
         };
     return new BrokerUnavailable(
         "The broker %s can't be spoken to (%s).".formatted(broker.url(), why), e);
@@ -239,6 +260,12 @@ public final class BrokerConnection implements AutoCloseable {
     private final Consumer<Message> listener;
     private final Runnable lost;
     private final AtomicBoolean silent = new AtomicBoolean();
+
+    /**
+     * For messages in flight. The library counts them too, but says that one has arrived before it
+     * has counted it as such, and refuses the next then.
+     */
+    private final Semaphore room = new Semaphore(0);
 
     Heard(Consumer<Message> listener, Runnable lost) {
       this.listener = listener;
@@ -266,7 +293,9 @@ public final class BrokerConnection implements AutoCloseable {
     public void mqttErrorOccurred(MqttException e) {}
 
     @Override
-    public void deliveryComplete(IMqttToken token) {}
+    public void deliveryComplete(IMqttToken token) {
+      room.release();
+    }
 
     @Override
     public void connectComplete(boolean reconnect, String serverUri) {}

@@ -54,7 +54,7 @@ final class Outbox {
    * @return whether more wait
    */
   boolean passOn(BrokerConnection connection) throws BrokerUnavailable {
-    Batch batch = next(Math.min(MOST_IN_FLIGHT, connection.mostInFlight()));
+    Batch batch = next();
     List<BrokerConnection.Sent> sent = new ArrayList<>();
     for (Entry entry : batch.entries()) {
       sent.add(connection.send(entry.message()));
@@ -83,12 +83,12 @@ final class Outbox {
     store.writing(t -> t.feed().moveTo(reader, item));
   }
 
-  private Batch next(int atMost) {
+  private Batch next() {
     return store.read(
         t -> {
-          List<Feed.Item> items = t.feed().after(place, topics.station(), atMost);
-          boolean full = items.size() == atMost;
-          long end = full ? items.get(atMost - 1).id() : t.feed().last();
+          List<Feed.Item> items = t.feed().after(place, topics.station(), MOST_IN_FLIGHT);
+          boolean full = items.size() == MOST_IN_FLIGHT;
+          long end = full ? items.get(MOST_IN_FLIGHT - 1).id() : t.feed().last();
           List<Entry> entries = new ArrayList<>();
           for (Feed.Item item : items) {
             message(t, item).ifPresent(message -> entries.add(new Entry(item.id(), message)));

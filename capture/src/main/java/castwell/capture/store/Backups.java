@@ -1,11 +1,8 @@
 package castwell.capture.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
@@ -57,7 +54,7 @@ public final class Backups {
         .findFirst();
   }
 
-  private static void enter(Handle handle, Made made, Instant now) {
+  static void enter(Handle handle, Made made, Instant now) {
     handle.execute(
         "INSERT INTO backup (at_ms, path, bytes) VALUES (?, ?, ?)",
         now.toEpochMilli(),
@@ -67,14 +64,11 @@ public final class Backups {
 
   /** On the disk under its name, whole, or not at all. */
   static Holding copy(Handle source, Path target, Progress progress) throws IOException {
-    Path part = target.resolveSibling(target.getFileName() + ".part");
-    Files.deleteIfExists(part);
+    Path part = WholeFile.partOf(target);
     try {
       Holding holding = copyAsOfNow(source, part, progress);
       readBack(part, holding);
-      sync(part, StandardOpenOption.WRITE);
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-      sync(target.toAbsolutePath().getParent(), StandardOpenOption.READ);
+      WholeFile.name(part, target);
       return holding;
     } finally {
       Files.deleteIfExists(part);
@@ -132,12 +126,6 @@ public final class Backups {
       throw new StoreRefused(
           "The backup isn't sound and was thrown away (%s): run \"castwell verify\"."
               .formatted(faults.get(0)));
-    }
-  }
-
-  static void sync(Path path, StandardOpenOption mode) throws IOException {
-    try (FileChannel written = FileChannel.open(path, mode)) {
-      written.force(true);
     }
   }
 }

@@ -10,11 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Types;
 import java.time.Instant;
+import java.util.Optional;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.argument.AbstractArgumentFactory;
 import org.jdbi.v3.core.argument.Argument;
 import org.jdbi.v3.core.config.ConfigRegistry;
 import org.jdbi.v3.core.mapper.ColumnMapper;
+import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
@@ -28,13 +30,31 @@ final class Databases {
   private Databases() {}
 
   static Jdbi jdbi(Path file) {
+    return jdbi("jdbc:sqlite:" + file);
+  }
+
+  /**
+   * To read. Where nothing can be written SQLite reads only a file that it is told nobody changes;
+   * one that somebody writes to has a write-ahead log beside it. Source: SQLite's "Write-Ahead
+   * Logging", 5, and "Uniform Resource Identifiers", 3.2.
+   */
+  static Jdbi jdbiToRead(Path file) throws IOException {
+    boolean still = !Files.isWritable(file.toAbsolutePath().getParent()) && sizeOf(log(file)) == 0;
+    return still ? jdbi("jdbc:sqlite:" + file.toUri() + "?immutable=1") : jdbi(file);
+  }
+
+  private static Path log(Path file) {
+    return file.resolveSibling(file.getFileName() + "-wal");
+  }
+
+  private static Jdbi jdbi(String url) {
     SQLiteConfig config = new SQLiteConfig();
     config.setJournalMode(JournalMode.WAL);
     config.setSynchronous(SynchronousMode.FULL);
     config.enforceForeignKeys(true);
     config.setBusyTimeout(BUSY_MILLIS);
     SQLiteDataSource source = new SQLiteDataSource(config);
-    source.setUrl("jdbc:sqlite:" + file);
+    source.setUrl(url);
     Jdbi jdbi = Jdbi.create(source);
     jdbi.registerArgument(new InstantAsMillis());
     jdbi.registerColumnMapper(
@@ -52,8 +72,7 @@ final class Databases {
    */
   static void refuseCut(Path file) {
     try {
-      if (!Files.isRegularFile(file)
-          || sizeOf(file.resolveSibling(file.getFileName() + "-wal")) > 0) {
+      if (!Files.isRegularFile(file) || sizeOf(log(file)) > 0) {
         return;
       }
       long size = Files.size(file);
@@ -89,10 +108,24 @@ final class Databases {
     if (e instanceof StoreRefused) {
       return e;
     }
+    Optional<StoreUnavailable> trouble = StoreUnavailable.ofDisk(file, e);
+    if (trouble.isPresent()) {
+      return new StoreRefused(trouble.get().getMessage(), e);
+    }
+    if (hasCause(e, NativeLibraryNotFoundException.class)) {
+      return new StoreRefused(
+          "SQLite can't be unpacked into %s, nor into %s: free some space there."
+              .formatted(file.resolveSibling("native"), System.getProperty("java.io.tmpdir")),
+          e);
+    }
     return new StoreRefused(
         "%s can't be opened as Castwell's database (%s): put back a backup of it, or name another folder with --data."
             .formatted(file, rootMessage(e)),
         e);
+  }
+
+  private static boolean hasCause(Throwable e, Class<? extends Throwable> type) {
+    return e != null && (type.isInstance(e) || hasCause(e.getCause(), type));
   }
 
   private static String rootMessage(Throwable e) {

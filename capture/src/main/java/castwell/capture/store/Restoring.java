@@ -1,11 +1,8 @@
 package castwell.capture.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -35,8 +32,9 @@ public final class Restoring {
     if (!Files.isRegularFile(backup)) {
       throw new StoreRefused("There is no file %s: name a backup.".formatted(backup));
     }
-    FileChannel lock = Store.lockFolder(folder);
+    Claim claim = Claim.on(folder);
     try {
+      NativeLibrary.unpackInto(folder);
       Path file = folder.resolve(Store.FILE);
       Path next = folder.resolve(Store.FILE + ".next");
       Holding holding = copyIn(backup, next, progress);
@@ -45,11 +43,11 @@ public final class Restoring {
       // Frames of the old one would be taken for the new one's.
       Files.deleteIfExists(beside(file, "-wal"));
       Files.deleteIfExists(beside(file, "-shm"));
-      Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
-      Backups.sync(folder, StandardOpenOption.READ);
+      WholeFile.syncNames(folder);
+      WholeFile.name(next, file);
       return new Restored(holding, aside);
     } finally {
-      lock.close();
+      claim.close();
     }
   }
 
@@ -81,8 +79,10 @@ public final class Restoring {
     Path log = beside(file, "-wal");
     if (Files.exists(log) && Files.size(log) > 0) {
       Files.copy(log, beside(aside, "-wal"));
+      WholeFile.syncContent(beside(aside, "-wal"));
     }
-    Backups.sync(aside, StandardOpenOption.WRITE);
+    WholeFile.syncContent(aside);
+    WholeFile.syncNames(aside.getParent());
     return aside;
   }
 

@@ -3,12 +3,8 @@ package castwell.capture.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
@@ -84,16 +80,12 @@ final class Schema {
     }
   }
 
-  /** On the disk under its name, or not at all; in the place of one from a step that failed. */
+  /** In the place of one from a step that failed. */
   private static void backUp(Handle handle, Path backup) {
-    Path part = backup.resolveSibling(backup.getFileName() + ".part");
     try {
-      Files.deleteIfExists(part);
+      Path part = WholeFile.partOf(backup);
       handle.execute("VACUUM INTO ?", part.toString());
-      try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
-        written.force(true);
-      }
-      Files.move(part, backup, StandardCopyOption.ATOMIC_MOVE);
+      WholeFile.name(part, backup);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -121,6 +121,23 @@ public final class Sessions {
         .findOne();
   }
 
+  /** The latest date that anything of a station was given while it was captured. */
+  public Optional<Instant> lastDated(String station) {
+    return handle
+        .createQuery(
+            """
+            SELECT max(ms) AS ms FROM (
+              SELECT max(at_ms) AS ms FROM tag_change WHERE station = :station
+              UNION ALL SELECT max(started_ms) FROM session WHERE station = :station
+              UNION ALL SELECT max(fired_ms) FROM passage WHERE station = :station AND board_id IS NOT NULL)""")
+        .bind("station", station)
+        .map((row, context) -> Columns.optionalLong(row, "ms"))
+        .one()
+        .stream()
+        .mapToObj(Instant::ofEpochMilli)
+        .findFirst();
+  }
+
   public Optional<Session> byId(long id) {
     return handle
         .createQuery("SELECT id, station, name, started_ms FROM session WHERE id = ?")

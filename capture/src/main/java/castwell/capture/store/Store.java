@@ -1,12 +1,9 @@
 package castwell.capture.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.locks.ReentrantLock;
@@ -21,11 +18,10 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Store implements AutoCloseable {
   static final String FILE = "castwell.db";
-  private static final String LOCK = "castwell.lock";
 
   private final Path folder;
   private final Jdbi jdbi;
-  private final Optional<FileChannel> lock;
+  private final Optional<Claim> claim;
 
   /** Opened anew after trouble, which may leave one in the middle of a transaction. */
   private Optional<Handle> writer;
@@ -35,11 +31,11 @@ public final class Store implements AutoCloseable {
 
   private final ReentrantLock writing = new ReentrantLock();
 
-  private Store(Path folder, Jdbi jdbi, Optional<Handle> writer, Optional<FileChannel> lock) {
+  private Store(Path folder, Jdbi jdbi, Optional<Handle> writer, Optional<Claim> claim) {
     this.folder = folder;
     this.jdbi = jdbi;
     this.writer = writer;
-    this.lock = lock;
+    this.claim = claim;
   }
 
   /**
@@ -49,16 +45,16 @@ public final class Store implements AutoCloseable {
    * @throws StoreRefused when that can't be done
    */
   public static Store open(Path folder) {
-    makeFolder(folder);
     Path file = folder.resolve(FILE);
-    FileChannel lock = lock(folder);
+    Claim claim = Claim.on(folder);
     try {
+      NativeLibrary.unpackInto(folder);
       Databases.refuseCut(file);
       Jdbi jdbi = Databases.jdbi(file);
       jdbi.useHandle(handle -> Schema.migrate(handle, file, Schema.STEPS));
-      return new Store(folder, jdbi, Optional.of(jdbi.open()), Optional.of(lock));
+      return new Store(folder, jdbi, Optional.of(jdbi.open()), Optional.of(claim));
     } catch (RuntimeException e) {
-      closeQuietly(lock);
+      claim.close();
       throw Databases.refused(file, e);
     }
   }
@@ -76,14 +72,17 @@ public final class Store implements AutoCloseable {
               .formatted(folder));
     }
     try {
+      NativeLibrary.unpackInto(folder);
       Databases.refuseCut(file);
-      Jdbi jdbi = Databases.jdbi(file);
+      Jdbi jdbi = Databases.jdbiToRead(file);
       int version = jdbi.withHandle(Schema::version);
       Schema.refuseNewer(version, file, Schema.STEPS);
       if (version < Schema.STEPS.size()) {
         open(folder).close();
       }
       return new Store(folder, jdbi, Optional.empty(), Optional.empty());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     } catch (RuntimeException e) {
       throw Databases.refused(file, e);
     }
@@ -95,7 +94,7 @@ public final class Store implements AutoCloseable {
    * @throws StoreUnavailable when the machine doesn't let it
    */
   public <T> T write(Function<Transaction, T> work) {
-    if (lock.isEmpty()) {
+    if (claim.isEmpty()) {
       throw new IllegalStateException("this store is open to read only");
     }
     writing.lock();
@@ -136,6 +135,15 @@ public final class Store implements AutoCloseable {
   }
 
   /**
+   * Writes what changes nothing, to see whether it gets onto the disk.
+   *
+   * @throws StoreUnavailable when it doesn't
+   */
+  public void probe() {
+    writing(t -> t.handle().execute("PRAGMA user_version = " + Schema.version(t.handle())));
+  }
+
+  /**
    * Reads one consistent state.
    *
    * @throws StoreUnavailable when the machine doesn't let it
@@ -159,7 +167,7 @@ public final class Store implements AutoCloseable {
     try {
       readers.forEach(Handle::close);
       writer.ifPresent(Handle::close);
-      lock.ifPresent(Store::closeQuietly);
+      claim.ifPresent(Claim::close);
     } finally {
       writing.unlock();
     }
@@ -187,69 +195,6 @@ public final class Store implements AutoCloseable {
 
   /** Whether a program is writing there now. */
   public static boolean isHeld(Path folder) {
-    Path lock = folder.resolve(LOCK);
-    if (!Files.exists(lock)) {
-      return false;
-    }
-    try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.WRITE)) {
-      return tryLock(channel).isEmpty();
-    } catch (IOException e) {
-      return false;
-    }
-  }
-
-  private static void makeFolder(Path folder) {
-    try {
-      Files.createDirectories(folder);
-      Path probe = Files.createTempFile(folder, ".castwell", null);
-      Files.delete(probe);
-    } catch (IOException e) {
-      throw new StoreRefused(
-          "The data folder %s can't be written to: give yourself the right to, or name another with --data."
-              .formatted(folder),
-          e);
-    }
-  }
-
-  /** For whoever puts another file in the database's place. */
-  static FileChannel lockFolder(Path folder) {
-    makeFolder(folder);
-    return lock(folder);
-  }
-
-  private static FileChannel lock(Path folder) {
-    try {
-      FileChannel channel =
-          FileChannel.open(
-              folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      if (tryLock(channel).isEmpty()) {
-        channel.close();
-        throw new StoreRefused(
-            "Another Castwell is writing to %s: stop it, or name another folder with --data."
-                .formatted(folder));
-      }
-      return channel;
-    } catch (IOException e) {
-      throw new StoreRefused(
-          "The data folder %s can't be locked (%s): name another with --data."
-              .formatted(folder, e.getMessage()),
-          e);
-    }
-  }
-
-  private static Optional<FileLock> tryLock(FileChannel channel) throws IOException {
-    try {
-      return Optional.ofNullable(channel.tryLock());
-    } catch (OverlappingFileLockException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static void closeQuietly(FileChannel channel) {
-    try {
-      channel.close();
-    } catch (IOException e) {
-      // The lock goes with the process.
-    }
+    return Claim.isHeld(folder);
   }
 }

@@ -35,6 +35,18 @@ class WildNumbersTest {
     assertThat(host.given().get(host.given().size() - 1).lastEdge()).isEqualTo(wild.number());
   }
 
+  /** Else the store would hold a passage that lacks two thousand million edges. */
+  @Test
+  void aPassageWhoseNumbersLeapIsTwo() {
+    List<Stamp> arrow = gates.arrow(5);
+    Stamp last = arrow.get(3);
+    host.beat(4, 0).hear(arrow.subList(0, 3));
+    host.hear(new Stamp(Integer.MAX_VALUE, last.gate(), last.kind(), last.ticks()), 5_040_000);
+    host.until(7);
+    assertThat(host.given())
+        .allMatch(passage -> passage.lastEdge() - passage.firstEdge() <= Holes.MOST_IN_A_ROW);
+  }
+
   @Test
   void edgesThatAllGetLostWhileBeatsCount() {
     Duration aDay = Duration.ofHours(24);

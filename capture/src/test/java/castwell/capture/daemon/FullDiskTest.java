@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.capture.FullDisk;
 import castwell.capture.store.Shot;
 import castwell.capture.store.StoreUnavailable;
+import castwell.capture.wire.Fault;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What can't be written waits in memory, in order, and nobody hears of it before it is written. */
 class FullDiskTest {
   private static final long SECOND = 1_000_000;
+  private static final int ROOM = 20;
 
   @TempDir Path folder;
 
@@ -30,11 +32,25 @@ class FullDiskTest {
   }
 
   private static HandFedLane online(RangeBench bench) {
-    HandFedLane lane = new HandFedLane(bench, "lane");
+    return online(bench, Backlog.MOST);
+  }
+
+  private static HandFedLane online(RangeBench bench, int mostWaiting) {
+    HandFedLane lane = new HandFedLane(bench, "lane", mostWaiting);
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, 0);
     return lane;
+  }
+
+  private static StoreState last(HandFedLane lane) {
+    return lane.stores().get(lane.stores().size() - 1);
+  }
+
+  private static void sayAgain(HandFedLane lane, long heard, int firstEdge, long stamped) {
+    for (int i = 0; i < 4; i++) {
+      lane.edgeOfArrow(heard, 7, firstEdge, i, stamped);
+    }
   }
 
   private static List<String> arrows(RangeBench bench) {
@@ -61,10 +77,10 @@ class FullDiskTest {
             lane.passTimeUntil(60 * SECOND);
             assertThat(bench.shots("lane")).hasSize(1);
             assertThat(told).containsExactly(1);
-            StoreState red = lane.stores().get(lane.stores().size() - 1);
+            StoreState red = last(lane);
             assertThat(red.trouble())
-                .contains(folder + " can't be read or written any more: look to its disk.");
-            assertThat(red.waiting()).isEqualTo(4);
+                .contains(folder + " can't be read or written: look to its disk.");
+            assertThat(red.waiting()).isEqualTo(2);
             assertThat(red.full()).isFalse();
           });
       lane.passTimeUntil(63 * SECOND);
@@ -72,9 +88,8 @@ class FullDiskTest {
       assertThat(bench.shots("lane").stream().map(Shot::fired))
           .allMatch(fired -> fired.isBefore(HandFedLane.STARTED.plusSeconds(16)));
       assertThat(told.get(told.size() - 1)).isEqualTo(3);
-      StoreState good = lane.stores().get(lane.stores().size() - 1);
-      assertThat(good.trouble()).isEmpty();
-      assertThat(good.waiting()).isZero();
+      assertThat(last(lane).trouble()).isEmpty();
+      assertThat(last(lane).waiting()).isZero();
       lane.arrow(70 * SECOND, 7, 13);
       lane.passTimeUntil(71 * SECOND);
       assertThat(arrows(bench)).containsExactly("none", "light", "heavy", "heavy");
@@ -84,34 +99,59 @@ class FullDiskTest {
   @Test
   void withoutRoomInMemoryTheBoardIsAskedAfterwardsForWhatItKeeps() {
     try (RangeBench bench = bench()) {
-      HandFedLane lane = online(bench);
-      int shots = Backlog.MOST + 5;
-      long at = (shots + 1) * SECOND;
+      HandFedLane lane = online(bench, ROOM);
+      int shots = ROOM + 5;
+      long at = (shots + 5) * SECOND;
       FullDisk.during(
           () -> {
             for (int i = 0; i < shots; i++) {
+              lane.beat(i * SECOND + SECOND / 2, 7, 4 * i);
               lane.arrow((i + 1) * SECOND, 7, 4 * i + 1);
             }
-            StoreState red = lane.stores().get(lane.stores().size() - 1);
-            assertThat(red.full()).isTrue();
-            assertThat(red.waiting()).isEqualTo(Backlog.MOST);
+            lane.passTimeUntil(at);
+            assertThat(last(lane).full()).isTrue();
+            assertThat(last(lane).waiting()).isEqualTo(ROOM);
+            assertThat(lane.link().state()).isEqualTo(LinkState.State.WAITING); // not offline
+            assertThat(lane.link().sentence()).contains("isn't listened to");
           });
       int asked = lane.asked().length();
       lane.passTimeUntil(at + 3 * SECOND);
-      assertThat(bench.shots("lane")).hasSize(Backlog.MOST);
+      assertThat(bench.shots("lane")).hasSize(ROOM);
       assertThat(lane.asked().substring(asked)).startsWith("?\n");
       lane.identity(at + 4 * SECOND, 7);
-      int firstLost = 4 * Backlog.MOST + 1;
+      int firstLost = 4 * ROOM + 1;
       assertThat(lane.asked()).contains("R,7," + firstLost + "\n");
       lane.beat(at + 5 * SECOND, 7, 4 * shots);
       for (int i = 0; i < 5; i++) { // the board says them again
-        for (int e = 0; e < 4; e++) {
-          long first = (Backlog.MOST + i + 1) * SECOND;
-          lane.edgeOfArrow(at + 6 * SECOND, 7, firstLost + 4 * i, e, first);
-        }
+        sayAgain(lane, at + 6 * SECOND, firstLost + 4 * i, (ROOM + i + 1) * SECOND);
       }
-      lane.passTimeUntil(at + 8 * SECOND);
-      assertThat(bench.shots("lane")).hasSize(Backlog.MOST + 5).allMatch(Shot::counts);
+      lane.passTimeUntil(at + 7 * SECOND);
+      assertThat(bench.shots("lane")).hasSize(shots).allMatch(Shot::counts);
+      assertThat(lane.link().state()).isEqualTo(LinkState.State.ONLINE);
+    }
+  }
+
+  @Test
+  void whatTheBoardNoLongerKeepsIsCountedAndShown() {
+    try (RangeBench bench = bench()) {
+      HandFedLane lane = online(bench, ROOM);
+      FullDisk.during(
+          () -> {
+            for (int i = 0; i < ROOM + 2; i++) {
+              lane.arrow((i + 1) * SECOND, 7, 4 * i + 1);
+            }
+          });
+      long at = (ROOM + 10) * SECOND;
+      lane.passTimeUntil(at);
+      lane.identity(at, 7);
+      lane.beat(at + 1000, 7, 4 * (ROOM + 2));
+      lane.say(at + 2000, "M,7,%d,%d".formatted(4 * ROOM + 1, 4 * ROOM + 8));
+      lane.passTimeUntil(at + 3 * SECOND);
+      assertThat(lane.faults().of(Fault.LOST_EDGE)).isEqualTo(8);
+      assertThat(bench.shots("lane"))
+          .filteredOn(shot -> !shot.counts())
+          .singleElement()
+          .satisfies(lost -> assertThat(lost.figure().reason()).contains("lost"));
     }
   }
 
@@ -125,19 +165,31 @@ class FullDiskTest {
             lane.identity(1000, 7);
             lane.beat(2000, 7, 0);
             lane.arrow(SECOND, 7, 1);
-            lane.passTimeUntil(2 * SECOND);
-            assertThat(lane.stores()).isNotEmpty();
+            lane.passTimeUntil(30 * SECOND);
+            assertThat(lane.stores()).hasSize(1); // red all the time
           });
-      lane.passTimeUntil(5 * SECOND);
-      lane.identity(6 * SECOND, 7);
+      lane.passTimeUntil(33 * SECOND);
+      assertThat(last(lane).trouble()).isEmpty();
+      lane.identity(34 * SECOND, 7);
       assertThat(lane.asked()).contains("R,7,1\n");
-      lane.beat(6 * SECOND + 1000, 7, 4);
-      for (int e = 0; e < 4; e++) {
-        lane.edgeOfArrow(6 * SECOND + 2000, 7, 1, e, SECOND);
-      }
-      lane.passTimeUntil(8 * SECOND);
+      lane.beat(34 * SECOND + 1000, 7, 4);
+      sayAgain(lane, 34 * SECOND + 2000, 1, SECOND);
+      lane.passTimeUntil(36 * SECOND);
       assertThat(bench.shots("lane")).hasSize(1);
-      assertThat(lane.stores().get(lane.stores().size() - 1).trouble()).isEmpty();
+    }
+  }
+
+  @Test
+  void atTheEndItIsToldHowMuchGoesWithTheMemory() {
+    try (RangeBench bench = bench()) {
+      HandFedLane lane = online(bench);
+      FullDisk.during(
+          () -> {
+            lane.arrow(10 * SECOND, 7, 1);
+            lane.end(11 * SECOND);
+          });
+      assertThat(last(lane).waiting()).isEqualTo(1);
+      assertThat(last(lane).trouble()).isPresent();
     }
   }
 

@@ -17,7 +17,7 @@ import java.util.Locale;
  * A station fed by hand: sentences at chosen microseconds, and no thread or clock but that. The
  * board's counter stands at two ticks a microsecond.
  */
-final class HandFedLane {
+class HandFedLane {
   static final Instant STARTED = Instant.parse("2026-05-02T09:00:00Z");
 
   private final String station;
@@ -29,23 +29,32 @@ final class HandFedLane {
   private int line = 100;
 
   HandFedLane(RangeBench bench, String station) {
-    this(bench, station, new BoardsHeard());
+    this(bench, station, new BoardsHeard(), Backlog.MOST, HostClock.recorded(STARTED));
   }
 
   /**
    * @param boards shared with the stations that are fed at the same time
    */
   HandFedLane(RangeBench bench, String station, BoardsHeard boards) {
+    this(bench, station, boards, Backlog.MOST, HostClock.recorded(STARTED));
+  }
+
+  /**
+   * @param mostWaiting how much is kept in memory while the store takes nothing
+   */
+  HandFedLane(RangeBench bench, String station, int mostWaiting) {
+    this(bench, station, mostWaiting, HostClock.recorded(STARTED));
+  }
+
+  HandFedLane(RangeBench bench, String station, int mostWaiting, HostClock clock) {
+    this(bench, station, new BoardsHeard(), mostWaiting, clock);
+  }
+
+  private HandFedLane(
+      RangeBench bench, String station, BoardsHeard boards, int mostWaiting, HostClock clock) {
     this.station = station;
     Lane lane =
-        new Lane(
-            station,
-            "hand",
-            bench.store(),
-            boards,
-            RangeBench.SETTINGS,
-            HostClock.recorded(STARTED),
-            states::add);
+        new Lane(station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
     Recorder recorder =
         new Recorder(bench.store(), RangeBench.SETTINGS, new Reprocessing(RangeBench.SETTINGS));
     this.faults = lane.faults();
@@ -58,9 +67,10 @@ final class HandFedLane {
             bench.store(),
             new Backlog(
                 station,
-                HostClock.recorded(STARTED),
-                Backlog.MOST,
+                clock,
+                mostWaiting,
                 lane.facts()::size,
+                bench.store()::probe,
                 stores::add));
     bench.desk().calibrateUnlessSaid(station, Instant.EPOCH, RangeBench.GATES, "hand");
   }
@@ -95,10 +105,15 @@ final class HandFedLane {
 
   /** A line as it is. */
   void hear(long micros, byte[] bytes) {
-    passTimeUntil(micros);
     byte[] withEnd = Arrays.copyOf(bytes, bytes.length + 1);
     withEnd[bytes.length] = '\n';
-    pipeline.hear(new Signal.Received(station, micros, withEnd));
+    receive(micros, withEnd);
+  }
+
+  /** Bytes, whether they end a line or not. */
+  void receive(long micros, byte[] bytes) {
+    passTimeUntil(micros);
+    pipeline.hear(new Signal.Received(station, micros, bytes));
   }
 
   void identity(long micros, int boot) {

@@ -8,6 +8,7 @@ import castwell.capture.daemon.PlanDesk.Wanted;
 import castwell.capture.plan.Progress;
 import castwell.capture.plan.Standing;
 import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Feed;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
@@ -163,8 +164,13 @@ class PlanAtTheRangeTest {
   @Test
   void aMisreadIsShotAgain() {
     long plan = start("ash one", "yew two");
+    long before = bench.store().read(t -> t.feed().last());
     assertThat(tags(misread())).isEqualTo("ash one");
     assertThat(standing(plan).turn()).hasValue(1);
+    List<Feed.Item> told = bench.store().read(t -> t.feed().after(before, 9));
+    assertThat(told)
+        .extracting(Feed.Item::kind)
+        .containsExactly(Feed.Kind.SHOT, Feed.Kind.PLAN); // that it was missed is told
     assertThat(shoot()).isEqualTo("ash one");
     assertThat(standing(plan).turn()).hasValue(2);
   }

@@ -8,14 +8,16 @@ import java.net.InetSocketAddress;
 import java.net.SocketAddress;
 import java.nio.channels.SelectableChannel;
 import java.nio.channels.SocketChannel;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
+import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.io.SelectorManager;
+import org.eclipse.jetty.io.ssl.SslConnection;
+import org.eclipse.jetty.server.ConnectionMetaData;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -37,8 +39,14 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
   private final Refusals refusals;
   private final Map<SelectableChannel, String> seated = new ConcurrentHashMap<>();
 
-  /** Since when a connection has been waiting for a request, by where it comes from. */
-  private final Map<SocketAddress, Long> waiting = new ConcurrentHashMap<>();
+  /** Connections on which no whole request has come since the last one, by where they come from. */
+  private final Map<SocketAddress, Waiting> waiting = new ConcurrentHashMap<>();
+
+  /**
+   * @param since when the last request was done, or the connection opened
+   * @param bytes how many had come by then
+   */
+  private record Waiting(long since, long bytes) {}
 
   Connections(HttpLimits limits, LongSupplier nanos, Refusals refusals) {
     this.seats = new Seats(limits.connections(), limits.connectionsPerAddress());
@@ -71,9 +79,12 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
 
     @Override
     public void run() {
-      closeTheSlow(connector);
-      if (isStarted()) {
-        again();
+      try {
+        closeTheSlow(connector);
+      } finally {
+        if (isStarted()) {
+          again();
+        }
       }
     }
   }
@@ -81,24 +92,17 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
   @Override
   public void onAccepting(SelectableChannel channel) {
     try {
-      String address = neighbourhood(((SocketChannel) channel).getRemoteAddress());
+      SocketAddress from = ((SocketChannel) channel).getRemoteAddress();
+      String address = neighbourhood(from);
       if (seats.take(address) == Seats.Outcome.TAKEN) {
         seated.put(channel, address);
+        waiting.put(from, new Waiting(nanos.getAsLong(), 0));
       } else {
         refusals.count(Kind.TOO_MANY_CONNECTIONS);
         channel.close();
       }
     } catch (IOException e) {
       LoggerFactory.getLogger(Connections.class).debug("gone before it was accepted", e);
-    }
-  }
-
-  @Override
-  public void onAccepted(SelectableChannel channel) {
-    try {
-      waiting.put(((SocketChannel) channel).getRemoteAddress(), nanos.getAsLong());
-    } catch (IOException e) {
-      LoggerFactory.getLogger(Connections.class).debug("gone as soon as accepted", e);
     }
   }
 
@@ -123,25 +127,41 @@ final class Connections extends Handler.Wrapper implements SelectorManager.Accep
 
   @Override
   public boolean handle(Request request, Response response, Callback callback) throws Exception {
-    SocketAddress from = request.getConnectionMetaData().getRemoteSocketAddress();
-    waiting.remove(from);
-    Request.addCompletionListener(request, failure -> waiting.put(from, nanos.getAsLong()));
+    ConnectionMetaData from = request.getConnectionMetaData();
+    SocketAddress address = from.getRemoteSocketAddress();
+    if (address != null) { // or it is closed already
+      waiting.remove(address);
+      Request.addCompletionListener(
+          request,
+          failure ->
+              waiting.put(
+                  address, new Waiting(nanos.getAsLong(), from.getConnection().getBytesIn())));
+    }
     return super.handle(request, response, callback);
   }
 
+  /** What is waited for in vain is forgotten, whether or not its connection is still there. */
   private void closeTheSlow(ServerConnector connector) {
-    Set<SocketAddress> gone = new HashSet<>(waiting.keySet());
     long now = nanos.getAsLong();
+    Map<SocketAddress, Waiting> over = new HashMap<>(waiting);
+    over.values().removeIf(since -> now - since.since() <= patienceNanos);
+    over.entrySet().removeIf(since -> !waiting.remove(since.getKey(), since.getValue()));
     for (EndPoint connection : connector.getConnectedEndPoints()) {
-      SocketAddress from = connection.getRemoteSocketAddress();
-      Long since = waiting.get(from);
-      if (since == null || now - since <= patienceNanos) {
-        gone.remove(from);
-      } else {
-        refusals.count(Kind.TOO_SLOW);
+      Waiting since = over.get(connection.getRemoteSocketAddress());
+      if (since != null) {
+        if (bytesIn(connection) > since.bytes()) { // whoever sent nothing was merely idle
+          refusals.count(Kind.TOO_SLOW);
+        }
         connection.close();
       }
     }
-    waiting.keySet().removeAll(gone);
+  }
+
+  private static long bytesIn(EndPoint endPoint) {
+    Connection connection = endPoint.getConnection();
+    if (connection instanceof SslConnection tls) {
+      connection = tls.getSslEndPoint().getConnection();
+    }
+    return connection == null ? 0 : connection.getBytesIn();
   }
 }

@@ -24,8 +24,10 @@ final class JettySetUp {
   private static final int MOST_THREADS_OF_ONE = 16;
   private static final int LARGEST_HEADER = 8 * 1024;
   private static final int BACKLOG = 256;
-  private static final int SEND_BUFFER =
-      64 * 1024; // or the kernel keeps megabytes for who never reads
+
+  /** Of a connection: by itself the kernel would keep megabytes for whoever never reads. */
+  private static final int SEND_BUFFER = 64 * 1024;
+
   private static final long SLOWEST_BODY = 256; // bytes a second, once it began to come
 
   private final HttpSettings settings;
@@ -48,6 +50,8 @@ final class JettySetUp {
     threads.setName("http");
     config.jetty.threadPool = threads;
     config.jetty.modifyServer(server -> guard(server, connections));
+    config.jetty.modifyServletContextHandler(
+        context -> context.setErrorHandler(new PlainErrors(refusals)));
     config.jetty.modifyHttpConfiguration(JettySetUp::strict);
     config.jetty.addConnector(
         (server, http) -> {

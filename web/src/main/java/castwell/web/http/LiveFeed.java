@@ -6,6 +6,7 @@ import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Feed;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
 import castwell.capture.store.Transaction;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -34,6 +35,7 @@ import java.util.stream.Collectors;
 final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private static final int CHUNK = 32;
   private static final long KEEP_ALIVE_SECONDS = 15;
+  private static final long RETRY_SECONDS = 1;
   private static final long STUCK_NANOS = TimeUnit.SECONDS.toNanos(60);
   private static final byte[] KEEP_ALIVE = ": still here\n\n".getBytes(StandardCharsets.UTF_8);
   private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -47,6 +49,9 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private final AtomicBoolean fed = new AtomicBoolean();
   private final Thread thread = new Thread(this::run, "live-feed");
   private volatile boolean open = true;
+
+  /** The store couldn't be read a moment ago. */
+  private boolean behind;
 
   /** How something stands now: told to whoever is there, and not kept. */
   private record Said(String name, Map<String, Object> view) {}
@@ -114,15 +119,16 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private void run() {
     while (open) {
       try {
-        Optional<Said> call = calls.poll(KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
-        if (call == null) {
+        Optional<Said> call =
+            calls.poll(behind ? RETRY_SECONDS : KEEP_ALIVE_SECONDS, TimeUnit.SECONDS);
+        if (call == null && !behind) {
           tellAll(KEEP_ALIVE);
-        } else if (call.isPresent()) {
+        } else if (call != null && call.isPresent()) {
           tellAll(event("", call.get().name(), call.get().view()));
         } else {
           fed.set(false);
           tellLight();
-          serve();
+          serveWhatCanBeRead();
         }
         dropTheGone();
       } catch (InterruptedException e) {
@@ -134,6 +140,15 @@ final class LiveFeed implements Announcer.Listener, AutoCloseable {
 
   private void tellAll(byte[] event) {
     readers.stream().filter(LiveReader::hasRoom).forEach(reader -> reader.offer(event));
+  }
+
+  private void serveWhatCanBeRead() {
+    try {
+      serve();
+      behind = false;
+    } catch (StoreUnavailable e) {
+      behind = true; // its place tells each reader's next item, whenever that is
+    }
   }
 
   private void tellLight() {

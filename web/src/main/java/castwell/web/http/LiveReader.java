@@ -19,11 +19,11 @@ final class LiveReader implements WriteListener {
   private final ServletOutputStream out;
   private final boolean light;
   private final Runnable drained;
+  private final Runnable left;
   private final LongSupplier nanos;
   private final Queue<byte[]> waiting = new ArrayDeque<>();
   private boolean unflushed;
   private boolean started;
-  private final Runnable left;
   private final CompletableFuture<Void> finished = new CompletableFuture<>();
   private final AtomicBoolean gone = new AtomicBoolean();
   private volatile long lastProgressNanos;

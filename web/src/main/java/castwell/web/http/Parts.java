@@ -4,13 +4,13 @@ import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.health.Checkup;
 import castwell.capture.publish.BrokerState;
 import castwell.capture.store.Store;
 import castwell.web.access.Doorkeeper;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.HttpSettings;
-import java.time.Clock;
 import java.util.List;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -34,7 +34,7 @@ public record Parts(
     HttpSettings http,
     HttpAddress address,
     Doorkeeper door,
-    Clock clock,
+    OnwardClock clock,
     LongSupplier nanos,
     Supplier<List<BrokerState>> broker,
     boolean rehearsal) {}

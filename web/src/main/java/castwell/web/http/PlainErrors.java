@@ -45,6 +45,7 @@ final class PlainErrors extends ErrorHandler {
     return switch (status) {
       case URI_TOO_LONG -> "The request's address is too long: shorten it.";
       case REQUEST_HEADER_FIELDS_TOO_LARGE -> "The request's header is too large: send less.";
+      case NOT_FOUND -> "There is nothing there.";
       case HTTP_VERSION_NOT_SUPPORTED -> "Speak HTTP/1.1.";
       default -> "The request can't be read as HTTP (RFC 9112): mend what sends it.";
     };

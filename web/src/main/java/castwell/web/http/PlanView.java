@@ -2,11 +2,13 @@ package castwell.web.http;
 
 import castwell.capture.plan.Progress;
 import castwell.capture.plan.Standing;
+import castwell.capture.store.Plans.Event;
 import castwell.capture.store.Plans.Plan;
 import castwell.capture.store.Plans.Turn;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,12 +23,15 @@ public final class PlanView {
   private final Plan plan;
   private final List<Turn> turns;
   private final Standing standing;
+  private final Instant since;
 
   private PlanView(Transaction t, Plan plan) {
     this.t = t;
     this.plan = plan;
     this.turns = t.plans().turns(plan.id());
-    this.standing = Standing.of(turns.size(), t.plans().events(plan.id()));
+    List<Event> events = t.plans().events(plan.id());
+    this.standing = Standing.of(turns.size(), events);
+    this.since = events.isEmpty() ? plan.made() : events.get(events.size() - 1).at();
   }
 
   /** A station's plan, for whoever publishes it; empty where none was begun. */
@@ -59,6 +64,7 @@ public final class PlanView {
     view.put("made_at", plan.made().toString());
     view.put("made_by", plan.by());
     view.put("state", standing.progress().getClass().getSimpleName().toLowerCase(Locale.ROOT));
+    view.put("since", since.toString());
     view.put("turns", turns.size());
     view.put("done", standing.done());
     view.put("skipped", standing.skipped().size());

@@ -24,6 +24,9 @@ import java.util.stream.Collectors;
 
 /** Plans: what is to be shot in which order, and how it goes on. */
 final class PlansApi {
+  /** As many turns as a plan may have, each with two long names. */
+  private static final int LARGEST_BODY = 512 * 1024;
+
   private final Store store;
   private final PlanDesk plans;
   private final Capture capture;
@@ -58,7 +61,7 @@ final class PlansApi {
   }
 
   private void make(Context ctx) {
-    Body body = Body.of(ctx, WebServer.LARGEST_BODY * 4, "station", "name", "turns", "from");
+    Body body = Body.of(ctx, LARGEST_BODY, "station", "name", "turns", "from");
     String station = RangeApi.known(capture, body.text("station"));
     if (body.has("turns") == body.has("from")) {
       throw Body.invalid("A plan has either \"turns\", or what they come \"from\".");

@@ -1,8 +1,10 @@
 package castwell.web.http;
 
 import castwell.capture.daemon.Refused;
+import castwell.capture.store.StoreUnavailable;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
@@ -15,6 +17,8 @@ final class Problems {
 
   static void route(JavalinConfig config) {
     config.routes.exception(Refused.class, (e, ctx) -> answer(ctx, status(e), e.getMessage()));
+    config.routes.exception(
+        StoreUnavailable.class, (e, ctx) -> answer(ctx, status(ctx), e.getMessage()));
     config.routes.exception(
         HttpResponseException.class,
         (e, ctx) -> answer(ctx, HttpStatus.forStatus(e.getStatus()), sentence(e, ctx)));
@@ -47,6 +51,12 @@ final class Problems {
     ctx.status(status);
     ctx.json(problem);
     ctx.contentType("application/problem+json");
+  }
+
+  /** What can't be kept is told apart from what can't be read: RFC 4918, 11.5. */
+  private static HttpStatus status(Context ctx) {
+    boolean reads = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
+    return reads ? HttpStatus.SERVICE_UNAVAILABLE : HttpStatus.INSUFFICIENT_STORAGE;
   }
 
   private static HttpStatus status(Refused refused) {

@@ -3,15 +3,17 @@ package castwell.web.http;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
+import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Store;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What the range page shows, who shoots what, and sessions. */
 final class RangeApi {
@@ -20,9 +22,10 @@ final class RangeApi {
   private final Capture capture;
   private final Views views;
   private final RangeView range;
-  private final Clock clock;
+  private final OnwardClock clock;
 
-  RangeApi(Store store, Desk desk, Capture capture, Views views, RangeView range, Clock clock) {
+  RangeApi(
+      Store store, Desk desk, Capture capture, Views views, RangeView range, OnwardClock clock) {
     this.store = store;
     this.desk = desk;
     this.capture = capture;
@@ -43,17 +46,26 @@ final class RangeApi {
     List<LinkState> links = capture.links();
     String asked = ctx.queryParam("station");
     String station = asked == null ? links.get(0).station() : known(capture, asked);
-    ctx.json(store.read(t -> range.of(t, station, links, clock.instant())));
+    Map<String, Object> view = store.read(t -> range.of(t, station, links, clock.instant()));
+    view.put("stores", capture.stores().stream().map(Views::store).toList());
+    view.put("clock", clock.sentence().orElse(null));
+    ctx.json(view);
   }
 
-  /** Each station's link, and how often each fault was counted since the start. */
+  /**
+   * Each station's link, whether its passages get onto the disk, and how often each fault was
+   * counted since the start.
+   */
   private void stations(Context ctx) {
     var faults = capture.faults();
+    Map<String, StoreState> stores =
+        capture.stores().stream().collect(Collectors.toMap(StoreState::station, s -> s));
     ctx.json(
         capture.links().stream()
             .map(
                 link -> {
                   Map<String, Object> view = views.link(link);
+                  view.put("store", Views.store(stores.get(link.station())));
                   view.put("faults", faults.get(link.station()).all());
                   return view;
                 })

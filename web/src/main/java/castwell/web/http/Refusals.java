@@ -2,6 +2,7 @@ package castwell.web.http;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,5 +49,12 @@ public final class Refusals {
 
   public long of(Kind kind) {
     return counts.get(kind).get();
+  }
+
+  /** Every kind by its word, those that never happened too. */
+  Map<String, Long> all() {
+    Map<String, Long> all = new TreeMap<>();
+    counts.forEach((kind, count) -> all.put(kind.word(), count.get()));
+    return all;
   }
 }

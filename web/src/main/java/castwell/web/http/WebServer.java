@@ -1,6 +1,7 @@
 package castwell.web.http;
 
 import castwell.capture.daemon.Desk;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeDesk;
 import castwell.capture.store.Store;
@@ -12,7 +13,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
-import java.time.Clock;
 import java.time.ZoneId;
 import java.util.function.Consumer;
 
@@ -29,7 +29,7 @@ public final class WebServer implements AutoCloseable {
     address = parts.address();
     Store store = parts.store();
     Desk desk = parts.desk();
-    Clock clock = parts.clock();
+    OnwardClock clock = parts.clock();
     ZoneId zone = parts.settings().zone();
     Views views = new Views(zone);
     feed = new LiveFeed(store, views, clock, parts.nanos());
@@ -63,7 +63,8 @@ public final class WebServer implements AutoCloseable {
               new ReportsApi(store, zone).route(config);
               new BrokerApi(parts.broker()).route(config);
               new HealthApi(new HealthView(parts.checkup())).route(config);
-              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT)).route(config);
+              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT, refusals::all))
+                  .route(config);
               new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
             });
   }

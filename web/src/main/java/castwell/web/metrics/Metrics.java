@@ -10,7 +10,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * How everything is, in numbers, for whoever keeps them: OpenMetrics 1.0, or the older Prometheus
@@ -19,6 +21,7 @@ import java.util.Optional;
 public final class Metrics {
   private final Checkup checkup;
   private final String version;
+  private final Supplier<Map<String, Long>> refused;
 
   /** The two text formats. */
   public enum Format {
@@ -46,9 +49,13 @@ public final class Metrics {
     }
   }
 
-  public Metrics(Checkup checkup, String version) {
+  /**
+   * @param refused how many requests were, by kind
+   */
+  public Metrics(Checkup checkup, String version, Supplier<Map<String, Long>> refused) {
     this.checkup = checkup;
     this.version = version;
+    this.refused = refused;
   }
 
   public String text(Format format) {
@@ -71,6 +78,16 @@ public final class Metrics {
     }
     StationMetrics.judged(families, "", checkup.ofComputer());
     computer(families);
+    refused
+        .get()
+        .forEach(
+            (kind, count) ->
+                families.counter(
+                    "castwell_refused",
+                    "What was refused over HTTP since the program's start.",
+                    count,
+                    "kind",
+                    kind));
     return families;
   }
 

@@ -75,7 +75,7 @@ public record HttpSettings(
     String key = table.value("certificate_key", "", word -> word);
     String password = table.value("certificate_password", "", word -> word);
     if (certificate.isEmpty() && !key.isEmpty()) {
-      throw table.bad("certificate_key", "a key is nothing without its certificate: name that too");
+      throw table.bad("certificate_key", "it is of no use without its certificate: name that too");
     }
     return Optional.of(certificate)
         .filter(file -> !file.isEmpty())

@@ -1,5 +1,6 @@
 package castwell.web.settings;
 
+import castwell.capture.store.WholeFile;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -36,7 +37,9 @@ public final class SettingsFile {
     try {
       if (Files.notExists(file)) {
         Files.createDirectories(folder);
-        Files.writeString(file, defaults());
+        Path part = WholeFile.partOf(file);
+        Files.writeString(part, defaults());
+        WholeFile.name(part, file);
       }
       return parse(file.toString(), Files.readString(file), environment);
     } catch (CharacterCodingException e) {

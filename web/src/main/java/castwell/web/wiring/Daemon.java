@@ -5,6 +5,7 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.CaptureSettings;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.OnwardClock;
 import castwell.capture.device.Port;
 import castwell.capture.health.Checkup;
 import castwell.capture.health.HealthView;
@@ -26,7 +27,6 @@ import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +39,8 @@ import java.util.function.Supplier;
 public final class Daemon implements AutoCloseable {
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Clock clock = Clock.systemUTC();
+  private final OnwardClock clock =
+      new OnwardClock(Clock.systemUTC(), Daemon::micros, TroubleLog::clock);
 
   private Daemon(Store store) {
     this.store = store;
@@ -101,8 +102,13 @@ public final class Daemon implements AutoCloseable {
       Consumer<Throwable> died) {
     Desk desk = desk(settings.capture());
     for (Station station : stations) {
-      desk.calibrateUnlessSaid(station.name(), Instant.now(), station.gates(), "the configuration");
+      store.read(t -> t.sessions().lastDated(station.name())).ifPresent(clock::goOnFrom);
     }
+    for (Station station : stations) {
+      desk.calibrateUnlessSaid(
+          station.name(), clock.instant(), station.gates(), "the configuration");
+    }
+    announcer.add(new TroubleLog());
     Capture capture =
         new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
     Doorkeeper door = new Doorkeeper(store, clock);
@@ -204,6 +210,7 @@ public final class Daemon implements AutoCloseable {
     public void close() {
       server.close();
       capture.close();
+      capture.stores().forEach(TroubleLog::atTheEnd);
       publishers.ifPresent(Publishers::close); // once the last shot is on the disk
     }
   }

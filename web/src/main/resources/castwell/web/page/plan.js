@@ -2,7 +2,7 @@
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
-import {tagText} from './format.js';
+import {grainsPerPound, LIGHTEST_GPP, tagText} from './format.js';
 import {openPlan, openPlanning, usesKeys} from './planning.js';
 
 const DISMISSED_KEY = 'castwell.plan-put-away';
@@ -10,6 +10,7 @@ const DISMISSED_KEY = 'castwell.plan-put-away';
 const LARGEST = {arrow: 2.5, bow: 1.6};
 const WIDTH = 34;
 const SMALLEST = .95;
+const OVER_FOR_MS = 3 * 3600 * 1000;
 
 let shown = null;
 let offered = '';
@@ -18,7 +19,7 @@ let offered = '';
 export function showPlan(snapshot) {
   shown = snapshot;
   const {plan} = snapshot;
-  const isShown = Boolean(plan) && !(plan.state === 'ended' && wasPutAway(plan));
+  const isShown = Boolean(plan) && !(plan.state === 'ended' && isPast(plan, snapshot.now));
   byId('plan').hidden = !isShown;
   byId('plan-open').hidden = isShown;
   if (!isShown) return;
@@ -27,12 +28,12 @@ export function showPlan(snapshot) {
   setText(byId('plan-count'), `${plan.done} of ${plan.turns}`);
   write(byId('plan-arrow'), plan.now?.arrow ?? 'All done', LARGEST.arrow);
   write(byId('plan-bow'), plan.now ? `from ${plan.now.bow}` : '', LARGEST.bow);
-  setText(byId('plan-told'), toldText(plan));
+  setText(byId('plan-told'), toldText(plan, snapshot));
   showButtons(plan);
   showAgain(plan);
 }
 
-/** A station without a plan is asked for one. */
+/** Opens the plan that is shown; where none is, the sheet in which one is made. */
 export function planOrStart(snapshot) {
   if (snapshot.plan && !byId('plan').hidden) openPlan(snapshot.plan, {back, end});
   else openPlanning(snapshot);
@@ -43,10 +44,18 @@ function write(element, name, largest) {
   element.style.fontSize = `${Math.max(SMALLEST, Math.min(largest, WIDTH / name.length))}rem`;
 }
 
-function toldText(plan) {
+function toldText(plan, rack) {
   if (plan.state !== 'running') return plan.sentence;
   if (plan.missed) return `✕ ${plan.sentence}`;
-  return plan.then ? `then ${plan.then.arrow} from ${plan.then.bow}` : 'then nothing: it is the last';
+  const then = plan.then ? `then ${plan.then.arrow} from ${plan.then.bow}` : 'then nothing: it is the last';
+  return caution(plan.now, rack) + then;
+}
+
+function caution(turn, {bows, arrows}) {
+  const bow = bows.find(({name}) => name === turn.bow);
+  const arrow = arrows.find(({name}) => name === turn.arrow);
+  const gpp = grainsPerPound(arrow?.mass_gr, bow?.draw_weight_lb);
+  return gpp !== null && gpp < LIGHTEST_GPP ? `▲ ${gpp.toFixed(1)} gpp: hard on a wooden bow; ` : '';
 }
 
 function showButtons(plan) {
@@ -104,7 +113,8 @@ function putAway(plan) {
   showPlan(shown);
 }
 
-const wasPutAway = (plan) => localStorage.getItem(DISMISSED_KEY) === String(plan.plan);
+const isPast = (plan, now) => localStorage.getItem(DISMISSED_KEY) === String(plan.plan) ||
+  Date.parse(now) - Date.parse(plan.since) > OVER_FOR_MS;
 
 const ACTIONS = {
   skip: {key: 's', words: 'skip', run: skip},

@@ -11,8 +11,9 @@ import {follow} from './live.js';
 import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {openShot} from './shot.js';
+import {chosenStation, settleOn, showStations} from './stations.js';
+import {showTrouble} from './trouble.js';
 
-const STATION_KEY = 'castwell.station';
 const SOON_MS = 150;
 const RETRY_MS = 2000;
 const LOOK_AGAIN_MS = 20000;
@@ -30,14 +31,16 @@ async function refetch() {
   const asked = ++lastAsked;
   const [shotEvent, planEvent] = [lastShotEvent, lastPlanEvent];
   try {
-    const answer = await readRange(remembered());
+    const answer = await readRange(chosenStation());
     if (asked !== lastAsked) return;
     // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
-    if (shotEvent !== lastShotEvent && snapshot) answer.last = snapshot.last;
-    if (planEvent !== lastPlanEvent && snapshot) answer.plan = snapshot.plan;
+    if (snapshot?.station === answer.station) {
+      if (shotEvent !== lastShotEvent) answer.last = snapshot.last;
+      if (planEvent !== lastPlanEvent) answer.plan = snapshot.plan;
+    }
     accept(answer);
   } catch (refusal) {
-    if (refusal.status === 404 && remembered()) remember('');
+    if (refusal.status === 404) settleOn('');
     connected('answers', false);
     setTimeout(refetchSoon, RETRY_MS);
   }
@@ -52,6 +55,8 @@ function refetchSoon() {
 }
 
 function accept(answer) {
+  if (answer.stations.length > 1) settleOn(answer.station);
+  if (snapshot && snapshot.station !== answer.station) document.title = `${answer.station} · Castwell range`;
   snapshot = answer;
   clockAheadMs = Date.parse(answer.now) - Date.now();
   if (!isFollowing) follow(answer.event, {event: onEvent, connected: onConnected});
@@ -64,6 +69,7 @@ function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
   setText(byId('version'), `Castwell ${snapshot.version}`);
   showTheLink();
+  showTrouble(snapshot);
   showTags(snapshot);
   showTheLast();
   showPlan(snapshot);
@@ -71,7 +77,9 @@ function show() {
 }
 
 function showTheLink() {
-  if (snapshot) showLink(snapshot.stations, snapshot.station, Date.now() + clockAheadMs);
+  if (!snapshot) return;
+  showStations(snapshot.stations, snapshot.station, refetch);
+  showLink(snapshot.stations, snapshot.station, Date.now() + clockAheadMs);
 }
 
 function showTheLast() {
@@ -82,10 +90,14 @@ function showTheLast() {
 
 function onEvent(kind, data) {
   if (kind === 'link') return onLink(data);
+  if (kind === 'store') return onStore(data);
   if (kind === 'shot' && data.station === snapshot.station) onShot(data);
   if (kind === 'plan' && data.plan && data.station === snapshot.station) onPlan(data);
-  refetchSoon();
+  if (concerns(data.station)) refetchSoon();
 }
+
+// What happens at other stations is theirs; what has no station, such as the rack, is everybody's.
+const concerns = (station) => !station || station === snapshot.station || station === chosenStation();
 
 function onShot(shot) {
   const isSame = shot.shot_id === snapshot.last?.shot_id;
@@ -109,6 +121,11 @@ function onLink(link) {
   showTheLink();
 }
 
+function onStore(store) {
+  snapshot.stores = snapshot.stores.map((s) => (s.station === store.station ? store : s));
+  showTrouble(snapshot);
+}
+
 // What has no number of its own, such as the link's state, may have changed during a break: fetch it.
 function onConnected(yes) {
   connected('feed', yes);
@@ -123,14 +140,6 @@ function connected(way, yes) {
   byId('link').hidden = isLost;
 }
 
-function remembered() {
-  return localStorage.getItem(STATION_KEY) ?? '';
-}
-
-function remember(station) {
-  localStorage.setItem(STATION_KEY, station);
-}
-
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
 byId('plan-more').addEventListener('click', () => planOrStart(snapshot));
@@ -139,10 +148,7 @@ document.addEventListener('keydown', planKey);
 byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
   attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
-byId('stations').addEventListener('click', ({target}) => {
-  if (target.value) remember(target.value);
-  refetch();
-});
+window.addEventListener('popstate', refetch);
 window.addEventListener('castwell-written', refetchSoon);
 window.addEventListener('online', refetchSoon);
 new ResizeObserver(() => {

@@ -37,6 +37,10 @@ class SettingsFileTest {
             """
             [http]
             listen = "[::1]:9000"
+            watch = "open"
+            reached_at = "https://range.example"
+            certificate = "range.pem"
+            certificate_key = "/etc/range/key.pem"
             [gates]
             spacing_mm = 700
             [passage]
@@ -50,6 +54,13 @@ class SettingsFileTest {
             oscillator = "crystal"
             """);
     assertThat(settings.listen()).hasToString("[::1]:9000");
+    assertThat(settings.http().watchOpen()).isTrue();
+    assertThat(settings.http().reachedAt()).hasValue("https://range.example/");
+    assertThat(settings.http().needsKey(settings.listen())).isTrue();
+    assertThat(settings.http().certificate().orElseThrow().certificate())
+        .isEqualTo(Path.of("range.pem"));
+    assertThat(settings.http().certificate().orElseThrow().key())
+        .hasValue(Path.of("/etc/range/key.pem"));
     assertThat(settings.capture().limits().slowestMps()).isEqualTo(30);
     assertThat(settings.stations())
         .extracting(station -> station.gates().spacingM())
@@ -77,6 +88,12 @@ class SettingsFileTest {
         "[passage] @ shortest_mm = 1500 | below longest_mm",
         "[http] @ listen = \"nowhere\" | HOST:PORT",
         "[http] @ listen = 8017 | text in quotes",
+        "[http] @ watch = \"all\" | \"open\" to all",
+        "[http] @ reached_at = \"range.example\" | https://range.example/",
+        "[http] @ reached_at = \"https://range.example/a?b\" | https://range.example/",
+        "[http] @ certificate_key = \"key.pem\" | without its certificate",
+        "[http] @ readers = 0 | [http] readers",
+        "[http] @ slow_request_s = -1 | [http] slow_request_s",
         "[mqtt] @ urk = \"mqtt://broker\" | nearest is \"url\"",
         "[mqtt] @ url = 1883 | text in quotes",
         "[[station]] @ port = \"usb:1\" | usb:",

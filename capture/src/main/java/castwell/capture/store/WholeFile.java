@@ -1,0 +1,42 @@
+package castwell.capture.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** A file that is on the disk under its name, whole, or not at all, even when the power goes. */
+public final class WholeFile {
+  private WholeFile() {}
+
+  /** Where to write it before it gets its name; what an earlier try left there is gone. */
+  public static Path partOf(Path target) throws IOException {
+    Path part = target.resolveSibling(target.getFileName() + ".part");
+    Files.deleteIfExists(part);
+    return part;
+  }
+
+  /** Gives a part its name, in the place of one that had it. */
+  public static void name(Path part, Path target) throws IOException {
+    syncContent(part);
+    Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+    syncNames(target.toAbsolutePath().getParent());
+  }
+
+  static void syncContent(Path file) throws IOException {
+    sync(file, StandardOpenOption.WRITE);
+  }
+
+  /** What files there are in a folder. */
+  static void syncNames(Path folder) throws IOException {
+    sync(folder, StandardOpenOption.READ);
+  }
+
+  private static void sync(Path path, StandardOpenOption mode) throws IOException {
+    try (FileChannel channel = FileChannel.open(path, mode)) {
+      channel.force(true);
+    }
+  }
+}

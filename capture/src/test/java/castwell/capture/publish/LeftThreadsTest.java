@@ -1,0 +1,105 @@
+package castwell.capture.publish;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import castwell.capture.Until;
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An outage is many attempts: none of them may leave a thread of the library's behind. */
+@Timeout(60)
+class LeftThreadsTest {
+  private static final String ID = "leaving-no-thread";
+
+  @TempDir Path folder;
+
+  private static BrokerConnection connect(URI url, Duration patience) throws BrokerUnavailable {
+    Broker broker = new Broker(url, Optional.empty(), Optional.empty(), Optional.empty(), patience);
+    return BrokerConnection.open(broker, ID, Optional.empty(), message -> {}, () -> {});
+  }
+
+  private static void inVain(URI url, String why) {
+    for (int i = 0; i < 3; i++) {
+      assertThatThrownBy(() -> connect(url, Duration.ofSeconds(1))).hasMessageContaining(why);
+    }
+  }
+
+  @AfterEach
+  void noneIsLeft() {
+    Until.holds(
+        "no thread left",
+        Duration.ofSeconds(20),
+        () ->
+            Thread.getAllStackTraces().keySet().stream()
+                .noneMatch(thread -> thread.getName().endsWith(ID)));
+  }
+
+  @Test
+  void nobodyThere() {
+    inVain(URI.create("mqtt://127.0.0.1:1"), "refused");
+  }
+
+  @Test
+  void frozen() {
+    try (Mosquitto mosquitto = Mosquitto.start(folder)) {
+      mosquitto.freeze();
+      inVain(mosquitto.url(), "no answer in time");
+    }
+  }
+
+  @Test
+  void refusing() {
+    try (Mosquitto mosquitto = Mosquitto.start(folder, "allow_anonymous false")) {
+      inVain(mosquitto.url(), "was refused");
+    }
+  }
+
+  /** As a proxy does whose broker is dead. */
+  @Test
+  void closingAtOnce() throws IOException {
+    try (ServerSocket server = new ServerSocket(0)) {
+      Thread closing = new Thread(() -> closeAll(server));
+      closing.start();
+      inVain(URI.create("mqtt://127.0.0.1:" + server.getLocalPort()), "it ended the connection");
+    }
+  }
+
+  private static void closeAll(ServerSocket server) {
+    try {
+      while (true) {
+        server.accept().close();
+      }
+    } catch (IOException e) {
+      // the test is over
+    }
+  }
+
+  @Test
+  void brokenOffWithMessagesOnTheirWay() throws BrokerUnavailable {
+    try (Mosquitto mosquitto = Mosquitto.start(folder)) {
+      for (int i = 0; i < 10; i++) {
+        BrokerConnection connection = connect(mosquitto.url(), Broker.PATIENCE);
+        connection.send(Message.once("castwell/x", "y"));
+        connection.abandon();
+      }
+    }
+  }
+
+  @Test
+  void killedWhileConnected() throws BrokerUnavailable {
+    try (Mosquitto mosquitto = Mosquitto.start(folder)) {
+      BrokerConnection connection = connect(mosquitto.url(), Broker.PATIENCE);
+      mosquitto.kill();
+      Until.holds("lost", Duration.ofSeconds(20), () -> !connection.isOpen());
+      connection.abandon();
+    }
+  }
+}

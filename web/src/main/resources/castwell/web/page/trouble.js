@@ -1,0 +1,26 @@
+// What keeps shots from the disk, or from their right date: a bar in red, and in words.
+import {byId, el} from './dom.js';
+import {countText} from './format.js';
+
+let shown = '';
+
+/** Shows the bar while anything is amiss; the same words are not said aloud twice. */
+export function showTrouble({stores, clock}) {
+  const lines = [...storeLines(stores), ...(clock ? [`▲ ${clock}`] : [])];
+  const bar = byId('trouble');
+  bar.hidden = !lines.length;
+  if (shown === lines.join()) return;
+  shown = lines.join();
+  bar.replaceChildren(...lines.map((line) => el('p', {}, line)));
+}
+
+function storeLines(stores) {
+  const refusing = stores.filter((store) => store.trouble !== null);
+  if (!refusing.length) return [];
+  const waiting = refusing.reduce((sum, store) => sum + store.waiting, 0);
+  const isFull = refusing.some((store) => store.full);
+  const kept = waiting === 0 ? 'New shots are kept in memory only'
+    : `${countText(waiting)} ${waiting === 1 ? 'is' : 'are'} kept in memory only`;
+  const room = isFull ? ' There is no room for more: stop shooting.' : '';
+  return [`✕ ${refusing[0].trouble} ${kept} until then.${room}`];
+}
