@@ -66,8 +66,7 @@ class CheckCommandTest {
       Until.holds(
           "the beats",
           Duration.ofSeconds(20),
-          () ->
-              Asked.get(served.at("/api/range")).json().toString().contains("gate-1 answers"));
+          () -> Asked.get(served.at("/api/range")).json().toString().contains("gate-1 answers"));
       Outcome asked = check("--http", String.valueOf(served.httpPort()));
       assertThat(asked.exitCode()).as("%s", asked).isZero();
       assertThat(asked.out()).contains("well        port: " + board.port() + " is open");

@@ -3,12 +3,16 @@ package castwell.web;
 import castwell.capture.wire.Crc16;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Locale;
 
 /** A board of which a test types every sentence: the arrows it wants, when it wants them. */
 final class TypedBoard implements AutoCloseable {
   private static final double GATE_SPACING_M = 0.6096; // the settings' own
   private static final int HZ = 2_000_000;
+  private static final long DRAW_NANOS = 50_000_000;
+  private static final long LINE_BYTES = 70;
+  private static final long WIRE_BYTES_PER_SECOND = 11_520;
 
   private final PseudoTerminal wire = new PseudoTerminal();
   private final long begun = System.nanoTime();
@@ -27,24 +31,30 @@ final class TypedBoard implements AutoCloseable {
     beat();
   }
 
+  /** Composed as long ago as its line would take on a real wire, lest shots be dated too early. */
   void beat() {
-    say("H,7,%d,0,%d,0,0,CC,812,807,5012,2150,1875,5510".formatted(ticks(), edges));
+    long composed = ticks() - LINE_BYTES * HZ / WIRE_BYTES_PER_SECOND;
+    say("H,7,%d,0,%d,0,0,CC,812,807,5012,2150,1875,5510".formatted(Math.max(0, composed), edges));
   }
 
-  /** A clean passage, now. */
+  /**
+   * A clean passage, now. Without a beat of its own: beats as close together as these shots tell no
+   * rate to date them by.
+   */
   void arrow(double mps, double lengthM) {
-    beat();
     double[] after = {0, GATE_SPACING_M, lengthM, GATE_SPACING_M + lengthM};
     shoot(mps, after);
   }
 
   /** One whose tail gate B doesn't see. */
   void misread(double mps) {
-    beat();
     shoot(mps, new double[] {0, GATE_SPACING_M, 0.73});
   }
 
+  /** Not at once: a shot is dated to some milliseconds, and whoever chose an arrow then draws. */
   private void shoot(double mps, double[] metres) {
+    long chosen = System.nanoTime();
+    Until.holds("the draw", Duration.ofSeconds(10), () -> System.nanoTime() - chosen > DRAW_NANOS);
     long first = ticks();
     for (int i = 0; i < metres.length; i++) {
       long at = first + Math.round(metres[i] / mps * HZ);
