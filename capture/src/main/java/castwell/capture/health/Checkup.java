@@ -101,7 +101,7 @@ public final class Checkup {
         List.of(
             DiskItem.of(store.room(), stations.size()),
             store.read(t -> BackupItem.of(t.upkeep(), now)),
-            HostClockItem.of(witness.clockStep(), now)));
+            HostClockItem.of(witness.clockTrouble(), witness.clockStep(), now)));
   }
 
   public Store store() {

@@ -10,13 +10,25 @@ import java.util.Optional;
 /** Whether this computer's clock jumped. */
 final class HostClockItem {
   private static final String NAME = "this computer's clock";
+  private static final String REMEDY =
+      "See that it is kept right by the network's time; speeds don't depend on it.";
 
   /** Whether the shots of an outing have true dates is asked on its day. */
   private static final Duration RECENT = Duration.ofDays(1);
 
   private HostClockItem() {}
 
-  static Item of(Optional<ClockStep> step, Instant now) {
+  /**
+   * @param trouble what is amiss with it now
+   * @param step the last time it jumped
+   */
+  static Item of(Optional<String> trouble, Optional<ClockStep> step, Instant now) {
+    return trouble
+        .map(sentence -> Item.attention(NAME, sentence, REMEDY))
+        .orElseGet(() -> of(step, now));
+  }
+
+  private static Item of(Optional<ClockStep> step, Instant now) {
     return step.filter(s -> Duration.between(s.to(), now).compareTo(RECENT) < 0)
         .map(s -> jumped(s, now))
         .orElseGet(() -> Item.well(NAME, "It hasn't jumped in the last day, as far as was seen."));
@@ -32,7 +44,7 @@ final class HostClockItem {
                 Math.abs(seconds),
                 seconds < 0 ? "back" : "forward",
                 Lasting.words(Duration.between(step.to(), now))),
-            "See that it is kept right by the network's time; speeds don't depend on it.")
+            REMEDY)
         .with(Measured.of(seconds, "s", 1));
   }
 }

@@ -15,8 +15,10 @@ import java.util.function.Supplier;
  * The capture that runs in this program knows.
  *
  * @param broker how each station stands with the broker; nothing when none is configured
+ * @param clockSentence what is amiss with this computer's clock
  */
-public record RunningCapture(Capture capture, Supplier<List<BrokerState>> broker)
+public record RunningCapture(
+    Capture capture, Supplier<List<BrokerState>> broker, Supplier<Optional<String>> clockSentence)
     implements Witness {
 
   @Override
@@ -42,6 +44,11 @@ public record RunningCapture(Capture capture, Supplier<List<BrokerState>> broker
   @Override
   public Optional<BrokerState> broker(String station) {
     return broker.get().stream().filter(state -> state.station().equals(station)).findFirst();
+  }
+
+  @Override
+  public Optional<String> clockTrouble() {
+    return clockSentence.get();
   }
 
   @Override

@@ -32,6 +32,11 @@ public interface Witness {
     return Optional.empty();
   }
 
+  /** What is amiss with this computer's clock now, in one sentence. */
+  default Optional<String> clockTrouble() {
+    return Optional.empty();
+  }
+
   /** The last time that this computer's clock jumped. */
   default Optional<ClockStep> clockStep() {
     return Optional.empty();

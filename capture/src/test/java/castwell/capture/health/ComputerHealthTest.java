@@ -37,13 +37,25 @@ class ComputerHealthTest {
   }
 
   @Test
+  void whatIsAmissWithTheClockNowComesFirst() {
+    Optional<String> trouble = Optional.of("The computer's clock was set back by 60 min.");
+    ClockStep old = new ClockStep(NOW.minusSeconds(60), Duration.ofHours(2));
+    Item item = HostClockItem.of(trouble, Optional.of(old), NOW);
+    assertThat(item.level()).isEqualTo(Level.ATTENTION);
+    assertThat(item.sentence()).isEqualTo("The computer's clock was set back by 60 min.");
+  }
+
+  @Test
   void aClockThatJumpedIsToldForADay() {
     ClockStep back = new ClockStep(NOW.minus(Duration.ofHours(3)), Duration.ofHours(-1));
-    Item item = HostClockItem.of(Optional.of(back), NOW);
+    Item item = HostClockItem.of(Optional.empty(), Optional.of(back), NOW);
     assertThat(item.level()).isEqualTo(Level.ATTENTION);
     assertThat(item.sentence()).contains("3600.0 s back", "3 h ago");
-    assertThat(HostClockItem.of(Optional.of(back), NOW.plus(Duration.ofDays(1))).level())
+    assertThat(
+            HostClockItem.of(Optional.empty(), Optional.of(back), NOW.plus(Duration.ofDays(1)))
+                .level())
         .isEqualTo(Level.WELL);
-    assertThat(HostClockItem.of(Optional.empty(), NOW).level()).isEqualTo(Level.WELL);
+    assertThat(HostClockItem.of(Optional.empty(), Optional.empty(), NOW).level())
+        .isEqualTo(Level.WELL);
   }
 }

@@ -183,7 +183,7 @@ public final class Daemon implements AutoCloseable {
         store,
         settings.capture(),
         stations.stream().map(Station::name).toList(),
-        new RunningCapture(capture, broker),
+        new RunningCapture(capture, broker, clock::sentence),
         clock);
   }
 

@@ -5,14 +5,14 @@ import {clockTime, figure} from './format.js';
 import {beginAnew, showLight} from './light.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
+import {chosenStation, settleOn, showStations} from './stations.js';
 
-const STATION_KEY = 'castwell.station';
 const LOOK_AGAIN_MS = 10000;
 const SHAPES = {well: '●', attention: '▲', bad: '✕', "can't tell": '?'};
 const WORST_FIRST = ['bad', 'attention', "can't tell", 'well'];
 
 let stations = [];
-let station = localStorage.getItem(STATION_KEY) ?? '';
+let station = '';
 let lastAsked = 0;
 const lost = {};
 
@@ -20,10 +20,12 @@ async function refetch() {
   const asked = ++lastAsked;
   try {
     stations = await readStations();
-    if (!stations.some((s) => s.station === station)) station = stations[0].station;
-    const health = await readHealth(station);
+    const chosen = (stations.find((s) => s.station === chosenStation()) ?? stations[0]).station;
+    const health = await readHealth(chosen);
     if (asked !== lastAsked) return;
     connected('answers', true);
+    lookAt(chosen);
+    showStations(stations, station, refetch);
     showLink(stations, station, Date.parse(health.at));
     if (stations.find((s) => s.station === station).state !== 'online') showLight(null);
     setText(byId('asked'), `${station}: ${health.level}, asked at ${clockTime(health.at)}`);
@@ -31,6 +33,15 @@ async function refetch() {
   } catch {
     connected('answers', false);
   }
+}
+
+// The best marks are one station's.
+function lookAt(chosen) {
+  if (chosen === station) return;
+  station = chosen;
+  if (stations.length > 1) settleOn(station);
+  showLight(null);
+  beginAnew();
 }
 
 function worstFirst(items) {
@@ -64,14 +75,7 @@ function connected(way, yes) {
 }
 
 byId('anew').addEventListener('click', beginAnew);
-byId('stations').addEventListener('click', ({target}) => {
-  if (!target.value) return;
-  station = target.value;
-  localStorage.setItem(STATION_KEY, station);
-  showLight(null);
-  beginAnew();
-  refetch();
-});
+window.addEventListener('popstate', refetch);
 document.addEventListener('visibilitychange', () => document.hidden || refetch());
 setInterval(refetch, LOOK_AGAIN_MS);
 showLight(null);
