@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Whatever the broker does, every shot arrives, in order, with its id; some come twice. How many
  * are shot in the day's outage: <code>-Dcastwell.shots=5000</code>.
  */
-@Timeout(180)
+@Timeout(600)
 class BrokerOutageTest {
   private static final int SHOTS = Integer.getInteger("castwell.shots", 5000);
   private static final int FEW = 300;

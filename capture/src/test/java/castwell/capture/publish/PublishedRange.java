@@ -20,7 +20,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A data folder whose one station is published. */
 final class PublishedRange implements AutoCloseable {
-  static final Duration PATIENCE = Duration.ofSeconds(60);
+  static final Duration PATIENCE = Duration.ofSeconds(120);
 
   private final Store store;
   private final Announcer announcer = new Announcer();
