@@ -81,11 +81,21 @@ public final class LossyDisk implements AutoCloseable {
     return mount;
   }
 
-  /** How it was cut. */
-  public record Cut(Path holds, int changes, int lost) {}
+  /** From now on every change fails, as it does to a program that outlives its disk. */
+  public void cut() throws IOException {
+    String pid = String.valueOf(process.pid());
+    new ProcessBuilder("kill", "-USR1", pid).start().onExit().join();
+  }
 
-  /** Cuts the power, unless that happened already. */
-  public Cut cut() throws IOException {
+  /**
+   * @param holds a folder with what the disk holds after the cut
+   * @param changes made before it
+   * @param lost sectors and names that were changed and aren't there
+   */
+  public record Remains(Path holds, int changes, int lost) {}
+
+  /** What is left; to be asked when no program uses the disk any more. */
+  public Remains remains() throws IOException {
     process.toHandle().destroy(); // SIGTERM; the process keeps its streams
     String said = says.readLine();
     awaitEnd();
@@ -93,7 +103,7 @@ public final class LossyDisk implements AutoCloseable {
       throw new AssertionError("the disk broke: " + process.exitValue());
     }
     String[] words = said.split("\\D+");
-    return new Cut(after, Integer.parseInt(words[0]), Integer.parseInt(words[1]));
+    return new Remains(after, Integer.parseInt(words[0]), Integer.parseInt(words[1]));
   }
 
   private void awaitEnd() {

@@ -1,7 +1,8 @@
 /*
  * A disk that loses its power: a file system (FUSE 3) in memory, on which only what was synced is
- * sure to stay. When it is told to end (SIGTERM), or before a change of a given number, the power
- * is cut: nothing is done any more, and what the disk then holds is written to a folder of its own.
+ * sure to stay. After a given number of changes, or when told to (SIGUSR1), the power is cut, and
+ * every further change fails. When it is told to end (SIGTERM), what the disk holds after the cut is
+ * written to a folder of its own.
  *
  * Of what wasn't synced by fsync, any part may be there: sectors of a write each for itself, in any
  * order, even torn within; what a file grew by without its content, as zeros or as garbage. The
@@ -10,7 +11,8 @@
  *
  *     lossy-disk BEFORE AFTER MOUNT SEED LAST
  *
- * BEFORE is what it holds at first, LAST the number of changes it does at most (0: no end).
+ * BEFORE is what it holds at first, LAST the number of changes after which the power is cut
+ * (0: when told).
  */
 #define FUSE_USE_VERSION 31
 #define _GNU_SOURCE
@@ -38,7 +40,7 @@ static struct names now, synced;
 static struct naming *first_naming, **naming_end = &first_naming;
 static const char *before, *after;
 static unsigned long changes, last, lost;
-static int dark;
+static volatile sig_atomic_t dark;
 static struct fuse *disk;
 
 static int chance(double p) { return drand48() < p; }
@@ -58,12 +60,9 @@ static void *checked(void *memory) {
 
 /* Counts a change; 0 when there is no power for it. */
 static int powered(void) {
-  if (last > 0 && changes >= last) {
-    dark = 1;
-    fuse_exit(disk);
-  }
-  changes += !dark;
-  return !dark;
+  if (dark || (last > 0 && changes >= last)) return 0;
+  changes++;
+  return 1;
 }
 
 static void resize(struct bytes *bytes, size_t size) {
@@ -361,16 +360,17 @@ static void cut(void *unused) {
 
 /* ---- the power is there */
 
-static void told_to_end(int signal) {
-  (void)signal;
-  fuse_exit(disk);
+static void told(int signal) {
+  dark = 1;
+  if (signal == SIGTERM) fuse_exit(disk);
 }
 
 static void *started(struct fuse_conn_info *connection, struct fuse_config *config) {
   (void)connection;
   disk = fuse_get_context()->fuse;
+  sigaction(SIGUSR1, &(struct sigaction){.sa_handler = told}, NULL);
   /* The library's own handler goes before the disk is saved. */
-  sigaction(SIGTERM, &(struct sigaction){.sa_handler = told_to_end}, NULL);
+  sigaction(SIGTERM, &(struct sigaction){.sa_handler = told}, NULL);
   config->use_ino = 1;
   config->nullpath_ok = 1; /* what is open knows itself, whatever its name */
   config->hard_remove = 1;

@@ -35,7 +35,7 @@ class PowerCutTrial {
   @TempDir Path folder;
   private final long seed = Long.getLong("castwell.seed", System.nanoTime());
   private final Random random = new Random(seed);
-  private final List<LossyDisk.Cut> cuts = new ArrayList<>();
+  private final List<LossyDisk.Remains> cuts = new ArrayList<>();
   private Path program;
 
   @BeforeEach
@@ -51,10 +51,10 @@ class PowerCutTrial {
       announced += wearOutAFolder(folder.resolve("folder-" + cuts.size()));
     }
     System.out.printf(
-        "%d cuts over %d changes, %d writes and names lost; %d shots announced%n",
+        "%d cuts over %d changes, %d sectors and names lost; %d shots announced%n",
         cuts.size(),
-        cuts.stream().mapToInt(LossyDisk.Cut::changes).sum(),
-        cuts.stream().mapToInt(LossyDisk.Cut::lost).sum(),
+        cuts.stream().mapToInt(LossyDisk.Remains::changes).sum(),
+        cuts.stream().mapToInt(LossyDisk.Remains::lost).sum(),
         announced);
   }
 
@@ -83,9 +83,10 @@ class PowerCutTrial {
       Path data = disk.folder().resolve("data");
       try (Program daemon = range.start(data)) {
         range.letLiveForAWhile(daemon, data, random, witness::listenTo);
-        cuts.add(disk.cut());
+        disk.cut();
         daemon.kill();
       }
+      cuts.add(disk.remains());
     }
     return after;
   }
@@ -113,7 +114,7 @@ class PowerCutTrial {
       try (LossyDisk disk =
           LossyDisk.mount(program, empty, after, random.nextInt(), 1 + random.nextInt(8))) {
         readSettings(disk.folder());
-        disk.cut();
+        disk.remains();
       }
       assertThat(SettingsFile.read(after.resolve("data")))
           .as("cut %d", i)

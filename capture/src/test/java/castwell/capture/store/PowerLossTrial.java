@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The power is cut before the n-th change of a disk that then holds only what was synced, and any
- * part of the rest. No part of the suite, since it needs a file system of its own: <code>
+ * The power is cut after any number of changes of a disk that then holds only what was synced, and
+ * any part of the rest. No part of the suite, since it needs a file system of its own: <code>
  * sh .ci/power-loss</code> runs it, with <code>-Dcastwell.cuts=1000</code> for more.
  */
 @Timeout(4 * 3600)
@@ -150,7 +150,7 @@ class PowerLossTrial {
       lost += ended.lost();
     }
     System.out.printf(
-        "%s: %d cuts over %d changes, %d writes and names lost, seed %d%n",
+        "%s: %d cuts over %d changes, %d sectors and names lost, seed %d%n",
         work, CUTS, whole.changes(), lost, seed);
   }
 
@@ -165,8 +165,8 @@ class PowerLossTrial {
           said.add(line);
         }
       }
-      LossyDisk.Cut cut = disk.cut();
-      return new Ended(said, after, cut.changes(), cut.lost());
+      LossyDisk.Remains remains = disk.remains();
+      return new Ended(said, after, remains.changes(), remains.lost());
     }
   }
 
