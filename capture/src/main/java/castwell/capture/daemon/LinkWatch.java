@@ -98,7 +98,7 @@ final class LinkWatch {
       change(
           state.with(
               State.OFFLINE,
-              device + " is offline: no heartbeat for 3 s. Check its supply and cable.",
+              device + " is offline: no heartbeat for 3 s. Check its cable.",
               clock.at(micros)));
     }
   }

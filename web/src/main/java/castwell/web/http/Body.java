@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +24,8 @@ import java.util.Set;
  * A request's JSON object, read field by field; whatever is wrong with it is said in a sentence.
  */
 final class Body {
+  private static final long MOST_PASSED_OVER = 16 * 1024 * 1024;
+
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -69,16 +72,27 @@ final class Body {
   /** Whether or not the request says beforehand how much it sends. */
   private static byte[] bytes(Context ctx, int largest) {
     try {
-      if (ctx.req().getContentLengthLong() > largest) {
-        throw tooLarge(largest);
-      }
-      byte[] bytes = ctx.req().getInputStream().readNBytes(largest + 1);
-      if (bytes.length > largest) {
+      InputStream body = ctx.req().getInputStream();
+      boolean isTooLarge = ctx.req().getContentLengthLong() > largest;
+      byte[] bytes = isTooLarge ? new byte[0] : body.readNBytes(largest + 1);
+      if (isTooLarge || bytes.length > largest) {
+        passOver(body);
         throw tooLarge(largest);
       }
       return bytes;
     } catch (IOException e) {
       throw invalid("The request's body could not be read: send it again.");
+    }
+  }
+
+  /** A connection that is closed while more is on its way is reset, and the answer lost with it. */
+  private static void passOver(InputStream body) throws IOException {
+    byte[] some = new byte[16 * 1024];
+    long left = MOST_PASSED_OVER;
+    int read = 0;
+    while (left > 0 && read >= 0) {
+      read = body.read(some);
+      left -= read;
     }
   }
 
