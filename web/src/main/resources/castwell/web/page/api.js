@@ -43,7 +43,8 @@ export const enter = (key) => write('POST', '/api/admission', {key});
 
 export const leave = () => write('DELETE', '/api/admission', {});
 
-async function write(method, path, body) {
+/** Tells Castwell something; its answer. */
+export async function write(method, path, body) {
   const headers = {'Content-Type': 'application/json'};
   const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
   window.dispatchEvent(new Event('castwell-written'));

@@ -1,0 +1,34 @@
+package castwell.web.chart;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+
+/**
+ * One side of a chart.
+ *
+ * @param label what it is, with its unit
+ * @param low what it shows at least, null for as far as the marks go
+ * @param high likewise
+ * @param names instead of numbers: one row each, the first on top; marks are put at their places
+ * @param dates whether its numbers are milliseconds since 1970
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Axis(String label, Double low, Double high, List<String> names, boolean dates) {
+
+  public static Axis of(String label) {
+    return new Axis(label, null, null, null, false);
+  }
+
+  public static Axis dates(String label) {
+    return new Axis(label, null, null, null, true);
+  }
+
+  public static Axis names(String label, List<String> names) {
+    return new Axis(label, null, null, List.copyOf(names), false);
+  }
+
+  /** The same that shows these values at least. */
+  public Axis holding(double value, double other) {
+    return new Axis(label, Math.min(value, other), Math.max(value, other), names, dates);
+  }
+}

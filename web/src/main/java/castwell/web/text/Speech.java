@@ -1,0 +1,54 @@
+package castwell.web.text;
+
+import castwell.analysis.uncertainty.Interval;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.web.unit.Dimension;
+import castwell.web.unit.Figures;
+import castwell.web.unit.UnitSystem;
+import java.util.OptionalDouble;
+
+/** How one person is spoken to: in a language, in units of their choice. */
+public record Speech(Texts texts, UnitSystem units) {
+
+  public String say(String key, Object... arguments) {
+    return texts.say(key, arguments);
+  }
+
+  /** A unit's symbol. */
+  public String unit(Dimension dimension) {
+    return units.of(dimension).symbol();
+  }
+
+  /** A value in the person's own unit. */
+  public double in(Dimension dimension, double si) {
+    return si / units.of(dimension).si();
+  }
+
+  /** "150.2 ± 0.4 ft/s"; without an uncertainty the usual decimals. */
+  public String figure(Dimension dimension, double si, double uSi) {
+    return Figures.figure(units.of(dimension), si, uSi).orElseGet(this::notKnown);
+  }
+
+  public String figure(Dimension dimension, Quantity quantity) {
+    return figure(dimension, quantity.value(), quantity.standardUncertainty());
+  }
+
+  /** "52.5 lb": as it was measured, without needless zeros. */
+  public String plain(Dimension dimension, double si) {
+    return Figures.plain(units.of(dimension), si).orElseGet(this::notKnown);
+  }
+
+  public String plain(Dimension dimension, OptionalDouble si) {
+    return plain(dimension, si.orElse(Double.NaN));
+  }
+
+  /** "149.1 to 151.3 ft/s". */
+  public String interval(Dimension dimension, Interval si) {
+    return Figures.interval(units.of(dimension), si, say("figure.to"))
+        .orElseGet(() -> say("figure.cant_tell"));
+  }
+
+  private String notKnown() {
+    return say("figure.not_known");
+  }
+}

@@ -1,0 +1,50 @@
+package castwell.web.unit;
+
+import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
+
+/** What kinds of quantity are shown, each in the trade's unit and in SI. */
+public enum Dimension {
+  SPEED(new Unit("ft/s", METRES_PER_FOOT, 1), new Unit("m/s", 1, 2)),
+  ARROW_MASS(new Unit("gr", KILOGRAMS_PER_GRAIN, 0), new Unit("g", 1e-3, 2)),
+  BOW_MASS(new Unit("lb", KILOGRAMS_PER_POUND, 2), new Unit("kg", 1, 3)),
+  FORCE(new Unit("lb", NEWTONS_PER_POUND, 1), new Unit("N", 1, 0)),
+  ENERGY(new Unit("ft·lbf", JOULES_PER_FOOT_POUND, 1), new Unit("J", 1, 1)),
+  MOMENTUM(
+      new Unit("slug·ft/s", NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, 3), new Unit("kg·m/s", 1, 3)),
+  /** Of a draw, or a bow from nock to nock. */
+  DRAW_LENGTH(new Unit("in", METRES_PER_INCH, 1), new Unit("cm", 1e-2, 1)),
+  /** Of an arrow, a brace height, string follow. */
+  LENGTH(new Unit("in", METRES_PER_INCH, 2), new Unit("mm", 1e-3, 0)),
+  /** Of what is measured in millimetres in the trade as well: tips, the gates' spacing. */
+  FINE_LENGTH(new Unit("mm", 1e-3, 1), new Unit("mm", 1e-3, 1)),
+  DISTANCE(new Unit("ft", METRES_PER_FOOT, 1), new Unit("m", 1, 2)),
+  /** Arrow mass for draw weight; grains per pound is what makers everywhere say. */
+  MASS_FOR_WEIGHT(
+      new Unit("gpp", KILOGRAMS_PER_NEWTON_OF_ONE_GPP, 1),
+      new Unit("gpp", KILOGRAMS_PER_NEWTON_OF_ONE_GPP, 1)),
+  SHARE(new Unit("%", 1e-2, 0), new Unit("%", 1e-2, 0)),
+  DURATION(new Unit("ms", 1e-3, 2), new Unit("ms", 1e-3, 2));
+
+  private final Unit trade;
+  private final Unit si;
+
+  Dimension(Unit trade, Unit si) {
+    this.trade = trade;
+    this.si = si;
+  }
+
+  Unit trade() {
+    return trade;
+  }
+
+  Unit si() {
+    return si;
+  }
+}

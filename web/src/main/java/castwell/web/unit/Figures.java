@@ -1,0 +1,48 @@
+package castwell.web.unit;
+
+import castwell.analysis.uncertainty.Interval;
+import java.util.Optional;
+
+/** Numbers with their units as text; empty where there is no finite number to show. */
+public final class Figures {
+  private Figures() {}
+
+  /** "150.2 ± 0.4 ft/s", or the value alone with its unit's usual decimals. */
+  public static Optional<String> figure(Unit unit, double si, double uSi) {
+    if (!Double.isFinite(si)) {
+      return Optional.empty();
+    }
+    double value = si / unit.si();
+    double u = uSi / unit.si();
+    if (!(u > 0) || Double.isInfinite(u)) {
+      return Optional.of(with(unit, Digits.fixed(value, unit.decimals())));
+    }
+    int decimals = Digits.decimals(u);
+    String plusMinus = Digits.fixed(value, decimals) + " ± " + Digits.fixed(u, decimals);
+    return Optional.of(with(unit, plusMinus));
+  }
+
+  /** As measured: at most the usual decimals, without needless zeros. */
+  public static Optional<String> plain(Unit unit, double si) {
+    return Double.isFinite(si)
+        ? Optional.of(with(unit, Digits.plain(si / unit.si(), unit.decimals())))
+        : Optional.empty();
+  }
+
+  /** Both ends to the digits that half its width, taken as twice the uncertainty, allows. */
+  public static Optional<String> interval(Unit unit, Interval si, String to) {
+    double low = si.low() / unit.si();
+    double high = si.high() / unit.si();
+    if (!Double.isFinite(low) || !Double.isFinite(high)) {
+      return Optional.empty();
+    }
+    double u = (high - low) / 4;
+    int decimals = u > 0 ? Digits.decimals(u) : unit.decimals();
+    return Optional.of(
+        with(unit, Digits.fixed(low, decimals) + " " + to + " " + Digits.fixed(high, decimals)));
+  }
+
+  private static String with(Unit unit, String number) {
+    return number + " " + unit.symbol();
+  }
+}

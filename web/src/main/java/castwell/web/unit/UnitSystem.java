@@ -1,0 +1,24 @@
+package castwell.web.unit;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** In which units a person reads. */
+public enum UnitSystem {
+  TRADE,
+  SI;
+
+  public Unit of(Dimension dimension) {
+    return this == TRADE ? dimension.trade() : dimension.si();
+  }
+
+  /** As a setting, a cookie or an address names it. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  public static Optional<UnitSystem> of(String word) {
+    return Stream.of(values()).filter(system -> system.word().equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,31 @@
+package castwell.web.workbench;
+
+import java.util.Locale;
+
+/** Where a page is to be found: the entries of the menu. */
+public enum Room {
+  RANGE("/"),
+  RACK("/rack"),
+  ARROWS("/arrows"),
+  SESSIONS("/sessions"),
+  REWORK("/rework"),
+  REACH("/reach"),
+  PLAN("/plan"),
+  GATES("/gates"),
+  DATA("/data");
+
+  private final String path;
+
+  Room(String path) {
+    this.path = path;
+  }
+
+  public String path() {
+    return path;
+  }
+
+  /** Of its name among the texts. */
+  public String key() {
+    return "room." + name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,81 @@
+// Sends a page's forms as JSON to the API. `data-send="POST /api/bows"` says where, {name} in it being a field of
+// the form; `data-then` where to go afterwards, the same page otherwise; `data-told` what was done;
+// `data-undo="POST /api/..."` with `data-undo-body` how to undo it.
+import {write} from './api.js';
+import {say} from './bar.js';
+import {told} from './done.js';
+
+let isBusy = false;
+
+/** Has every form with `data-send` send itself. */
+export function watchForms() {
+  document.addEventListener('submit', (event) => {
+    const form = event.target;
+    if (!form.dataset.send) return;
+    event.preventDefault();
+    send(form);
+  });
+}
+
+async function send(form) {
+  if (isBusy) return;
+  isBusy = true;
+  form.setAttribute('aria-busy', 'true');
+  try {
+    const values = read(form);
+    const [method, path] = form.dataset.send.split(' ');
+    const answer = await write(method, filled(path, values), bodyOf(form, values));
+    done(form, {...values, ...answer});
+  } catch (refusal) {
+    show(form, refusal.message);
+  } finally {
+    isBusy = false;
+    form.removeAttribute('aria-busy');
+  }
+}
+
+function done(form, values) {
+  const {told: words, undo, undoBody, then} = form.dataset;
+  if (words) told(filled(words, values, String), undo && {send: filled(undo, values), body: JSON.parse(undoBody ?? '{}')});
+  if (then) location.assign(filled(then, values));
+  else location.reload();
+}
+
+// By the field's kind; what is left empty is left out. A number in the person's own unit becomes the API's.
+function read(form) {
+  const values = {};
+  for (const field of form.elements) {
+    if (!field.name || field.disabled) continue;
+    const value = valueOf(field);
+    if (value !== undefined) values[field.name] = value;
+  }
+  return values;
+}
+
+function valueOf(field) {
+  if (field.type === 'checkbox' && !field.dataset.list) return field.checked || undefined;
+  if (field.dataset.json) return JSON.parse(field.value);
+  const text = field.value.trim();
+  if (text === '') return undefined;
+  if (field.dataset.factor === undefined) return text;
+  const number = Number(text.replace(',', '.'));
+  if (!Number.isFinite(number)) throw new Error(`${field.labels?.[0]?.firstElementChild?.textContent ?? field.name}: ${text} isn't a number.`);
+  return Number((number * Number(field.dataset.factor)).toPrecision(12));
+}
+
+// What the path names already isn't said twice.
+function bodyOf(form, values) {
+  const named = [...form.dataset.send.matchAll(/\{(\w+)\}/g)].map((found) => found[1]);
+  return Object.fromEntries(Object.entries(values).filter(([name]) => !named.includes(name)));
+}
+
+const filled = (text, values, encode = encodeURIComponent) =>
+  text.replace(/\{(\w+)\}/g, (_, name) => encode(values[name] ?? ''));
+
+function show(form, words) {
+  const place = form.querySelector('.refusal');
+  if (!place) return say(words);
+  place.textContent = `▲ ${words}`;
+  place.hidden = false;
+  place.focus();
+}
