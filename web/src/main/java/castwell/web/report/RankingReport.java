@@ -4,21 +4,18 @@ import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
-import castwell.analysis.bow.Cast;
 import castwell.analysis.compare.Features;
 import castwell.analysis.compare.Ranking;
 import castwell.analysis.compare.Ranking.Entry;
 import castwell.analysis.compare.Ranking.Pair;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack;
-import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.web.report.Standings.Standing;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The rack by cast at so many grains per pound, and which bows can't be told apart. */
@@ -51,17 +48,12 @@ public final class RankingReport {
           new ReportColumn("p", "p", 3),
           new ReportColumn("exact", "exact", 0));
 
-  /** A bow that can be ranked. */
-  private record Ranked(BowState state, String stateName, int n, Cast cast) {}
-
-  private final Shelf shelf;
   private final ReportRequest request;
-  private final List<Ranked> ranked = new ArrayList<>();
-  private final List<Map<String, Object>> leftOut = new ArrayList<>();
+  private final Standings standings;
 
   private RankingReport(Transaction t, ZoneId zone, ReportRequest request) {
-    this.shelf = new Shelf(t, zone);
     this.request = request;
+    this.standings = Standings.of(t, zone, request);
   }
 
   public static Report of(Transaction t, ZoneId zone, ReportRequest request) {
@@ -69,10 +61,7 @@ public final class RankingReport {
   }
 
   private Report report() {
-    shelf.now(shelf.cells().all()).forEach(this::add);
-    Ranking ranking =
-        Ranking.of(
-            ranked.stream().map(r -> new Entry(r.state().bow(), r.cast().withScaleMps())).toList());
+    Ranking ranking = standings.ranking();
     List<Map<String, Object>> bows = bows(ranking);
     List<Map<String, Object>> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<Map<String, Object>> features = features();
@@ -90,7 +79,7 @@ public final class RankingReport {
             .put("pairs", pairs)
             .put("groups", ranking.groups())
             .put("features", features)
-            .put("left_out", leftOut)
+            .put("left_out", leftOut())
             .map());
   }
 
@@ -98,54 +87,36 @@ public final class RankingReport {
     return Trade.plain(request.gpp(), 0);
   }
 
-  private void add(Shelf.Now bow) {
-    BowState state = bow.state();
-    int n = bow.cells().speedsMps().length;
-    Optional<Cast> cast =
-        bow.cells()
-            .virtualMass()
-            .map(model -> request.cast(model, state))
-            .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
-    cast.ifPresentOrElse(
-        c -> ranked.add(new Ranked(state, bow.stateName(), n, c)),
-        () ->
-            leftOut.add(
+  private List<Map<String, Object>> leftOut() {
+    return standings.leftOut().stream()
+        .map(
+            bow ->
                 new Fields()
-                    .put("bow", state.bow())
+                    .put("bow", bow.state().bow())
                     .put(
                         "reason",
-                        "Too few shots or masses as it is now (%d shots that count).".formatted(n))
-                    .map()));
+                        "Too few shots or masses as it is now (%d shots that count)."
+                            .formatted(bow.n()))
+                    .map())
+        .toList();
   }
 
   private List<Map<String, Object>> bows(Ranking ranking) {
-    Map<String, String> letters = letters(ranking.groups());
-    Map<String, Ranked> byName = new HashMap<>();
-    ranked.forEach(r -> byName.put(r.state().bow(), r));
+    Map<String, String> letters = standings.letters();
     return ranking.bows().stream()
         .map(
             entry -> {
-              Ranked bow = byName.get(entry.bow());
+              Standing bow = standings.of(entry.bow()).orElseThrow();
               return new Fields()
                   .put("bow", entry.bow())
                   .put("state_on", bow.stateName())
                   .put("draw_weight_lb", bow.state().drawWeightN() / NEWTONS_PER_POUND)
                   .put("n", bow.n())
-                  .putAll(BowReport.casts(bow.cast()).map())
+                  .putAll(BowReport.casts(bow.cast().orElseThrow()).map())
                   .put("groups", letters.get(entry.bow()))
                   .map();
             })
         .toList();
-  }
-
-  /** Bows that share a letter can't be told apart. */
-  private static Map<String, String> letters(List<List<String>> groups) {
-    Map<String, String> letters = new HashMap<>();
-    for (int i = 0; i < groups.size(); i++) {
-      String letter = i < 26 ? String.valueOf((char) ('a' + i)) : "g" + (i + 1);
-      groups.get(i).forEach(bow -> letters.merge(bow, letter, (a, b) -> a + " " + b));
-    }
-    return letters;
   }
 
   private static Map<String, Object> pair(Pair pair) {
@@ -163,12 +134,12 @@ public final class RankingReport {
 
   private List<Map<String, Object>> features() {
     List<Features.Bow> bows =
-        ranked.stream()
+        standings.ranked().stream()
             .map(
                 r -> {
                   Rack.Measures m = r.state().measures();
                   return new Features.Bow(
-                      r.cast().speedMps().value(),
+                      r.cast().orElseThrow().speedMps().value(),
                       m.nockToNockM(),
                       m.stringFollowM(),
                       m.tipWidthM(),
@@ -201,18 +172,18 @@ public final class RankingReport {
         .forEach(
             group ->
                 sentences.add("%s can't be told apart.".formatted(String.join(" and ", group))));
-    if (!leftOut.isEmpty()) {
+    if (!standings.leftOut().isEmpty()) {
       sentences.add(
           "Not ranked: %s."
               .formatted(
-                  leftOut.stream()
-                      .map(row -> (String) row.get("bow"))
+                  standings.leftOut().stream()
+                      .map(bow -> bow.state().bow())
                       .collect(Collectors.joining(", "))));
     }
     if (!features.isEmpty()) {
       sentences.add(
           "%d bows can't separate causes: length, wood, string follow and tips differ all at once."
-              .formatted(ranked.size()));
+              .formatted(standings.ranked().size()));
     }
     return sentences;
   }
@@ -220,11 +191,8 @@ public final class RankingReport {
   private String first(Ranking ranking) {
     Entry best = ranking.bows().get(0);
     double grains =
-        ranked.stream()
-            .filter(r -> r.state().bow().equals(best.bow()))
-            .mapToDouble(r -> r.cast().massKg() / KILOGRAMS_PER_GRAIN)
-            .findFirst()
-            .orElseThrow();
+        standings.of(best.bow()).flatMap(Standing::cast).orElseThrow().massKg()
+            / KILOGRAMS_PER_GRAIN;
     boolean alone =
         ranking.groups().stream().allMatch(g -> !g.contains(best.bow()) || g.size() == 1);
     return "At %s grains per pound %s is fastest%s: %s, with %s gr."

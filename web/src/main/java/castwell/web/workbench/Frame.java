@@ -8,7 +8,6 @@ import castwell.web.unit.UnitSystem;
  *
  * @param room the one that the page belongs to
  * @param title of the page
- * @param address of the page itself, with its question
  * @param event the last one that the page's figures are of
  * @param mayChange whether whoever looks may change things
  * @param rehearsal whether the range is pretended
@@ -16,7 +15,6 @@ import castwell.web.unit.UnitSystem;
 public record Frame(
     Room room,
     String title,
-    String address,
     long event,
     boolean mayChange,
     boolean rehearsal,

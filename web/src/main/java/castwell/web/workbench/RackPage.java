@@ -1,5 +1,208 @@
 package castwell.web.workbench;
 
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.FORCE;
+import static castwell.web.unit.Dimension.LENGTH;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.compare.Ranking.Entry;
+import castwell.analysis.uncertainty.Interval;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.web.chart.Axis;
+import castwell.web.chart.Chart;
+import castwell.web.chart.Mark;
+import castwell.web.chart.Mark.Point;
+import castwell.web.chart.Sheet;
+import castwell.web.chart.Style;
+import castwell.web.report.Standings;
+import castwell.web.report.Standings.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** All bows beside one another. */
 public final class RackPage {
-  public record View(String answer) {}
+  static final double COVERAGE = 0.95;
+
+  private final Asked asked;
+  private final Standings standings;
+
+  /**
+   * @param answer what the comparison says
+   * @param bows one card each, the fastest first, those without a cast after them
+   */
+  public record View(
+      List<String> answer, Chart cast, Chart follow, List<Card> bows, List<String> retired) {}
+
+  /**
+   * @param letters bows that share one can't be told apart
+   */
+  public record Card(
+      String name, String draw, String since, String cast, String letters, String shots) {}
+
+  private RackPage(Asked asked) {
+    this.asked = asked;
+    this.standings = Standings.of(asked.t(), asked.zone(), asked.request());
+  }
+
+  public static Page of(Asked asked) {
+    return new Page(Room.RACK, "rack", asked.say("rack.title"), new RackPage(asked).view());
+  }
+
+  private View view() {
+    return new View(answer(), castChart(), followChart(), cards(), List.of());
+  }
+
+  private List<String> answer() {
+    List<Entry> ranked = standings.ranking().bows();
+    if (ranked.isEmpty()) {
+      return List.of();
+    }
+    List<String> answer = new ArrayList<>();
+    Entry best = ranked.get(0);
+    List<String> alike =
+        standings.ranking().groups().stream()
+            .filter(group -> group.contains(best.bow()))
+            .flatMap(List::stream)
+            .distinct()
+            .filter(bow -> !bow.equals(best.bow()))
+            .toList();
+    String cast = asked.speech().figure(SPEED, best.castMps());
+    if (ranked.size() == 1) {
+      answer.add(asked.say("rack.alone", best.bow(), cast));
+    } else if (alike.isEmpty()) {
+      answer.add(asked.say("rack.fastest", best.bow(), cast));
+    } else {
+      answer.add(asked.say("rack.fastest_unsure", best.bow(), cast, String.join(", ", alike)));
+    }
+    return answer;
+  }
+
+  private Chart castChart() {
+    List<Entry> ranked = standings.ranking().bows();
+    List<Point> points = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("bow"),
+            asked.say("rack.cast", asked.speech().unit(SPEED)),
+            asked.say("interval95"),
+            asked.say("shots"),
+            asked.say("rack.group"));
+    Map<String, String> letters = standings.letters();
+    for (int i = 0; i < ranked.size(); i++) {
+      Entry entry = ranked.get(i);
+      Interval interval = entry.castMps().interval(COVERAGE);
+      String told = asked.speech().interval(SPEED, interval);
+      points.add(
+          new Point(
+              speed(entry.castMps().value()),
+              i,
+              speed(interval.low()),
+              speed(interval.high()),
+              entry.bow() + ": " + told));
+      rows.add(
+          entry.bow(),
+          asked.speech().figure(SPEED, entry.castMps()),
+          told,
+          String.valueOf(standings.of(entry.bow()).orElseThrow().n()),
+          letters.get(entry.bow()));
+    }
+    List<Mark> marks =
+        points.isEmpty()
+            ? List.of()
+            : List.of(new Mark.Points("", Style.FIRST, 'x', List.copyOf(points)));
+    return new Chart(
+        "cast",
+        asked.say("rack.cast_title"),
+        asked.say(points.isEmpty() ? "rack.cast_empty" : "rack.cast_told"),
+        Axis.of(asked.say("rack.cast", asked.speech().unit(SPEED))),
+        Axis.names("", ranked.stream().map(entry -> named(entry.bow(), letters)).toList()),
+        marks,
+        rows.sheet());
+  }
+
+  private static String named(String bow, Map<String, String> letters) {
+    return bow + " (" + letters.get(bow) + ")";
+  }
+
+  private double speed(double mps) {
+    return asked.speech().in(SPEED, mps);
+  }
+
+  /** How far the unstrung tips stayed behind, over the bows' lives. */
+  private Chart followChart() {
+    List<Mark> marks = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(asked.say("bow"), asked.say("rack.since"), asked.say("rack.follow"));
+    for (Rack.Named bow : asked.t().rack().bowNames()) {
+      List<BowState> states =
+          asked.t().rack().states(bow.id()).stream()
+              .filter(state -> state.measures().stringFollowM().isPresent())
+              .toList();
+      Style style = Style.of(marks.size() / 2);
+      List<Point> points = states.stream().map(this::follow).toList();
+      states.forEach(
+          state ->
+              rows.add(
+                  bow.name(),
+                  Days.of(state.since(), asked.zone()),
+                  asked.speech().plain(LENGTH, state.measures().stringFollowM())));
+      if (!points.isEmpty()) {
+        marks.add(Mark.Points.of(bow.name(), style, points));
+        marks.add(new Mark.Line(bow.name(), style, xs(points), ys(points)));
+      }
+    }
+    return new Chart(
+        "follow",
+        asked.say("rack.follow_title"),
+        asked.say(marks.isEmpty() ? "rack.follow_empty" : "rack.follow_told"),
+        Axis.dates(""),
+        Axis.of(asked.say("rack.follow") + " " + asked.speech().unit(LENGTH)).holding(0, 0),
+        marks,
+        rows.sheet());
+  }
+
+  private Point follow(BowState state) {
+    double m = state.measures().stringFollowM().orElseThrow();
+    return Point.of(
+        state.since().toEpochMilli(),
+        asked.speech().in(LENGTH, m),
+        state.bow()
+            + ", "
+            + Days.of(state.since(), asked.zone())
+            + ": "
+            + asked.speech().plain(LENGTH, m));
+  }
+
+  private static double[] xs(List<Point> points) {
+    return points.stream().mapToDouble(Point::x).toArray();
+  }
+
+  private static double[] ys(List<Point> points) {
+    return points.stream().mapToDouble(Point::y).toArray();
+  }
+
+  private List<Card> cards() {
+    List<Standing> order = new ArrayList<>();
+    standings.ranking().bows().forEach(entry -> order.add(standings.of(entry.bow()).orElseThrow()));
+    standings.bows().stream().filter(bow -> bow.cast().isEmpty()).forEach(order::add);
+    Map<String, String> letters = standings.letters();
+    return order.stream().map(bow -> card(bow, letters)).toList();
+  }
+
+  private Card card(Standing bow, Map<String, String> letters) {
+    return new Card(
+        bow.state().bow(),
+        asked.say(
+            "bow.draw",
+            asked.speech().plain(FORCE, bow.state().drawWeightN()),
+            asked.speech().plain(DRAW_LENGTH, bow.state().drawLengthM())),
+        bow.stateName(),
+        bow.cast()
+            .map(cast -> asked.speech().figure(SPEED, cast.withScaleMps()))
+            .orElseGet(() -> asked.say("rack.no_cast")),
+        letters.getOrDefault(bow.state().bow(), ""),
+        asked.say("rack.shots_since", bow.n(), bow.stateName()));
+  }
 }

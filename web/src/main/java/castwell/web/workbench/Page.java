@@ -1,0 +1,9 @@
+package castwell.web.workbench;
+
+/**
+ * A page before it is put into its frame.
+ *
+ * @param template the name of its file, without its ending
+ * @param view what the template shows
+ */
+public record Page(Room room, String template, String title, Object view) {}
