@@ -22,7 +22,7 @@ final class Gatekeeper {
 
   /** The page's own files, which say nothing of anybody's shots, and the way in. */
   private static final Pattern OPEN_TO_ALL =
-      Pattern.compile("/|/enter|/api/admission|/[a-z-]+\\.(html|js|css|svg)");
+      Pattern.compile("/|/enter|/api/admission|/(lib/)?[a-z0-9.-]+\\.(html|js|css|svg)");
 
   private static final String BEARER = "Bearer ";
 
@@ -80,6 +80,12 @@ final class Gatekeeper {
     if (key.isPresent()) {
       tryKey(ctx, key.get());
     } else if (!(reading && watchOpen) && !isIn(ctx)) {
+      if (reading && isForPeople(ctx)) {
+        refusals.count(Kind.NO_KEY);
+        ctx.redirect("/enter", HttpStatus.SEE_OTHER);
+        ctx.skipRemainingHandlers();
+        return;
+      }
       ctx.header("WWW-Authenticate", "Bearer realm=\"castwell\"");
       refuse(
           ctx,
@@ -123,6 +129,11 @@ final class Gatekeeper {
 
   private boolean isIn(Context ctx) {
     return AdmissionCookie.of(ctx).filter(door::isAdmitted).isPresent();
+  }
+
+  private static boolean isForPeople(Context ctx) {
+    String accept = ctx.header("Accept");
+    return accept != null && accept.startsWith("text/html") && !ctx.path().startsWith("/api/");
   }
 
   private static Optional<String> bearer(Context ctx) {

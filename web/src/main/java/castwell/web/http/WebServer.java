@@ -20,9 +20,6 @@ import java.util.function.Consumer;
 public final class WebServer implements AutoCloseable {
   static final int LARGEST_BODY = 64 * 1024;
 
-  /** As the build takes it; another one isn't found at the start. */
-  private static final String D3 = "7.9.0";
-
   private final LiveFeed feed;
   private final Javalin javalin;
   private final HttpAddress address;
@@ -64,6 +61,7 @@ public final class WebServer implements AutoCloseable {
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
+              new Library().route(config);
               new WorkbenchPages(store, clock, zone, gate, parts.rehearsal()).route(config);
               new BrokerApi(parts.broker()).route(config);
               new HealthApi(new HealthView(parts.checkup())).route(config);
@@ -77,12 +75,6 @@ public final class WebServer implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = LARGEST_BODY;
     config.staticFiles.add("/castwell/web/page", Location.CLASSPATH);
-    config.staticFiles.add(
-        files -> {
-          files.hostedPath = "/lib";
-          files.directory = "/META-INF/resources/webjars/d3/%s/dist".formatted(D3);
-          files.location = Location.CLASSPATH;
-        });
   }
 
   /**
