@@ -76,7 +76,7 @@ final class Body {
       boolean isTooLarge = ctx.req().getContentLengthLong() > largest;
       byte[] bytes = isTooLarge ? new byte[0] : body.readNBytes(largest + 1);
       if (isTooLarge || bytes.length > largest) {
-        passOver(body);
+        passOver(ctx, body);
         throw tooLarge(largest);
       }
       return bytes;
@@ -85,8 +85,15 @@ final class Body {
     }
   }
 
-  /** A connection that is closed while more is on its way is reset, and the answer lost with it. */
-  private static void passOver(InputStream body) throws IOException {
+  /**
+   * A connection that is closed while more is on its way is reset, and the answer lost with it; but
+   * nobody is listened to for ever.
+   */
+  private static void passOver(Context ctx, InputStream body) throws IOException {
+    if (ctx.req().getContentLengthLong() > MOST_PASSED_OVER) {
+      ctx.header("Connection", "close");
+      return;
+    }
     byte[] some = new byte[16 * 1024];
     long left = MOST_PASSED_OVER;
     int read = 0;
