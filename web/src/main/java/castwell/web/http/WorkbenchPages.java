@@ -6,6 +6,8 @@ import castwell.web.text.Speech;
 import castwell.web.text.Texts;
 import castwell.web.unit.UnitSystem;
 import castwell.web.workbench.Asked;
+import castwell.web.workbench.BowPage;
+import castwell.web.workbench.CardPage;
 import castwell.web.workbench.Frame;
 import castwell.web.workbench.Page;
 import castwell.web.workbench.Printing;
@@ -39,6 +41,8 @@ final class WorkbenchPages {
 
   void route(JavalinConfig config) {
     page(config, "/rack", RackPage::of);
+    page(config, "/bows/{name}", BowPage::of);
+    page(config, "/bows/{name}/card", CardPage::of);
   }
 
   private void page(JavalinConfig config, String path, Function<Asked, Page> maker) {

@@ -29,9 +29,9 @@ import java.util.Set;
 /** One bow in one state: what it does to arrows, and why. */
 public final class BowReport {
   private final Shelf shelf;
-  private final ReportRequest request;
   private final Rack.Named bow;
   private final Shelf.Stand stand;
+  private final BowStudy study;
   private final BowCells cells;
   private final Optional<VirtualMass> model;
   private final FitRows fits;
@@ -39,11 +39,11 @@ public final class BowReport {
   private BowReport(
       Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
     this.shelf = new Shelf(t, zone);
-    this.request = request;
     this.bow = shelf.bow(name);
     this.stand = shelf.stand(state.map(on -> shelf.state(bow, on)).orElseGet(() -> shelf.now(bow)));
-    this.cells = stand.cells();
-    this.model = cells.virtualMass();
+    this.study = BowStudy.of(shelf, stand, request);
+    this.cells = study.cells();
+    this.model = study.model();
     this.fits = new FitRows(cells, model);
   }
 
@@ -57,14 +57,9 @@ public final class BowReport {
 
   private Report report() {
     List<Map<String, Object>> rows = CellRows.of(cells.cells());
-    Optional<Cast> cast = cast();
-    ForceDrawRows forceDraw =
-        ForceDrawRows.of(
-            shelf.transaction().forceDraws().last(bow.id(), stand.state().since()),
-            stand.state().measures().braceHeightM(),
-            cells,
-            model);
-    List<Advice> advice = FitAdvice.of(cells, stand.state().drawWeightN());
+    Optional<Cast> cast = study.cast();
+    ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), cells, model);
+    List<Advice> advice = study.advice();
     List<String> sentences = new ArrayList<>();
     sentences.add(first(cast));
     model.ifPresent(m -> sentences.add(fits.sentence(m)));
@@ -101,12 +96,6 @@ public final class BowReport {
                 "Share of the energy that reaches the arrow", FitRows.SHARES, fits.shares()),
             forceDraw.table()),
         data.map());
-  }
-
-  private Optional<Cast> cast() {
-    return model
-        .map(m -> request.cast(m, stand.state()))
-        .filter(cast -> Double.isFinite(cast.speedMps().value()));
   }
 
   private Map<String, Object> castRow(Cast cast) {

@@ -7,7 +7,6 @@ import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.ForceDrawCurve;
-import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
@@ -42,20 +41,16 @@ final class ForceDrawRows {
   }
 
   static ForceDrawRows of(
-      List<Point> points,
-      OptionalDouble braceHeightM,
-      BowCells cells,
-      Optional<VirtualMass> model) {
-    if (points.isEmpty()) {
-      return new ForceDrawRows(Optional.empty(), List.of(), model);
-    }
-    ForceDrawCurve curve = ForceDrawCurve.of(points, braceHeightM);
+      Optional<ForceDrawCurve> curve, BowCells cells, Optional<VirtualMass> model) {
     List<Map<String, Object>> rows =
-        cells.cells().stream()
-            .filter(cell -> !cell.shots().isEmpty())
-            .map(cell -> row(curve, cell))
+        curve.stream()
+            .flatMap(
+                c ->
+                    cells.cells().stream()
+                        .filter(cell -> !cell.shots().isEmpty())
+                        .map(cell -> row(c, cell)))
             .toList();
-    return new ForceDrawRows(Optional.of(curve), rows, model);
+    return new ForceDrawRows(curve, rows, model);
   }
 
   private static Map<String, Object> row(ForceDrawCurve curve, Cell cell) {

@@ -20,6 +20,7 @@ import castwell.web.report.Standings.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** All bows beside one another. */
 public final class RackPage {
@@ -33,7 +34,7 @@ public final class RackPage {
    * @param bows one card each, the fastest first, those without a cast after them
    */
   public record View(
-      List<String> answer, Chart cast, Chart follow, List<Card> bows, List<String> retired) {}
+      List<String> answer, Chart cast, Chart follow, List<Card> bows, BowFields fields) {}
 
   /**
    * @param letters bows that share one can't be told apart
@@ -51,7 +52,12 @@ public final class RackPage {
   }
 
   private View view() {
-    return new View(answer(), castChart(), followChart(), cards(), List.of());
+    return new View(
+        answer(),
+        castChart(),
+        followChart(),
+        cards(),
+        BowFields.of(asked.speech(), asked.zone(), asked.now(), Optional.empty()));
   }
 
   private List<String> answer() {

@@ -54,13 +54,27 @@ function read(form) {
 
 function valueOf(field) {
   if (field.type === 'checkbox' && !field.dataset.list) return field.checked || undefined;
-  if (field.dataset.json) return JSON.parse(field.value);
+  if (field.dataset.rows) return rowsOf(field);
   const text = field.value.trim();
   if (text === '') return undefined;
   if (field.dataset.factor === undefined) return text;
+  return scaled(text, field.dataset.factor, field.labels?.[0]?.firstElementChild?.textContent ?? field.name);
+}
+
+function scaled(text, factor, what) {
   const number = Number(text.replace(',', '.'));
-  if (!Number.isFinite(number)) throw new Error(`${field.labels?.[0]?.firstElementChild?.textContent ?? field.name}: ${text} isn't a number.`);
-  return Number((number * Number(field.dataset.factor)).toPrecision(12));
+  if (text === '' || !Number.isFinite(number)) throw new Error(`${what}: "${text}" isn't a number.`);
+  return Number((number * Number(factor)).toPrecision(12));
+}
+
+// Lines of figures: `data-rows` names each one's field with its factor.
+function rowsOf(field) {
+  const columns = field.dataset.rows.split(' ');
+  return field.value.split('\n').map((line) => line.trim()).filter(Boolean).map((line, row) => {
+    const cells = line.split(/[\s;]+/);
+    const named = cells.map((cell, i) => [columns[2 * i], scaled(cell, columns[2 * i + 1], `line ${row + 1}`)]);
+    return Object.fromEntries(named.filter(([name]) => name));
+  });
 }
 
 // What the path names already isn't said twice.

@@ -13,6 +13,8 @@ for (const button of document.querySelectorAll('[data-units]')) {
   });
 }
 
+for (const button of document.querySelectorAll('[data-print]')) button.addEventListener('click', () => window.print());
+
 drawCharts(document);
 watchForms();
 keepFresh();

@@ -1,0 +1,312 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.FORCE;
+import static castwell.web.unit.Dimension.MOMENTUM;
+import static castwell.web.unit.Dimension.SHARE;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.bow.ForceDrawCurve;
+import castwell.analysis.bow.JointRegion;
+import castwell.analysis.bow.JointRegion.Corner;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.bow.VirtualMassFit;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellSummary;
+import castwell.analysis.statistic.StraightLine;
+import castwell.analysis.uncertainty.Interval;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.web.chart.Axis;
+import castwell.web.chart.Chart;
+import castwell.web.chart.Mark;
+import castwell.web.chart.Mark.Point;
+import castwell.web.chart.Sheet;
+import castwell.web.chart.Style;
+import castwell.web.report.BowStudy;
+import castwell.web.text.Speech;
+import castwell.web.unit.Dimension;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/** One bow in pictures. */
+final class BowCharts {
+  /** More would hide one another. */
+  private static final int MOST_CELLS = 60;
+
+  private static final double BEYOND = 0.1;
+
+  private final Speech speech;
+  private final BowStudy study;
+  private final List<CellSummary> cells;
+
+  BowCharts(Speech speech, BowStudy study) {
+    this.speech = speech;
+    this.study = study;
+    List<Cell> shot =
+        study.cells().cells().stream().filter(cell -> !cell.shots().isEmpty()).toList();
+    this.cells =
+        shot.subList(Math.max(0, shot.size() - MOST_CELLS), shot.size()).stream()
+            .map(CellSummary::of)
+            .toList();
+  }
+
+  private Axis masses() {
+    return Axis.of(speech.say("arrow_mass", speech.unit(ARROW_MASS)));
+  }
+
+  private double lightest() {
+    return Arrays.stream(study.cells().massesKg()).min().orElse(0) * (1 - BEYOND);
+  }
+
+  private double heaviest() {
+    return Arrays.stream(study.cells().massesKg()).max().orElse(0) * (1 + BEYOND);
+  }
+
+  /** What was shot, the trade's straight line and the curve of the virtual mass. */
+  Chart speed() {
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            speech.say("session"),
+            speech.say("arrow"),
+            speech.say("arrow_mass", speech.unit(ARROW_MASS)),
+            speech.say("n"),
+            speech.say("mean", speech.unit(SPEED)),
+            speech.say("interval95"),
+            speech.say("sd"),
+            speech.say("set_aside"));
+    List<Point> points = new ArrayList<>();
+    for (CellSummary cell : cells) {
+      Quantity mean = cell.ownMeanMps();
+      Interval interval = mean.interval(RackPage.COVERAGE);
+      String told = speech.interval(SPEED, interval);
+      boolean isBounded = Double.isFinite(interval.low());
+      points.add(
+          new Point(
+              speech.in(ARROW_MASS, cell.cell().massKg()),
+              speech.in(SPEED, mean.value()),
+              isBounded ? (Double) speech.in(SPEED, interval.low()) : null,
+              isBounded ? (Double) speech.in(SPEED, interval.high()) : null,
+              speech.say(
+                  "bow.cell_told",
+                  cell.cell().name().arrow(),
+                  cell.cell().name().session(),
+                  told)));
+      rows.add(
+          cell.cell().name().session(),
+          cell.cell().name().arrow(),
+          speech.plain(ARROW_MASS, cell.cell().massKg()),
+          String.valueOf(cell.n()),
+          speech.figure(SPEED, mean),
+          told,
+          speech.plain(SPEED, cell.sdMps()),
+          String.valueOf(cell.cell().setAside().size()));
+    }
+    List<Mark> marks = new ArrayList<>();
+    study.model().ifPresent(m -> marks.addAll(curve("bow.curve", SPEED, m::speedMps)));
+    line().ifPresent(marks::add);
+    if (!points.isEmpty()) {
+      marks.add(Mark.Points.of(speech.say("bow.cells"), Style.FIRST, points));
+    }
+    return new Chart(
+        "speed",
+        speech.say("bow.speed_title"),
+        speech.say(
+            points.isEmpty()
+                ? "bow.speed_empty"
+                : study.model().isPresent() ? "bow.speed_told" : "bow.speed_no_curve"),
+        masses(),
+        Axis.of(speech.say("speed", speech.unit(SPEED))),
+        marks,
+        rows.sheet());
+  }
+
+  private List<Mark> curve(String name, Dimension y, Function<Quantity, Quantity> of) {
+    return new Curve(speech, y, of).marks(speech.say(name), Style.FIRST, lightest(), heaviest());
+  }
+
+  private Optional<Mark> line() {
+    return StraightLine.fit(study.cells().massesKg(), study.cells().speedsMps())
+        .map(
+            line ->
+                new Mark.Line(
+                    speech.say("bow.line"),
+                    Style.SECOND,
+                    new double[] {
+                      speech.in(ARROW_MASS, lightest()), speech.in(ARROW_MASS, heaviest())
+                    },
+                    new double[] {
+                      speech.in(SPEED, line.at(lightest())), speech.in(SPEED, line.at(heaviest()))
+                    }));
+  }
+
+  Chart momentum(OptionalDouble referenceNs) {
+    return over("momentum", MOMENTUM, VirtualMass::momentumNs, referenceNs);
+  }
+
+  Chart energy(OptionalDouble referenceJ) {
+    return over("energy", ENERGY, VirtualMass::kineticEnergyJ, referenceJ);
+  }
+
+  /** How much of what the bow hands over reaches the arrow. */
+  Chart share() {
+    return over("share", SHARE, VirtualMass::share, OptionalDouble.empty());
+  }
+
+  /** What the model says over the arrow's mass, with what is asked for drawn in. */
+  private Chart over(
+      String id,
+      Dimension y,
+      BiFunction<VirtualMass, Quantity, Quantity> of,
+      OptionalDouble reference) {
+    List<Mark> marks = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            speech.say("arrow_mass", speech.unit(ARROW_MASS)),
+            speech.say(id, speech.unit(y)),
+            speech.say("interval95"));
+    study
+        .model()
+        .ifPresent(
+            model -> {
+              marks.addAll(curve("bow.curve", y, mass -> of.apply(model, mass)));
+              Arrays.stream(study.cells().massesKg())
+                  .distinct()
+                  .sorted()
+                  .forEach(massKg -> row(rows, y, massKg, of.apply(model, Quantity.exact(massKg))));
+              reference.ifPresent(
+                  value ->
+                      marks.add(
+                          new Mark.Level(
+                              speech.say("bow.reference", speech.plain(y, value)),
+                              Style.REFERENCE,
+                              'y',
+                              speech.in(y, value))));
+            });
+    String told = marks.isEmpty() ? "bow.no_model" : "bow." + id + "_told";
+    return new Chart(
+        id,
+        speech.say("bow." + id + "_title"),
+        speech.say(told),
+        masses(),
+        Axis.of(speech.say(id, speech.unit(y))),
+        marks,
+        rows.sheet());
+  }
+
+  private void row(Sheet.Rows rows, Dimension y, double massKg, Quantity value) {
+    rows.add(
+        speech.plain(ARROW_MASS, massKg),
+        speech.figure(y, value),
+        speech.interval(y, value.interval(RackPage.COVERAGE)));
+  }
+
+  /** Which energies and virtual masses go together. */
+  Chart region() {
+    List<Mark> marks = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            speech.say("bow.what"), speech.say("bow.estimate"), speech.say("interval95"));
+    study
+        .fit()
+        .filter(fit -> fit.degreesOfFreedom() > 0)
+        .ifPresent(fit -> regionOf(fit, study.model().orElseThrow(), marks, rows));
+    return new Chart(
+        "region",
+        speech.say("bow.region_title"),
+        speech.say(marks.isEmpty() ? "bow.no_model" : "bow.region_told"),
+        Axis.of(speech.say("bow.energy_axis", speech.unit(ENERGY))),
+        Axis.of(speech.say("bow.virtual_axis", speech.unit(Dimension.ARROW_MASS))),
+        marks,
+        rows.sheet());
+  }
+
+  private void regionOf(VirtualMassFit fit, VirtualMass model, List<Mark> marks, Sheet.Rows rows) {
+    String name = study.stateName();
+    JointRegion region = JointRegion.of(fit, RackPage.COVERAGE);
+    marks.addAll(regionMarks(speech, name, Style.FIRST, fit, region));
+    rows.add(
+        speech.say("bow.energy_axis", speech.unit(ENERGY)),
+        speech.figure(ENERGY, model.energyJ()),
+        speech.interval(ENERGY, model.energyJ().interval(RackPage.COVERAGE)));
+    rows.add(
+        speech.say("bow.virtual_axis", speech.unit(ARROW_MASS)),
+        speech.figure(ARROW_MASS, model.virtualMassKg()),
+        speech.interval(ARROW_MASS, model.virtualMassKg().interval(RackPage.COVERAGE)));
+  }
+
+  /** An outline with the estimate in it. */
+  static List<Mark> regionMarks(
+      Speech speech, String name, Style style, VirtualMassFit fit, JointRegion region) {
+    double[] x =
+        region.corners().stream()
+            .mapToDouble(Corner::energyJ)
+            .map(j -> speech.in(ENERGY, j))
+            .toArray();
+    double[] y =
+        region.corners().stream()
+            .mapToDouble(Corner::virtualMassKg)
+            .map(kg -> speech.in(ARROW_MASS, kg))
+            .toArray();
+    Point estimate =
+        Point.of(
+            speech.in(ENERGY, fit.energyJ()), speech.in(ARROW_MASS, fit.virtualMassKg()), name);
+    return List.of(
+        new Mark.Region(name, style, x, y), Mark.Points.of(name, style, List.of(estimate)));
+  }
+
+  /** Its area is the stored energy. */
+  Chart forceDraw() {
+    List<Mark> marks = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            speech.say("bow.draw_length", speech.unit(DRAW_LENGTH)),
+            speech.say("bow.draw_force", speech.unit(FORCE)),
+            speech.say("bow.let_down", speech.unit(FORCE)));
+    study.curve().ifPresent(curve -> forceDrawMarks(curve, marks, rows));
+    return new Chart(
+        "force-draw",
+        speech.say("bow.force_title"),
+        study
+            .curve()
+            .map(c -> speech.say("bow.force_told", speech.plain(ENERGY, c.storedEnergyJ())))
+            .orElseGet(() -> speech.say("bow.force_empty")),
+        Axis.of(speech.say("bow.draw_length", speech.unit(DRAW_LENGTH))),
+        Axis.of(speech.say("bow.draw_force", speech.unit(FORCE))).holding(0, 0),
+        marks,
+        rows.sheet());
+  }
+
+  private void forceDrawMarks(ForceDrawCurve curve, List<Mark> marks, Sheet.Rows rows) {
+    List<ForceDrawCurve.Point> points = curve.points();
+    double[] x =
+        points.stream().mapToDouble(p -> speech.in(DRAW_LENGTH, p.drawLengthM())).toArray();
+    double[] force = points.stream().mapToDouble(p -> speech.in(FORCE, p.drawN())).toArray();
+    marks.add(new Mark.Band(speech.say("bow.stored"), Style.FIRST, x, new double[x.length], force));
+    marks.add(new Mark.Line(speech.say("bow.drawn"), Style.FIRST, x, force));
+    List<ForceDrawCurve.Point> down =
+        points.stream().filter(p -> p.letDownN().isPresent()).toList();
+    if (!down.isEmpty()) {
+      marks.add(
+          new Mark.Line(
+              speech.say("bow.let_down_slowly"),
+              Style.SECOND,
+              down.stream().mapToDouble(p -> speech.in(DRAW_LENGTH, p.drawLengthM())).toArray(),
+              down.stream()
+                  .mapToDouble(p -> speech.in(FORCE, p.letDownN().orElseThrow()))
+                  .toArray()));
+    }
+    points.forEach(
+        p ->
+            rows.add(
+                speech.plain(DRAW_LENGTH, p.drawLengthM()),
+                speech.plain(FORCE, p.drawN()),
+                p.letDownN().isPresent() ? speech.plain(FORCE, p.letDownN()) : "–"));
+  }
+}

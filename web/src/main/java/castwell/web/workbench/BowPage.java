@@ -1,0 +1,234 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.BOW_MASS;
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.FINE_LENGTH;
+import static castwell.web.unit.Dimension.FORCE;
+import static castwell.web.unit.Dimension.LENGTH;
+import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
+import static castwell.web.unit.Dimension.MOMENTUM;
+import static castwell.web.unit.Dimension.SHARE;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.bow.Advice;
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.unit.Units;
+import castwell.capture.export.ShotColumns;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Rack.Measures;
+import castwell.web.chart.Chart;
+import castwell.web.report.BowStudy;
+import castwell.web.text.Speech;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** One bow: its life, what it does to arrows, and why. */
+public final class BowPage {
+  private final Asked asked;
+  private final Speech speech;
+  private final BowStudy study;
+
+  /**
+   * @param life its states, the newest first
+   * @param advice what to shoot next
+   */
+  public record View(
+      String name,
+      List<String> answer,
+      List<String> cautions,
+      List<Fact> facts,
+      List<Chart> charts,
+      List<String> advice,
+      List<Stage> life,
+      BowFields fields) {}
+
+  public record Fact(String name, String value) {}
+
+  /**
+   * A time between two things done to the bow.
+   *
+   * @param isShown whether the page's figures are of this one
+   */
+  public record Stage(String name, String done, List<Fact> measures, boolean isShown) {}
+
+  private BowPage(Asked asked) {
+    this.asked = asked;
+    this.speech = asked.speech();
+    this.study =
+        BowStudy.of(
+            asked.t(), asked.zone(), asked.named("name"), asked.text("state"), asked.request());
+  }
+
+  public static Page of(Asked asked) {
+    BowPage page = new BowPage(asked);
+    return new Page(Room.RACK, "bow", page.study.state().bow(), page.view());
+  }
+
+  private View view() {
+    BowCharts charts = new BowCharts(speech, study);
+    return new View(
+        study.state().bow(),
+        answer(),
+        cautions(),
+        facts(),
+        List.of(
+            charts.speed(),
+            charts.region(),
+            charts.momentum(asked.quantity("momentum", MOMENTUM)),
+            charts.energy(asked.quantity("energy", ENERGY)),
+            charts.share(),
+            charts.forceDraw()),
+        study.cells().cells().isEmpty()
+            ? List.of()
+            : study.advice().stream().map(Advice::sentence).toList(),
+        life(),
+        BowFields.of(speech, asked.zone(), asked.now(), Optional.of(study.state())));
+  }
+
+  private List<String> answer() {
+    String name = study.state().bow();
+    if (study.cells().massesKg().length == 0) {
+      return List.of(speech.say("bow.no_shots", name));
+    }
+    List<String> answer = new ArrayList<>();
+    answer.add(
+        study
+            .cast()
+            .map(
+                cast ->
+                    speech.say(
+                        "bow.cast",
+                        name,
+                        speech.plain(MASS_FOR_WEIGHT, gpp(cast.gpp())),
+                        speech.plain(ARROW_MASS, cast.massKg()),
+                        speech.figure(SPEED, cast.withScaleMps())))
+            .orElseGet(() -> speech.say("bow.no_cast", name)));
+    study
+        .model()
+        .ifPresent(
+            model ->
+                answer.add(
+                    speech.say(
+                        "bow.pair",
+                        speech.figure(ENERGY, model.energyJ()),
+                        speech.figure(ARROW_MASS, model.virtualMassKg()))));
+    return answer;
+  }
+
+  private static double gpp(double gpp) {
+    return gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
+  }
+
+  private List<String> cautions() {
+    return study.cells().cells().stream()
+        .filter(cell -> gppOf(cell) < FitAdvice.LEAST_GPP)
+        .map(cell -> cell.name().arrow())
+        .distinct()
+        .map(arrow -> speech.say("bow.light_arrow", arrow))
+        .toList();
+  }
+
+  private double gppOf(Cell cell) {
+    return Units.grainsPerPound(cell.massKg(), study.state().drawWeightN());
+  }
+
+  private List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact(speech.say("rack.draw"), draw(study.state())));
+    facts.add(
+        new Fact(
+            speech.say("shots"),
+            speech.say("rack.shots_since", study.cells().massesKg().length, study.stateName())));
+    study
+        .curve()
+        .ifPresent(
+            curve -> {
+              facts.add(
+                  new Fact(
+                      speech.say("bow.stored_energy"),
+                      speech.plain(ENERGY, curve.storedEnergyJ())));
+              facts.add(
+                  new Fact(
+                      speech.say("bow.stack"),
+                      curve.stacksAtM().isPresent()
+                          ? speech.say(
+                              "bow.stacks_from", speech.plain(DRAW_LENGTH, curve.stacksAtM()))
+                          : speech.say("bow.no_stack")));
+              facts.add(
+                  new Fact(speech.say("bow.hysteresis"), speech.plain(SHARE, curve.hysteresis())));
+            });
+    return facts;
+  }
+
+  private String draw(BowState state) {
+    return speech.say(
+        "bow.draw",
+        speech.plain(FORCE, state.drawWeightN()),
+        speech.plain(DRAW_LENGTH, state.drawLengthM()));
+  }
+
+  private List<Stage> life() {
+    List<Stage> life = new ArrayList<>(study.states().stream().map(this::stage).toList());
+    Collections.reverse(life);
+    return life;
+  }
+
+  private Stage stage(BowState state) {
+    String name = ShotColumns.stateName(state.since(), asked.zone());
+    return new Stage(
+        name,
+        state.done().isEmpty() ? speech.say("bow.entered") : state.done(),
+        Stream.concat(
+                Stream.of(new Fact(speech.say("rack.draw"), draw(state))),
+                measures(speech, state.measures()).stream())
+            .toList(),
+        name.equals(study.stateName()));
+  }
+
+  /** Those that were taken. */
+  static List<Fact> measures(Speech speech, Measures m) {
+    List<Fact> facts = new ArrayList<>();
+    fact(
+        facts,
+        speech,
+        "bow.nock_to_nock",
+        speech.plain(DRAW_LENGTH, m.nockToNockM()),
+        m.nockToNockM());
+    fact(
+        facts,
+        speech,
+        "bow.string_follow",
+        speech.plain(LENGTH, m.stringFollowM()),
+        m.stringFollowM());
+    fact(
+        facts,
+        speech,
+        "bow.brace_height",
+        speech.plain(LENGTH, m.braceHeightM()),
+        m.braceHeightM());
+    fact(facts, speech, "bow.mass", speech.plain(BOW_MASS, m.massKg()), m.massKg());
+    fact(facts, speech, "bow.tip_width", speech.plain(FINE_LENGTH, m.tipWidthM()), m.tipWidthM());
+    fact(
+        facts,
+        speech,
+        "bow.string_mass",
+        speech.plain(ARROW_MASS, m.stringMassKg()),
+        m.stringMassKg());
+    m.wood().ifPresent(wood -> facts.add(new Fact(speech.say("bow.wood"), wood)));
+    return facts;
+  }
+
+  private static void fact(
+      List<Fact> facts, Speech speech, String key, String value, OptionalDouble measured) {
+    if (measured.isPresent()) {
+      facts.add(new Fact(speech.say(key), value));
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.FORCE;
+import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
+import static castwell.web.unit.Dimension.MOMENTUM;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.unit.Units;
+import castwell.capture.store.Rack.Arrow;
+import castwell.web.chart.Chart;
+import castwell.web.chart.Sheet;
+import castwell.web.report.BowStudy;
+import castwell.web.text.Speech;
+import castwell.web.workbench.BowPage.Fact;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** One bow on one printed page, to hang with it or to hand to whoever buys it. */
+public final class CardPage {
+  private static final int MOST_ARROWS = 8;
+
+  private final Asked asked;
+  private final Speech speech;
+  private final BowStudy study;
+
+  /**
+   * @param cast its answer, with the uncertainty
+   * @param arrows that suit it, by what was shot or by the curve
+   */
+  public record View(
+      String name,
+      String state,
+      String cast,
+      List<Fact> measures,
+      Sheet arrows,
+      Chart chart,
+      String date) {}
+
+  private CardPage(Asked asked) {
+    this.asked = asked;
+    this.speech = asked.speech();
+    this.study =
+        BowStudy.of(
+            asked.t(), asked.zone(), asked.named("name"), Optional.empty(), asked.request());
+  }
+
+  public static Page of(Asked asked) {
+    CardPage card = new CardPage(asked);
+    return new Page(Room.RACK, "card", card.study.state().bow(), card.view());
+  }
+
+  private View view() {
+    return new View(
+        study.state().bow(),
+        study.stateName(),
+        cast(),
+        measures(),
+        arrows(),
+        new BowCharts(speech, study).speed(),
+        Days.of(asked.now(), asked.zone()));
+  }
+
+  private String cast() {
+    return study
+        .cast()
+        .map(
+            cast ->
+                speech.say(
+                    "card.cast",
+                    speech.figure(SPEED, cast.withScaleMps()),
+                    speech.plain(ARROW_MASS, cast.massKg()),
+                    speech.plain(
+                        MASS_FOR_WEIGHT, cast.gpp() * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP),
+                    study.cells().massesKg().length))
+        .orElseGet(() -> speech.say("card.no_cast"));
+  }
+
+  private List<Fact> measures() {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(
+        new Fact(
+            speech.say("rack.draw"),
+            speech.say(
+                "bow.draw",
+                speech.plain(FORCE, study.state().drawWeightN()),
+                speech.plain(DRAW_LENGTH, study.state().drawLengthM()))));
+    facts.addAll(BowPage.measures(speech, study.state().measures()));
+    study
+        .curve()
+        .ifPresent(
+            curve ->
+                facts.add(
+                    new Fact(
+                        speech.say("bow.stored_energy"),
+                        speech.plain(ENERGY, curve.storedEnergyJ()))));
+    return facts;
+  }
+
+  /** Those of the rack that were shot from it and aren't too light for a wooden bow. */
+  private Sheet arrows() {
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            speech.say("arrow"),
+            speech.say("card.mass"),
+            speech.say("card.per_pound"),
+            speech.say("card.speed"),
+            speech.say("card.energy"),
+            speech.say("card.momentum"));
+    double[] shot = study.cells().massesKg();
+    study
+        .model()
+        .ifPresent(
+            model ->
+                asked.t().rack().arrows().stream()
+                    .filter(arrow -> suits(arrow) && isAmong(shot, arrow.massKg()))
+                    .limit(MOST_ARROWS)
+                    .forEach(arrow -> row(rows, model, arrow)));
+    return rows.sheet();
+  }
+
+  private boolean suits(Arrow arrow) {
+    return Units.grainsPerPound(arrow.massKg(), study.state().drawWeightN()) >= FitAdvice.LEAST_GPP;
+  }
+
+  private static boolean isAmong(double[] shot, double massKg) {
+    return Arrays.stream(shot).min().orElse(Double.NaN) <= massKg
+        && massKg <= Arrays.stream(shot).max().orElse(Double.NaN);
+  }
+
+  private void row(Sheet.Rows rows, VirtualMass model, Arrow arrow) {
+    Quantity mass = Quantity.exact(arrow.massKg());
+    rows.add(
+        arrow.name(),
+        speech.plain(ARROW_MASS, arrow.massKg()),
+        speech.plain(MASS_FOR_WEIGHT, arrow.massKg() / study.state().drawWeightN()),
+        speech.figure(SPEED, model.speedMps(mass)),
+        speech.figure(ENERGY, model.kineticEnergyJ(mass)),
+        speech.figure(MOMENTUM, model.momentumNs(mass)));
+  }
+}
