@@ -59,7 +59,7 @@ final class Problems {
     return reads ? HttpStatus.SERVICE_UNAVAILABLE : HttpStatus.INSUFFICIENT_STORAGE;
   }
 
-  private static HttpStatus status(Refused refused) {
+  static HttpStatus status(Refused refused) {
     return switch (refused.why()) {
       case NOT_FOUND -> HttpStatus.NOT_FOUND;
       case INVALID -> HttpStatus.BAD_REQUEST;

@@ -1,5 +1,8 @@
 package castwell.web.http;
 
+import castwell.capture.daemon.Capture;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.Refused;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import castwell.web.text.Speech;
@@ -10,12 +13,17 @@ import castwell.web.workbench.BowPage;
 import castwell.web.workbench.CardPage;
 import castwell.web.workbench.Frame;
 import castwell.web.workbench.Page;
+import castwell.web.workbench.PlanPage;
 import castwell.web.workbench.Printing;
 import castwell.web.workbench.RackPage;
+import castwell.web.workbench.ReachPage;
+import castwell.web.workbench.ReworkPage;
+import castwell.web.workbench.TroublePage;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -28,13 +36,16 @@ final class WorkbenchPages {
   private final Store store;
   private final Clock clock;
   private final ZoneId zone;
+  private final Capture capture;
   private final Gatekeeper gate;
   private final boolean rehearsal;
 
-  WorkbenchPages(Store store, Clock clock, ZoneId zone, Gatekeeper gate, boolean rehearsal) {
+  WorkbenchPages(
+      Store store, Clock clock, ZoneId zone, Capture capture, Gatekeeper gate, boolean rehearsal) {
     this.store = store;
     this.clock = clock;
     this.zone = zone;
+    this.capture = capture;
     this.gate = gate;
     this.rehearsal = rehearsal;
   }
@@ -43,18 +54,23 @@ final class WorkbenchPages {
     page(config, "/rack", RackPage::of);
     page(config, "/bows/{name}", BowPage::of);
     page(config, "/bows/{name}/card", CardPage::of);
+    page(config, "/rework", ReworkPage::of);
+    page(config, "/reach", ReachPage::of);
+    page(config, "/plan", PlanPage::of);
   }
 
   private void page(JavalinConfig config, String path, Function<Asked, Page> maker) {
-    config.routes.get(path, ctx -> ctx.html(store.read(t -> html(ctx, t, maker))));
+    config.routes.get(
+        path,
+        ctx -> {
+          ctx.header("Cache-Control", "no-cache");
+          ctx.html(store.read(t -> html(ctx, t, maker)));
+        });
   }
 
   private String html(Context ctx, Transaction t, Function<Asked, Page> maker) {
-    ctx.header("Cache-Control", "no-cache");
     Speech speech = new Speech(texts, units(ctx));
-    Page page =
-        maker.apply(
-            new Asked(t, speech, zone, clock.instant(), ctx.pathParamMap(), ctx.queryParamMap()));
+    Page page = page(ctx, maker, asked(ctx, t, speech));
     Frame frame =
         new Frame(
             page.room(),
@@ -65,6 +81,22 @@ final class WorkbenchPages {
             Version.TEXT,
             speech);
     return printing.html(page, frame);
+  }
+
+  private Asked asked(Context ctx, Transaction t, Speech speech) {
+    List<String> stations = capture.links().stream().map(LinkState::station).toList();
+    return new Asked(
+        t, speech, zone, clock.instant(), stations, ctx.pathParamMap(), ctx.queryParamMap());
+  }
+
+  /** What can't be shown is told on a page as well. */
+  private static Page page(Context ctx, Function<Asked, Page> maker, Asked asked) {
+    try {
+      return maker.apply(asked);
+    } catch (Refused refused) {
+      ctx.status(Problems.status(refused));
+      return TroublePage.of(asked, refused.getMessage());
+    }
   }
 
   /** The browser keeps what its person chose. */

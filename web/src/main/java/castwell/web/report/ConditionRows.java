@@ -19,13 +19,12 @@ import java.util.OptionalDouble;
 final class ConditionRows {
   private ConditionRows() {}
 
-  static List<Map<String, Object>> of(
-      Shelf shelf,
-      Day before,
-      Day after,
-      BowState stateBefore,
-      BowState stateAfter,
-      Optional<VirtualMass> model) {
+  static List<Map<String, Object>> of(Shelf shelf, Reworked reworked) {
+    Day before = reworked.bow().before();
+    Day after = reworked.bow().after();
+    BowState stateBefore = reworked.bow().stateBefore();
+    BowState stateAfter = reworked.bow().stateAfter();
+    Optional<VirtualMass> model = before.bowCells().virtualMass();
     List<Map<String, Object>> rows = new ArrayList<>();
     double drawn = stateAfter.drawWeightN() - stateBefore.drawWeightN();
     if (drawn != 0) {

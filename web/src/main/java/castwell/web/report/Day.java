@@ -1,5 +1,6 @@
 package castwell.web.report;
 
+import castwell.analysis.bow.BowCells;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetUp;
@@ -22,7 +23,12 @@ import java.util.function.Predicate;
  * @param state the bow's then
  * @param cells one an arrow
  */
-record Day(String name, String bow, String state, Set<String> sessions, List<Cell> cells) {
+public record Day(String name, String bow, String state, Set<String> sessions, List<Cell> cells) {
+
+  /** As the fits take them in. */
+  public BowCells bowCells() {
+    return new BowCells(bow + " on " + name, cells);
+  }
 
   /** Of several states on that day the one that is asked for. */
   enum Which {

@@ -1,26 +1,11 @@
 package castwell.web.report;
 
-import castwell.analysis.bow.BowCells;
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.cell.Cell;
-import castwell.analysis.compare.Change;
-import castwell.analysis.compare.Control;
-import castwell.analysis.compare.WhatMoved;
-import castwell.analysis.uncertainty.Quantity;
-import castwell.capture.daemon.Refused;
-import castwell.capture.daemon.Refused.Why;
-import castwell.capture.store.Rack;
-import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.Reworked.Pair;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 
 /** Whether a rework helped, what of it was the day, and which of the bow's two numbers moved. */
 public final class ReworkReport {
@@ -49,34 +34,11 @@ public final class ReworkReport {
   }
 
   private Report report() {
-    Pair bow = reworked();
-    List<Pair> controls =
-        question.controls().stream().map(name -> control(name, bow)).distinct().toList();
-    controls.forEach(control -> checkControl(bow, control));
-    Change change = change(bow);
-    Set<String> arrows = new LinkedHashSet<>();
-    change.arrows().forEach(arrow -> arrows.add(arrow.arrow()));
-    List<Change> others = controls.stream().map(control -> change(control, arrows)).toList();
-    Control control = Control.of(others.stream().map(Change::meanMps).toList());
-    Reworked reworked =
-        new Reworked(
-            bow,
-            controls.stream().map(c -> c.before().bow()).toList(),
-            change,
-            control,
-            control.takenFrom(change.meanMps()),
-            sameGpp(bow, controls),
-            whatMoved(bow, others, control));
-    List<Map<String, Object>> conditions =
-        ConditionRows.of(
-            shelf,
-            bow.before(),
-            bow.after(),
-            bow.stateBefore(),
-            bow.stateAfter(),
-            model(bow.before()));
-    List<Map<String, Object>> rows = new ArrayList<>(ReworkRows.of(change));
-    others.forEach(other -> rows.addAll(ReworkRows.of(other)));
+    Reworked reworked = new ReworkStudy(shelf, zone, question, request).reworked();
+    Pair bow = reworked.bow();
+    List<Map<String, Object>> conditions = ConditionRows.of(shelf, reworked);
+    List<Map<String, Object>> rows = new ArrayList<>(ReworkRows.of(reworked.change()));
+    reworked.others().forEach(other -> rows.addAll(ReworkRows.of(other)));
     List<String> sentences = ReworkWords.of(reworked, request.gpp(), conditions);
     return new Report(
         sentences,
@@ -102,107 +64,5 @@ public final class ReworkReport {
             .put("what_moved", reworked.moved().map(ReworkRows::moved).orElse(null))
             .put("conditions", conditions)
             .map());
-  }
-
-  /** A date on which nothing was shot may name the bow's state since then. */
-  private Pair reworked() {
-    return pair(
-        question.bow(),
-        cell -> cell.name().state().equals(question.before()),
-        cell -> cell.name().state().equals(question.after()));
-  }
-
-  private Pair control(String name, Pair bow) {
-    return pair(
-        name,
-        cell -> bow.before().sessions().contains(cell.name().session()),
-        cell -> bow.after().sessions().contains(cell.name().session()));
-  }
-
-  private Pair pair(String name, Predicate<Cell> elseBefore, Predicate<Cell> elseAfter) {
-    Rack.Named bow = shelf.bow(name);
-    List<SessionCells> sessions = shelf.cells().ofBow(bow.id());
-    Day before =
-        Day.of(bow.name(), sessions, question.before(), elseBefore, Day.Which.EARLIEST, zone);
-    Day after = Day.of(bow.name(), sessions, question.after(), elseAfter, Day.Which.LATEST, zone);
-    return new Pair(
-        before, after, shelf.state(bow, before.state()), shelf.state(bow, after.state()));
-  }
-
-  private static void checkControl(Pair bow, Pair control) {
-    if (control.before().bow().equals(bow.before().bow())) {
-      throw new Refused(Why.INVALID, "A bow can't be its own control: name another.");
-    }
-    if (!control.before().state().equals(control.after().state())) {
-      throw new Refused(
-          Why.INVALID,
-          "%s was changed in between, on %s, so it is no control: name a bow left as it was."
-              .formatted(control.before().bow(), control.after().state()));
-    }
-  }
-
-  private static Change change(Pair pair) {
-    if (pair.before().cells().equals(pair.after().cells())) {
-      throw new Refused(
-          Why.INVALID, "Before and after are the same shots: name two days or two sessions.");
-    }
-    return Change.of(pair.before().bow(), pair.before().cells(), pair.after().cells())
-        .orElseThrow(
-            () ->
-                new Refused(
-                    Why.INVALID,
-                    "%s shot no arrow on both %s and %s: shoot the same arrows before and after."
-                        .formatted(
-                            pair.before().bow(), pair.before().name(), pair.after().name())));
-  }
-
-  /** A control's change with the bow's own arrows where it shot any, with all of its own else. */
-  private static Change change(Pair control, Set<String> arrows) {
-    Change all = change(control);
-    return all.with(arrows).orElse(all);
-  }
-
-  private Optional<Quantity> sameGpp(Pair bow, List<Pair> controls) {
-    Optional<Quantity> change = castChange(bow);
-    List<Quantity> others = controls.stream().flatMap(c -> castChange(c).stream()).toList();
-    return others.size() == controls.size()
-        ? change.map(c -> Control.of(others).takenFrom(c))
-        : Optional.empty();
-  }
-
-  private Optional<Quantity> castChange(Pair pair) {
-    return cast(pair.after(), pair.stateAfter())
-        .flatMap(after -> cast(pair.before(), pair.stateBefore()).map(after::minus))
-        .filter(change -> Double.isFinite(change.standardUncertainty()));
-  }
-
-  private Optional<Quantity> cast(Day day, BowState state) {
-    return model(day).map(m -> request.cast(m, state).withScaleMps());
-  }
-
-  private static Optional<VirtualMass> model(Day day) {
-    return new BowCells(day.bow() + " on " + day.name(), day.cells()).virtualMass();
-  }
-
-  private static Optional<WhatMoved> whatMoved(Pair bow, List<Change> others, Control control) {
-    Quantity ratio = dayRatio(others, control);
-    return model(bow.before())
-        .flatMap(
-            before -> model(bow.after()).map(after -> WhatMoved.between(before, after, ratio)));
-  }
-
-  /** What the day did to the controls' speeds, as a ratio; 1 without any. */
-  private static Quantity dayRatio(List<Change> others, Control control) {
-    if (others.isEmpty()) {
-      return Quantity.exact(1);
-    }
-    double before =
-        others.stream()
-            .flatMap(other -> other.arrows().stream())
-            .mapToDouble(arrow -> arrow.beforeMps().value())
-            .average()
-            .orElseThrow();
-    // Nothing taken from nothing leaves the day alone, with all that makes it uncertain.
-    return Quantity.exact(1).minus(control.takenFrom(Quantity.exact(0)).times(1 / before));
   }
 }

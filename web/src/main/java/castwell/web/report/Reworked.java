@@ -6,6 +6,8 @@ import castwell.analysis.compare.Control;
 import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,23 +16,35 @@ import java.util.Optional;
  *
  * @param controls the names of the bows that were left as they were
  * @param change of the bow itself, with the same arrows
+ * @param others the controls' changes
  * @param effect what is left of it without the day, in m/s
  * @param sameGpp the change of cast at the same grains per pound, likewise; empty without curves
  */
-record Reworked(
+public record Reworked(
     Pair bow,
     List<String> controls,
     Change change,
+    List<Change> others,
     Control control,
     Quantity effect,
     Optional<Quantity> sameGpp,
     Optional<WhatMoved> moved) {
 
   /** One bow on both days. */
-  record Pair(Day before, Day after, BowState stateBefore, BowState stateAfter) {}
+  public record Pair(Day before, Day after, BowState stateBefore, BowState stateAfter) {}
+
+  public static Reworked of(
+      Transaction t, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
+    return new ReworkStudy(new Shelf(t, zone), zone, question, request).reworked();
+  }
+
+  /** The answer, then what it can't rule out. */
+  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request) {
+    return ReworkWords.of(this, request.gpp(), ConditionRows.of(new Shelf(t, zone), this));
+  }
 
   /** With all its uncertainty. */
-  Conclusion conclusion() {
+  public Conclusion conclusion() {
     return Conclusion.of(effect);
   }
 }

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * One asking for a page.
  *
  * @param t all that the page shows is of this one reading
+ * @param stations that there are
  * @param named the parts of the path by their names
  * @param question the values asked with, by name
  */
@@ -25,6 +26,7 @@ public record Asked(
     Speech speech,
     ZoneId zone,
     Instant now,
+    List<String> stations,
     Map<String, String> named,
     Map<String, List<String>> question) {
 

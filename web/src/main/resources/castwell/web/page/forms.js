@@ -1,5 +1,6 @@
 // Sends a page's forms as JSON to the API. `data-send="POST /api/bows"` says where, {name} in it being a field of
 // the form; `data-then` where to go afterwards, the same page otherwise; `data-told` what was done;
+// `data-next` with `data-next-body` what to send after it;
 // `data-undo="POST /api/..."` with `data-undo-body` how to undo it.
 import {write} from './api.js';
 import {say} from './bar.js';
@@ -25,7 +26,12 @@ async function send(form) {
     const values = read(form);
     const [method, path] = form.dataset.send.split(' ');
     const answer = await write(method, filled(path, values), bodyOf(form, values));
-    done(form, {...values, ...answer});
+    const all = {...values, ...answer};
+    if (form.dataset.next) {
+      const [nextMethod, nextPath] = form.dataset.next.split(' ');
+      await write(nextMethod, filled(nextPath, all), JSON.parse(form.dataset.nextBody));
+    }
+    done(form, all);
   } catch (refusal) {
     show(form, refusal.message);
   } finally {
@@ -54,6 +60,7 @@ function read(form) {
 
 function valueOf(field) {
   if (field.type === 'checkbox' && !field.dataset.list) return field.checked || undefined;
+  if (field.dataset.json !== undefined) return JSON.parse(field.value);
   if (field.dataset.rows) return rowsOf(field);
   const text = field.value.trim();
   if (text === '') return undefined;

@@ -1,0 +1,97 @@
+package castwell.web.report;
+
+import castwell.analysis.cell.Cell;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Transaction;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What can be asked of a rework, and what one would ask first: the last one of the bow.
+ *
+ * @param bows those of the rack
+ * @param bow the one looked at, "" on an empty rack
+ * @param days the sessions in which it was shot, the first first
+ * @param before the last of them before its last rework, or the first
+ * @param after the first since then, or the last
+ * @param others the other bows
+ * @param controls those of them that were shot on both days and left as they were
+ */
+public record ReworkChoice(
+    List<String> bows,
+    String bow,
+    List<String> days,
+    String before,
+    String after,
+    List<String> others,
+    List<String> controls) {
+
+  public static ReworkChoice of(Transaction t, ZoneId zone, Optional<String> asked) {
+    Shelf shelf = new Shelf(t, zone);
+    List<Rack.Named> all = t.rack().bowNames();
+    List<String> bows = all.stream().map(Rack.Named::name).toList();
+    if (all.isEmpty()) {
+      return new ReworkChoice(bows, "", List.of(), "", "", List.of(), List.of());
+    }
+    Rack.Named bow =
+        asked
+            .map(shelf::bow)
+            .orElseGet(
+                () ->
+                    all.stream()
+                        .filter(b -> t.rack().states(b.id()).size() > 1)
+                        .findFirst()
+                        .orElse(all.get(0)));
+    List<Cell> cells = cells(shelf, bow);
+    List<String> days = cells.stream().map(cell -> cell.name().session()).distinct().toList();
+    String now = shelf.name(shelf.now(bow));
+    String before = last(cells, now).orElse(days.isEmpty() ? "" : days.get(0));
+    String after =
+        cells.stream()
+            .filter(cell -> cell.name().state().equals(now))
+            .map(cell -> cell.name().session())
+            .filter(session -> !session.equals(before))
+            .findFirst()
+            .orElse(days.isEmpty() ? "" : days.get(days.size() - 1));
+    List<String> others = bows.stream().filter(name -> !name.equals(bow.name())).toList();
+    List<String> controls =
+        all.stream()
+            .filter(other -> other.id() != bow.id())
+            .filter(other -> isControl(cells(shelf, other), before, after))
+            .map(Rack.Named::name)
+            .toList();
+    return new ReworkChoice(bows, bow.name(), days, before, after, others, controls);
+  }
+
+  private static List<Cell> cells(Shelf shelf, Rack.Named bow) {
+    List<Cell> cells = new ArrayList<>();
+    shelf.cells().ofBow(bow.id()).stream()
+        .flatMap(session -> session.cells().stream())
+        .filter(cell -> cell.name().bow().equals(bow.name()) && !cell.shots().isEmpty())
+        .forEach(cells::add);
+    return cells;
+  }
+
+  /** The last session in another state than that. */
+  private static Optional<String> last(List<Cell> cells, String state) {
+    return cells.stream()
+        .filter(cell -> !cell.name().state().equals(state))
+        .map(cell -> cell.name().session())
+        .reduce((first, second) -> second);
+  }
+
+  private static boolean isControl(List<Cell> cells, String before, String after) {
+    List<String> states =
+        cells.stream()
+            .filter(
+                cell -> cell.name().session().equals(before) || cell.name().session().equals(after))
+            .map(cell -> cell.name().state())
+            .distinct()
+            .toList();
+    return states.size() == 1
+        && cells.stream().anyMatch(cell -> cell.name().session().equals(before))
+        && cells.stream().anyMatch(cell -> cell.name().session().equals(after));
+  }
+}

@@ -1,0 +1,135 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.compare.ShotOrder.Turn;
+import castwell.analysis.unit.Units;
+import castwell.capture.daemon.Refused;
+import castwell.capture.store.Rack;
+import castwell.web.chart.Sheet;
+import castwell.web.report.PlanDesign;
+import castwell.web.report.PlanReport;
+import castwell.web.report.PlanReport.Wish;
+import castwell.web.text.Speech;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** How many arrows for how small a change, and in which order. */
+public final class PlanPage {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final double USUAL_CHANGE_FPS = 2;
+
+  private final Asked asked;
+  private final Speech speech;
+
+  /**
+   * @param refused why there is no answer, "" if there is one
+   * @param from the same question for the API, "" without an answer
+   */
+  public record View(Form form, String refused, List<String> answer, Sheet order, String from) {}
+
+  /** What can be asked, and what was. */
+  public record Form(
+      List<String> bows,
+      List<String> stations,
+      String bow,
+      List<String> controls,
+      List<String> arrows,
+      List<String> chosen,
+      String change,
+      String sd,
+      String unit) {}
+
+  private PlanPage(Asked asked) {
+    this.asked = asked;
+    this.speech = asked.speech();
+  }
+
+  public static Page of(Asked asked) {
+    return new Page(Room.PLAN, "plan", asked.say("plan.title"), new PlanPage(asked).view());
+  }
+
+  private View view() {
+    List<String> bows = asked.t().rack().bowNames().stream().map(Rack.Named::name).toList();
+    Form form =
+        new Form(
+            bows,
+            asked.stations(),
+            asked.text("bow").orElse(bows.isEmpty() ? "" : bows.get(0)),
+            asked.texts("control"),
+            asked.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
+            asked.texts("arrow"),
+            asked.text("change").orElseGet(this::usualChange),
+            asked.text("sd").orElse(""),
+            speech.unit(SPEED));
+    if (bows.isEmpty() || form.arrows().isEmpty()) {
+      return new View(form, asked.say("plan.empty"), List.of(), order(List.of()), "");
+    }
+    try {
+      PlanDesign design = PlanDesign.of(asked.t(), asked.zone(), wish(form));
+      return new View(
+          form,
+          "",
+          PlanReport.of(design).sentences(),
+          order(design.order()),
+          from(design.wish(), design));
+    } catch (Refused refused) {
+      return new View(form, refused.getMessage(), List.of(), order(List.of()), "");
+    }
+  }
+
+  private String usualChange() {
+    return speech
+        .plain(SPEED, USUAL_CHANGE_FPS * Units.METRES_PER_FOOT)
+        .replace(" " + speech.unit(SPEED), "");
+  }
+
+  private Wish wish(Form form) {
+    OptionalDouble change =
+        asked.text("change").isPresent()
+            ? feet(asked.quantity("change", SPEED))
+            : OptionalDouble.empty();
+    return Wish.of(
+        form.bow(),
+        form.controls().stream().filter(name -> !name.equals(form.bow())).toList(),
+        change,
+        OptionalDouble.empty(),
+        feet(asked.quantity("sd", SPEED)),
+        form.chosen(),
+        asked.number("seed"));
+  }
+
+  private static OptionalDouble feet(OptionalDouble mps) {
+    return mps.isPresent() ? OptionalDouble.of(mps.getAsDouble() / Units.METRES_PER_FOOT) : mps;
+  }
+
+  private Sheet order(List<Turn> turns) {
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("plan.turn"), asked.say("plan.block"), asked.say("bow"), asked.say("arrow"));
+    for (int i = 0; i < turns.size(); i++) {
+      Turn turn = turns.get(i);
+      rows.add(String.valueOf(i + 1), String.valueOf(turn.block()), turn.bow(), turn.arrow());
+    }
+    return rows.sheet();
+  }
+
+  private static String from(Wish wish, PlanDesign design) {
+    Map<String, Object> from = new LinkedHashMap<>();
+    from.put("bow", design.bows().get(0));
+    from.put("control", design.bows().subList(1, design.bows().size()));
+    from.put("change_fps", wish.changeMps() / Units.METRES_PER_FOOT);
+    wish.sdMps().ifPresent(sd -> from.put("sd_fps", sd / Units.METRES_PER_FOOT));
+    from.put("arrow", wish.arrows());
+    from.put("seed", wish.seed());
+    try {
+      return JSON.writeValueAsString(from);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,201 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
+import static castwell.web.unit.Dimension.MOMENTUM;
+
+import castwell.analysis.bow.Target;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.unit.Units;
+import castwell.capture.daemon.Refused;
+import castwell.capture.store.Rack;
+import castwell.web.chart.Axis;
+import castwell.web.chart.Chart;
+import castwell.web.chart.Mark;
+import castwell.web.chart.Sheet;
+import castwell.web.chart.Style;
+import castwell.web.report.ReachReport.Wanted;
+import castwell.web.report.Reached;
+import castwell.web.report.Yardstick;
+import castwell.web.text.Speech;
+import castwell.web.unit.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Which arrow from which bow carries at least what has served before. */
+public final class ReachPage {
+  private static final double LIGHTEST_KG = 0.018;
+  private static final double HEAVIEST_KG = 0.065;
+
+  private final Asked asked;
+  private final Speech speech;
+
+  /**
+   * @param refused why there is no answer, "" if there is one
+   */
+  public record View(Form form, String refused, List<String> answer, List<Chart> charts) {}
+
+  /** What can be asked, and what was. */
+  public record Form(
+      List<String> bows,
+      List<String> arrows,
+      String bow,
+      String arrow,
+      String yardstick,
+      String momentum,
+      String momentumUnit,
+      String energy,
+      String energyUnit) {}
+
+  private ReachPage(Asked asked) {
+    this.asked = asked;
+    this.speech = asked.speech();
+  }
+
+  public static Page of(Asked asked) {
+    return new Page(Room.REACH, "reach", asked.say("reach.title"), new ReachPage(asked).view());
+  }
+
+  private View view() {
+    Form form =
+        new Form(
+            asked.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
+            asked.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
+            asked.text("like_bow").orElse(""),
+            asked.text("like_arrow").orElse(""),
+            yardstick().name(),
+            asked.text("momentum").orElse(""),
+            speech.unit(MOMENTUM),
+            asked.text("energy").orElse(""),
+            speech.unit(ENERGY));
+    try {
+      Optional<Wanted> wanted = wanted();
+      if (wanted.isEmpty()) {
+        return new View(form, asked.say("reach.ask"), List.of(), List.of());
+      }
+      Reached reached = Reached.of(asked.t(), asked.zone(), wanted.get());
+      return new View(form, "", reached.sentences(), List.of(least(reached), curves(reached)));
+    } catch (Refused refused) {
+      return new View(form, refused.getMessage(), List.of(), List.of());
+    }
+  }
+
+  private Yardstick yardstick() {
+    return asked.text("yardstick").filter("energy"::equals).isPresent()
+        ? Yardstick.energy
+        : Yardstick.momentum;
+  }
+
+  /** Empty where nothing was asked yet. */
+  private Optional<Wanted> wanted() {
+    Optional<Double> momentum =
+        scaled("momentum", MOMENTUM, Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND);
+    Optional<Double> energy = scaled("energy", ENERGY, Units.JOULES_PER_FOOT_POUND);
+    Optional<String> bow = asked.text("like_bow");
+    Optional<String> arrow = asked.text("like_arrow");
+    return momentum.isEmpty() && energy.isEmpty() && bow.isEmpty() && arrow.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Wanted.of(momentum, energy, bow, arrow, yardstick()));
+  }
+
+  private Optional<Double> scaled(String name, Dimension dimension, double unit) {
+    OptionalDouble si = asked.quantity(name, dimension);
+    return si.isPresent() ? Optional.of(si.getAsDouble() / unit) : Optional.empty();
+  }
+
+  private static boolean isEnergy(Reached reached) {
+    return reached.target() instanceof Target.KineticEnergy;
+  }
+
+  private Chart least(Reached reached) {
+    List<String> names = new ArrayList<>();
+    List<Mark.Point> points = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("bow"),
+            asked.say("reach.verdict"),
+            asked.say("reach.least", speech.unit(ARROW_MASS)),
+            asked.say("interval95"),
+            asked.say("reach.gpp"));
+    for (Reached.Bow bow : reached.bows()) {
+      var interval = bow.reach().intervalKg();
+      bow.reach()
+          .massKg()
+          .ifPresent(
+              kg -> {
+                points.add(
+                    new Mark.Point(
+                        speech.in(ARROW_MASS, kg),
+                        names.size(),
+                        speech.in(ARROW_MASS, Math.min(interval.low(), kg)),
+                        speech.in(ARROW_MASS, Math.min(interval.high(), 2 * HEAVIEST_KG)),
+                        bow.state().bow() + ": " + bow.verdict()));
+              });
+      names.add(bow.state().bow());
+      rows.add(
+          bow.state().bow(),
+          bow.verdict(),
+          speech.plain(ARROW_MASS, bow.reach().massKg()),
+          speech.interval(ARROW_MASS, interval),
+          speech.plain(
+              MASS_FOR_WEIGHT,
+              bow.gpp().orElse(Double.NaN) * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP));
+    }
+    return new Chart(
+        "least",
+        asked.say("reach.least_title"),
+        asked.say(names.isEmpty() ? "reach.no_bow" : "reach.least_told"),
+        Axis.of(asked.say("reach.least", speech.unit(ARROW_MASS))),
+        Axis.names("", names),
+        names.isEmpty() ? List.of() : List.of(new Mark.Points("", Style.FIRST, 'x', points)),
+        rows.sheet());
+  }
+
+  private Chart curves(Reached reached) {
+    Dimension y = isEnergy(reached) ? ENERGY : MOMENTUM;
+    List<Mark> marks = new ArrayList<>();
+    Sheet.Rows rows = new Sheet.Rows(asked.say("bow"), asked.say("reach.with"), label(y));
+    for (Reached.Bow bow : reached.bows()) {
+      Style style = Style.of(marks.size());
+      marks.add(line(bow, y, style));
+      for (Rack.Arrow arrow : asked.t().rack().arrows()) {
+        Quantity given = given(bow.model(), y, arrow.massKg());
+        rows.add(bow.state().bow(), arrow.name(), speech.figure(y, given));
+      }
+    }
+    double wanted = reached.target().wanted().value();
+    marks.add(
+        new Mark.Level(
+            asked.say("bow.reference", speech.plain(y, wanted)),
+            Style.REFERENCE,
+            'y',
+            speech.in(y, wanted)));
+    return new Chart(
+        "curves",
+        asked.say("reach.curves_title"),
+        asked.say("reach.curves_told"),
+        Axis.of(asked.say("arrow_mass", speech.unit(ARROW_MASS))),
+        Axis.of(label(y)),
+        marks,
+        rows.sheet());
+  }
+
+  private String label(Dimension y) {
+    return asked.say(y == ENERGY ? "energy" : "momentum", speech.unit(y));
+  }
+
+  private static Quantity given(VirtualMass model, Dimension y, double massKg) {
+    Quantity mass = Quantity.exact(massKg);
+    return y == ENERGY ? model.kineticEnergyJ(mass) : model.momentumNs(mass);
+  }
+
+  /** The curve alone: bands of many bows would hide one another. */
+  private Mark line(Reached.Bow bow, Dimension y, Style style) {
+    Curve curve = new Curve(speech, y, mass -> given(bow.model(), y, mass.value()));
+    return curve.marks(bow.state().bow(), style, LIGHTEST_KG, HEAVIEST_KG).get(1);
+  }
+}

@@ -1,0 +1,190 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.bow.JointRegion;
+import castwell.analysis.compare.Change;
+import castwell.analysis.uncertainty.Interval;
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.daemon.Refused;
+import castwell.web.chart.Axis;
+import castwell.web.chart.Chart;
+import castwell.web.chart.Mark;
+import castwell.web.chart.Mark.Point;
+import castwell.web.chart.Sheet;
+import castwell.web.chart.Style;
+import castwell.web.report.Day;
+import castwell.web.report.ReworkChoice;
+import castwell.web.report.ReworkReport.Question;
+import castwell.web.report.Reworked;
+import castwell.web.text.Speech;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether a rework helped, or it was only the day. */
+public final class ReworkPage {
+  private final Asked asked;
+  private final Speech speech;
+
+  /**
+   * @param refused why there is no answer, "" if there is one
+   */
+  public record View(Form form, String refused, List<String> answer, List<Chart> charts) {}
+
+  /**
+   * What can be asked, and what was.
+   *
+   * @param days on which the bow was shot, the first first
+   * @param others that may be controls
+   */
+  public record Form(
+      List<String> bows,
+      String bow,
+      List<String> days,
+      String before,
+      String after,
+      List<String> others,
+      List<String> controls) {}
+
+  private ReworkPage(Asked asked) {
+    this.asked = asked;
+    this.speech = asked.speech();
+  }
+
+  public static Page of(Asked asked) {
+    return new Page(Room.REWORK, "rework", asked.say("rework.title"), new ReworkPage(asked).view());
+  }
+
+  private View view() {
+    ReworkChoice choice = ReworkChoice.of(asked.t(), asked.zone(), asked.text("bow"));
+    if (choice.bow().isEmpty()) {
+      return new View(
+          form(choice, "", "", List.of()), asked.say("rework.empty"), List.of(), List.of());
+    }
+    String before = asked.text("before").filter(choice.days()::contains).orElse(choice.before());
+    String after = asked.text("after").filter(choice.days()::contains).orElse(choice.after());
+    List<String> controls =
+        asked.text("before").isPresent() ? asked.texts("control") : choice.controls();
+    Form form = form(choice, before, after, controls);
+    if (choice.days().size() < 2) {
+      return new View(form, asked.say("rework.once", choice.bow()), List.of(), List.of());
+    }
+    try {
+      Question question = new Question(choice.bow(), before, after, controls);
+      Reworked reworked = Reworked.of(asked.t(), asked.zone(), question, asked.request());
+      List<Chart> charts = new ArrayList<>(List.of(changes(reworked)));
+      regions(reworked).ifPresent(charts::add);
+      return new View(
+          form, "", reworked.sentences(asked.t(), asked.zone(), asked.request()), charts);
+    } catch (Refused refused) {
+      return new View(form, refused.getMessage(), List.of(), List.of());
+    }
+  }
+
+  private static Form form(
+      ReworkChoice choice, String before, String after, List<String> controls) {
+    return new Form(
+        choice.bows(), choice.bow(), choice.days(), before, after, choice.others(), controls);
+  }
+
+  private Chart changes(Reworked reworked) {
+    List<String> names = new ArrayList<>();
+    List<Point> points = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("rework.what"),
+            asked.say("rework.change", speech.unit(SPEED)),
+            asked.say("interval95"),
+            asked.say("rework.n"));
+    add(names, points, rows, asked.say("rework.effect"), reworked.effect(), "");
+    reworked
+        .sameGpp()
+        .ifPresent(cast -> add(names, points, rows, asked.say("rework.at_gpp"), cast, ""));
+    for (Change.OfArrow arrow : reworked.change().arrows()) {
+      String name =
+          asked.say("rework.arrow", arrow.arrow(), speech.plain(ARROW_MASS, arrow.massKg()));
+      add(names, points, rows, name, arrow.changeMps().only(Kind.OWN), n(arrow));
+    }
+    for (Change other : reworked.others()) {
+      String name = asked.say("rework.control", other.bow());
+      add(names, points, rows, name, other.meanMps().only(Kind.OWN), "");
+    }
+    return new Chart(
+        "changes",
+        asked.say("rework.changes_title"),
+        asked.say("rework.changes_told"),
+        Axis.of(asked.say("rework.change", speech.unit(SPEED))).holding(0, 0),
+        Axis.names("", names),
+        List.of(
+            new Mark.Points("", Style.FIRST, 'x', points),
+            new Mark.Level(asked.say("rework.none"), Style.REFERENCE, 'x', 0)),
+        rows.sheet());
+  }
+
+  private static String n(Change.OfArrow arrow) {
+    return arrow.nBefore() + " + " + arrow.nAfter();
+  }
+
+  private void add(
+      List<String> names,
+      List<Point> points,
+      Sheet.Rows rows,
+      String name,
+      Quantity change,
+      String n) {
+    Interval interval = change.interval(RackPage.COVERAGE);
+    boolean isBounded = Double.isFinite(interval.low());
+    String told = speech.interval(SPEED, interval);
+    points.add(
+        new Point(
+            speech.in(SPEED, change.value()),
+            names.size(),
+            isBounded ? (Double) speech.in(SPEED, interval.low()) : null,
+            isBounded ? (Double) speech.in(SPEED, interval.high()) : null,
+            name + ": " + told));
+    names.add(name);
+    rows.add(name, speech.figure(SPEED, change), told, n.isEmpty() ? "–" : n);
+  }
+
+  /** Energy and virtual mass before and after, where both days tell them. */
+  private Optional<Chart> regions(Reworked reworked) {
+    List<Mark> marks = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("rework.day"),
+            asked.say("bow.energy_axis", speech.unit(ENERGY)),
+            asked.say("bow.virtual_axis", speech.unit(ARROW_MASS)));
+    region(marks, rows, reworked.bow().before(), asked.say("rework.before"), Style.FIRST);
+    region(marks, rows, reworked.bow().after(), asked.say("rework.after"), Style.SECOND);
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Chart(
+                "regions",
+                asked.say("rework.regions_title"),
+                asked.say("rework.regions_told"),
+                Axis.of(asked.say("bow.energy_axis", speech.unit(ENERGY))),
+                Axis.of(asked.say("bow.virtual_axis", speech.unit(ARROW_MASS))),
+                marks,
+                rows.sheet()));
+  }
+
+  private void region(List<Mark> marks, Sheet.Rows rows, Day day, String name, Style style) {
+    day.bowCells()
+        .fit()
+        .filter(fit -> fit.degreesOfFreedom() > 0)
+        .ifPresent(
+            fit -> {
+              JointRegion region = JointRegion.of(fit, RackPage.COVERAGE);
+              marks.addAll(BowCharts.regionMarks(speech, name, style, fit, region));
+              rows.add(
+                  name,
+                  speech.figure(ENERGY, fit.energyJ(), fit.energySe()),
+                  speech.figure(ARROW_MASS, fit.virtualMassKg(), fit.virtualMassSe()));
+            });
+  }
+}
