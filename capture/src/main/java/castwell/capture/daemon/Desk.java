@@ -7,6 +7,7 @@ import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
+import castwell.capture.store.Sessions;
 import castwell.capture.store.Store;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
@@ -19,6 +20,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -87,14 +89,24 @@ public final class Desk {
                     ? new Tags.Pair(
                         now.bowId(),
                         next(
-                            t.rack().arrows().stream().map(Rack.Arrow::id).toList(), now.arrowId()))
+                            inUse(
+                                t.rack().arrows().stream().map(Rack.Arrow::id).toList(),
+                                t.retirements().arrows()),
+                            now.arrowId()))
                     : new Tags.Pair(
                         next(
-                            t.rack().bowNames().stream().map(Rack.Named::id).toList(), now.bowId()),
+                            inUse(
+                                t.rack().bowNames().stream().map(Rack.Named::id).toList(),
+                                t.retirements().bows()),
+                            now.bowId()),
                         now.arrowId());
             change(t, station, at, next, "key");
           });
     }
+  }
+
+  private static List<Long> inUse(List<Long> ids, Set<Long> retired) {
+    return ids.stream().filter(id -> !retired.contains(id)).toList();
   }
 
   private static OptionalLong next(List<Long> ids, OptionalLong now) {
@@ -105,16 +117,27 @@ public final class Desk {
     return OptionalLong.of(ids.get((at + 1) % ids.size()));
   }
 
+  /** What one shot was shot with. */
+  public record Retagging(String shotId, Optional<String> bow, Optional<String> arrow) {}
+
   public void retag(
       String shotId, Optional<String> bow, Optional<String> arrow, String by, String why) {
+    retag(List.of(new Retagging(shotId, bow, arrow)), by, why);
+  }
+
+  /** All of them or none. */
+  public void retag(List<Retagging> shots, String by, String why) {
     String reason = Checks.text("A reason", why);
     write(
         t -> {
-          Passages.Row row = shot(t, shotId);
-          t.tags().tagShot(row.id(), pair(t, bow, arrow), clock.instant(), by, reason);
-          reprocessing.again(t, row);
-          t.feed().shot(row.station(), row.id());
-          PlanDesk.shot(t, row);
+          for (Retagging shot : shots) {
+            Passages.Row row = shot(t, shot.shotId());
+            Tags.Pair pair = pair(t, shot.bow(), shot.arrow());
+            t.tags().tagShot(row.id(), pair, clock.instant(), by, reason);
+            reprocessing.again(t, row);
+            t.feed().shot(row.station(), row.id());
+            PlanDesk.shot(t, row);
+          }
         });
   }
 
@@ -142,6 +165,25 @@ public final class Desk {
         });
   }
 
+  /**
+   * @param note empty to take the one before back
+   */
+  public void note(String session, String note, String by) {
+    String words = Checks.text("A note", note);
+    write(
+        t -> {
+          Sessions.Session named =
+              t.sessions()
+                  .byName(session)
+                  .orElseThrow(
+                      () ->
+                          new Refused(
+                              Why.NOT_FOUND, "There is no session named %s.".formatted(session)));
+          t.notes().write(named.id(), words, clock.instant(), by);
+          t.feed().add(Feed.Kind.REFRESH, named.station(), OptionalLong.empty());
+        });
+  }
+
   /** The gates were measured, and stand so from an instant on. */
   public int calibrate(String station, Instant from, Calibration calibration, String by) {
     return calibrate(station, from, Optional.empty(), calibration, by);
@@ -165,6 +207,22 @@ public final class Desk {
             });
     announcer.fedMore();
     return covered;
+  }
+
+  /** What that would change: derived anew, looked at, and undone. */
+  public <T> T tryCalibration(
+      String station,
+      Instant from,
+      Optional<Instant> to,
+      Calibration calibration,
+      Function<Transaction, T> look) {
+    Checks.gates(from, to, calibration);
+    return store.tryOut(
+        t -> {
+          t.calibrations().enter(station, from, to, calibration, clock.instant(), "trial");
+          reprocessing.calibrated(t, station, from, to);
+          return look.apply(t);
+        });
   }
 
   /**

@@ -140,6 +140,40 @@ public final class RackDesk {
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }
 
+  /** Out of use, or taken up again: nothing of it is lost. */
+  public void retireBow(String name, boolean retired, String by) {
+    write(
+        t -> {
+          t.retirements().bow(bow(t, name).id(), retired, clock.instant(), by);
+          t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+        });
+  }
+
+  public void retireArrow(String name, boolean retired, String by) {
+    write(
+        t -> {
+          t.retirements().arrow(arrow(t, name).id(), retired, clock.instant(), by);
+          t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+        });
+  }
+
+  /** An arrow was put on the scale once more: the mean of all its weighings is its mass now. */
+  public void weigh(String name, double massKg, String by) {
+    double checked = Checks.arrowMassKg(massKg);
+    write(
+        t -> {
+          Rack.Arrow arrow = t.rack().arrowById(arrow(t, name).id()).orElseThrow();
+          t.weighings().add(arrow.id(), checked, clock.instant(), by);
+          double mean =
+              t.weighings().of(arrow.id()).stream().mapToDouble(kg -> kg).average().orElseThrow();
+          enterArrow(
+              t,
+              arrow.name(),
+              new ArrowMeasures(
+                  mean, arrow.lengthM(), arrow.diameterM(), arrow.point(), arrow.note()));
+        });
+  }
+
   /** A curve was measured of the state that the bow was in at an instant. */
   public void addForceDraw(String bow, Instant at, List<Point> points, String by) {
     write(t -> enterForceDraw(t, bow, at, points, clock.instant(), by));

@@ -49,6 +49,12 @@ final class Schema {
             AppendOnly.guard(handle, "plan_turn", "plan_id, number");
             AppendOnly.guard(handle, "plan_event", "id");
             AppendOnly.guard(handle, "backup", "id");
+          },
+          handle -> {
+            handle.createScript(resource("schema-4.sql")).execute();
+            for (String table : List.of("session_note", "retiring", "weighing")) {
+              AppendOnly.guard(handle, table, "id");
+            }
           });
 
   private Schema() {}

@@ -163,6 +163,77 @@ public final class Sessions {
         .list();
   }
 
+  /** What a list of sessions says of one. */
+  public record Listed(
+      long id,
+      String station,
+      String name,
+      Instant startedMs,
+      int passages,
+      int counting,
+      List<String> bows,
+      Optional<String> note) {}
+
+  /**
+   * Some of them, the last begun first.
+   *
+   * @param after how many are left out before
+   */
+  public List<Listed> some(int after, int most) {
+    Shots shots = new Shots(handle);
+    SessionNotes notes = new SessionNotes(handle);
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session ORDER BY started_ms DESC, id DESC
+            LIMIT ? OFFSET ?""")
+        .bind(0, most)
+        .bind(1, after)
+        .map(SESSION)
+        .list()
+        .stream()
+        .map(
+            session -> {
+              Shots.Tally tally = shots.tally(session.id());
+              return new Listed(
+                  session.id(),
+                  session.station(),
+                  session.name(),
+                  session.startedMs(),
+                  tally.passages(),
+                  tally.counting(),
+                  bows(session.id()),
+                  notes.of(session.id()));
+            })
+        .toList();
+  }
+
+  private List<String> bows(long sessionId) {
+    return handle
+        .createQuery(
+            """
+            SELECT DISTINCT bow.name FROM passage
+            JOIN shot_tag ON shot_tag.id = (SELECT max(id) FROM shot_tag WHERE passage_id = passage.id)
+            JOIN bow ON bow.id = shot_tag.bow_id
+            WHERE session_id = ? AND part_of IS NULL ORDER BY bow.id""")
+        .bind(0, sessionId)
+        .mapTo(String.class)
+        .list();
+  }
+
+  /** The next one that was begun at its station; empty for the last. */
+  public Optional<Session> next(Session session) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session WHERE station = ? AND started_ms > ?
+            ORDER BY started_ms, id LIMIT 1""")
+        .bind(0, session.station())
+        .bind(1, session.startedMs())
+        .map(SESSION)
+        .findOne();
+  }
+
   /** Where anybody ever shot, by name. */
   public List<String> stations() {
     return handle

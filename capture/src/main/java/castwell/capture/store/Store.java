@@ -126,6 +126,17 @@ public final class Store implements AutoCloseable {
     }
   }
 
+  /** Does it, looks, and undoes it again: nothing of it is kept. */
+  public <T> T tryOut(Function<Transaction, T> work) {
+    return write(
+        transaction -> {
+          T result = work.apply(transaction);
+          transaction.handle().rollback();
+          transaction.handle().begin();
+          return result;
+        });
+  }
+
   public void writing(Consumer<Transaction> work) {
     write(
         transaction -> {

@@ -35,6 +35,18 @@ public final class Transaction {
     return new Tags(handle);
   }
 
+  public SessionNotes notes() {
+    return new SessionNotes(handle);
+  }
+
+  public Retirements retirements() {
+    return new Retirements(handle);
+  }
+
+  public Weighings weighings() {
+    return new Weighings(handle);
+  }
+
   public Sessions sessions() {
     return new Sessions(handle);
   }

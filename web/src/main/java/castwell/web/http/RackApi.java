@@ -18,6 +18,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 
 /** Bows with their states, and arrows. */
@@ -61,6 +62,13 @@ final class RackApi {
     config.routes.get("/api/arrows", ctx -> ctx.json(store.read(views::arrows)));
     config.routes.post("/api/arrows", this::addArrow);
     config.routes.put("/api/arrows/{name}", this::enterArrow);
+    config.routes.post("/api/arrows/{name}/weighings", this::weigh);
+    config.routes.post(
+        "/api/bows/{name}/retired",
+        ctx -> retire(ctx, (name, yes) -> desk.rack().retireBow(name, yes, "page")));
+    config.routes.post(
+        "/api/arrows/{name}/retired",
+        ctx -> retire(ctx, (name, yes) -> desk.rack().retireArrow(name, yes, "page")));
   }
 
   private void addBow(Context ctx) {
@@ -89,6 +97,23 @@ final class RackApi {
     String name = ctx.pathParam("name");
     desk.rack().enterArrow(name, arrow(body));
     ctx.json(Map.of("name", name));
+  }
+
+  private void weigh(Context ctx) {
+    String name = ctx.pathParam("name");
+    double grains = Body.of(ctx, "mass_gr").number("mass_gr");
+    desk.rack().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
+    created(ctx, name);
+  }
+
+  private static void retire(Context ctx, BiConsumer<String, Boolean> say) {
+    String name = ctx.pathParam("name");
+    boolean retired =
+        Body.of(ctx, "retired")
+            .truth("retired")
+            .orElseThrow(() -> Body.invalid("The field \"retired\" is true or false."));
+    say.accept(name, retired);
+    ctx.json(Map.of("name", name, "retired", retired));
   }
 
   private static void created(Context ctx, String name) {

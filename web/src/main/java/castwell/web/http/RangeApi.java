@@ -40,6 +40,7 @@ final class RangeApi {
     config.routes.put("/api/tags", this::tag);
     config.routes.get("/api/sessions", this::sessions);
     config.routes.post("/api/sessions", this::beginSession);
+    config.routes.put("/api/sessions/{name}/note", this::note);
   }
 
   private void range(Context ctx) {
@@ -100,6 +101,12 @@ final class RangeApi {
     desk.beginSession(station, "page");
     ctx.status(201);
     ctx.json(Map.of("station", station));
+  }
+
+  private void note(Context ctx) {
+    String note = Body.of(ctx, "note").optionalText("note").orElse("");
+    desk.note(ctx.pathParam("name"), note, "page");
+    ctx.json(Map.of("note", note));
   }
 
   static String known(Capture capture, String station) {

@@ -33,6 +33,7 @@ final class ShotsApi {
   void route(JavalinConfig config) {
     config.routes.get("/api/sessions/{name}/shots", this::ofSession);
     config.routes.get("/api/shots/{shot_id}", this::shot);
+    config.routes.post("/api/shots/tags", this::retagAll);
     config.routes.post("/api/shots/{shot_id}/decision", this::decide);
     config.routes.post("/api/shots/{shot_id}/tags", this::retag);
   }
@@ -86,6 +87,20 @@ final class ShotsApi {
     Optional<String> why = body.optionalText("why");
     desk.retag(id, body.optionalText("bow"), body.optionalText("arrow"), "page", why.orElse(""));
     answer(ctx, id);
+  }
+
+  /** Several at once: all of them, or none. */
+  private void retagAll(Context ctx) {
+    Body body = Body.of(ctx, "shots", "why");
+    List<Desk.Retagging> shots =
+        body.objects("shots", "shot_id", "bow", "arrow").stream()
+            .map(
+                shot ->
+                    new Desk.Retagging(
+                        shot.text("shot_id"), shot.optionalText("bow"), shot.optionalText("arrow")))
+            .toList();
+    desk.retag(shots, "page", body.optionalText("why").orElse(""));
+    ctx.json(Map.of("shots", shots.size()));
   }
 
   private void answer(Context ctx, String id) {

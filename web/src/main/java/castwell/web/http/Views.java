@@ -28,6 +28,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** Stored things as JSON objects in trade units; null is "not known". */
 final class Views {
@@ -136,9 +137,10 @@ final class Views {
   }
 
   List<Map<String, Object>> bows(Transaction t, Instant at) {
+    Set<Long> retired = t.retirements().bows();
     return t.rack().bowNames().stream()
         .flatMap((Rack.Named bow) -> t.rack().state(bow.id(), at).stream())
-        .map(this::bow)
+        .map(state -> with(bow(state), "retired", retired.contains(state.bowId())))
         .toList();
   }
 
@@ -173,11 +175,19 @@ final class Views {
   }
 
   List<Map<String, Object>> arrows(Transaction t) {
-    return t.rack().arrows().stream().map(Views::arrow).toList();
+    Set<Long> retired = t.retirements().arrows();
+    return t.rack().arrows().stream()
+        .map(arrow -> with(arrow(arrow), "retired", retired.contains(arrow.id())))
+        .toList();
   }
 
   private static Map<String, Object> arrow(Arrow arrow) {
     return named(Column.row(RackColumns.ARROWS, arrow), "arrow");
+  }
+
+  private static Map<String, Object> with(Map<String, Object> view, String key, Object value) {
+    view.put(key, value);
+    return view;
   }
 
   private String stateName(BowState state) {

@@ -62,7 +62,7 @@ public final class WebServer implements AutoCloseable {
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new Library().route(config);
-              new WorkbenchPages(store, clock, zone, parts.capture(), gate, parts.rehearsal())
+              new WorkbenchPages(store, clock, zone, desk, parts.capture(), gate, parts.rehearsal())
                   .route(config);
               new BrokerApi(parts.broker()).route(config);
               new HealthApi(new HealthView(parts.checkup())).route(config);

@@ -1,6 +1,8 @@
 package castwell.web.http;
 
+import castwell.analysis.speed.Calibration;
 import castwell.capture.daemon.Capture;
+import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.Refused;
 import castwell.capture.store.Store;
@@ -12,16 +14,20 @@ import castwell.web.workbench.Asked;
 import castwell.web.workbench.BowPage;
 import castwell.web.workbench.CardPage;
 import castwell.web.workbench.Frame;
+import castwell.web.workbench.GatesTrial;
 import castwell.web.workbench.Page;
 import castwell.web.workbench.PlanPage;
 import castwell.web.workbench.Printing;
 import castwell.web.workbench.RackPage;
 import castwell.web.workbench.ReachPage;
 import castwell.web.workbench.ReworkPage;
+import castwell.web.workbench.SessionPage;
+import castwell.web.workbench.SessionsPage;
 import castwell.web.workbench.TroublePage;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -36,15 +42,23 @@ final class WorkbenchPages {
   private final Store store;
   private final Clock clock;
   private final ZoneId zone;
+  private final Desk desk;
   private final Capture capture;
   private final Gatekeeper gate;
   private final boolean rehearsal;
 
   WorkbenchPages(
-      Store store, Clock clock, ZoneId zone, Capture capture, Gatekeeper gate, boolean rehearsal) {
+      Store store,
+      Clock clock,
+      ZoneId zone,
+      Desk desk,
+      Capture capture,
+      Gatekeeper gate,
+      boolean rehearsal) {
     this.store = store;
     this.clock = clock;
     this.zone = zone;
+    this.desk = desk;
     this.capture = capture;
     this.gate = gate;
     this.rehearsal = rehearsal;
@@ -54,9 +68,25 @@ final class WorkbenchPages {
     page(config, "/rack", RackPage::of);
     page(config, "/bows/{name}", BowPage::of);
     page(config, "/bows/{name}/card", CardPage::of);
+    page(config, "/sessions", SessionsPage::of);
+    page(config, "/sessions/{name}", asked -> SessionPage.of(asked, trial()));
     page(config, "/rework", ReworkPage::of);
     page(config, "/reach", ReachPage::of);
     page(config, "/plan", PlanPage::of);
+  }
+
+  private GatesTrial.Desk trial() {
+    return new GatesTrial.Desk() {
+      @Override
+      public <T> T tryOut(
+          String station,
+          Instant from,
+          Optional<Instant> to,
+          Calibration gates,
+          Function<Transaction, T> look) {
+        return desk.tryCalibration(station, from, to, gates, look);
+      }
+    };
   }
 
   private void page(JavalinConfig config, String path, Function<Asked, Page> maker) {

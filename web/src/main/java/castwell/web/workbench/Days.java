@@ -2,12 +2,27 @@ package castwell.web.workbench;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 
 /** Dates as they are read: ISO 8601, in the range's own time zone. */
 final class Days {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+
   private Days() {}
 
   static String of(Instant instant, ZoneId zone) {
     return instant.atZone(zone).toLocalDate().toString();
+  }
+
+  static String withMinute(Instant instant, ZoneId zone) {
+    return instant.atZone(zone).format(MINUTE);
+  }
+
+  static String time(Instant instant, ZoneId zone) {
+    return instant.atZone(zone).format(TIME);
   }
 }

@@ -2,6 +2,8 @@ package castwell.web.workbench;
 
 import castwell.web.text.Speech;
 import castwell.web.unit.UnitSystem;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 
 /**
  * What stands around every page.
@@ -23,6 +25,11 @@ public record Frame(
 
   public String say(String key, Object... arguments) {
     return speech.say(key, arguments);
+  }
+
+  /** A name as a part of an address. */
+  public String part(String name) {
+    return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
   }
 
   public boolean isTrade() {

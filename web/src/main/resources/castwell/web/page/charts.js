@@ -11,6 +11,7 @@ const BOTTOM = 52;
 const RADIUS = 6;
 const CAP = 6;
 const ROOM = 0.06;
+const MINUTE_MS = 60000;
 
 const SHAPES = [d3.symbolCircle, d3.symbolSquare, d3.symbolTriangle, d3.symbolDiamond, d3.symbolStar, d3.symbolWye,
   d3.symbolCross];
@@ -64,7 +65,7 @@ function scale(axis, marks, side, range) {
   if (axis.low !== undefined) values.push(axis.low, axis.high);
   let [low, high] = d3.extent(values);
   if (low === undefined) [low, high] = [0, 1];
-  const room = (high - low || Math.abs(high) || 1) * ROOM;
+  const room = (high - low || (axis.dates ? MINUTE_MS : Math.abs(high)) || 1) * ROOM;
   const made = axis.dates ? d3.scaleTime() : d3.scaleLinear();
   const isFromNought = axis.low === 0 && low >= 0;
   return made.domain([isFromNought ? 0 : low - room, high + room]).range(range);
@@ -83,7 +84,7 @@ function valuesOf(mark, side) {
 function axes(svg, chart, x, y, width, height) {
   const isRows = Boolean(chart.y.names);
   const foot = height - BOTTOM;
-  const ticks = Math.max(3, Math.floor(width / 90));
+  const ticks = Math.max(3, Math.floor(width / 120));
   const bottom = d3.axisBottom(x).ticks(ticks).tickSizeOuter(0).tickSizeInner(-(foot - TOP));
   svg.append('g').attr('class', 'scale').attr('transform', `translate(0 ${foot})`).call(bottom);
   svg.append('text').attr('class', 'label').attr('x', width - RIGHT).attr('y', height - 8).attr('text-anchor', 'end')

@@ -12,9 +12,10 @@ let isBusy = false;
 export function watchForms() {
   document.addEventListener('submit', (event) => {
     const form = event.target;
-    if (!form.dataset.send) return;
+    if (!form.dataset.send && form.dataset.retag === undefined) return;
     event.preventDefault();
-    send(form);
+    if (form.dataset.send) send(form);
+    else retag(form);
   });
 }
 
@@ -37,6 +38,23 @@ async function send(form) {
   } finally {
     isBusy = false;
     form.removeAttribute('aria-busy');
+  }
+}
+
+// Several shots at once, each with what it is left as; undone all at once as well.
+async function retag(form) {
+  const ticked = [...document.querySelectorAll('[data-shot]:checked')];
+  const {bow, arrow} = form.elements;
+  if (!ticked.length || !(bow.value || arrow.value)) return show(form, form.dataset.hint);
+  const as = (box, b, a) => ({shot_id: box.dataset.shot, bow: b || box.dataset.bow || null, arrow: a || box.dataset.arrow || null});
+  const body = (shots) => ({shots, why: form.dataset.why});
+  try {
+    await write('POST', '/api/shots/tags', body(ticked.map((box) => as(box, bow.value, arrow.value))));
+    told(form.dataset.told.replace('{n}', ticked.length),
+      {send: 'POST /api/shots/tags', body: body(ticked.map((box) => as(box, '', '')))});
+    location.reload();
+  } catch (refusal) {
+    show(form, refusal.message);
   }
 }
 

@@ -40,7 +40,7 @@ function firstUse(tags, bows, arrows) {
 
 /** Opens the list of bows. */
 export function chooseBow({tags, bows}) {
-  const choices = bows.map((bow) => choice(bow.name, bow.name === tags.bow,
+  const choices = inUse(bows).map((bow) => choice(bow.name, bow.name === tags.bow,
     [gppText(weightText(bow), grainsPerPound(tags.arrow_mass_gr, bow.draw_weight_lb)), doneText(bow)],
     () => choose(tags, bow.name, tags.arrow)));
   if (tags.bow) choices.push(choice('no bow', false, [], () => choose(tags, null, tags.arrow)));
@@ -52,7 +52,7 @@ export function chooseBow({tags, bows}) {
 
 /** Opens the list of arrows. */
 export function chooseArrow({tags, arrows}) {
-  const choices = arrows.map((arrow) => choice(arrow.name, arrow.name === tags.arrow,
+  const choices = inUse(arrows).map((arrow) => choice(arrow.name, arrow.name === tags.arrow,
     [massText(arrow.mass_gr, grainsPerPound(arrow.mass_gr, tags.draw_weight_lb)), sizeText(arrow)],
     () => choose(tags, tags.bow, arrow.name)));
   if (tags.arrow) choices.push(choice('no arrow', false, [], () => choose(tags, tags.bow, null)));
@@ -74,6 +74,9 @@ function choose(tags, bow, arrow) {
   const told = bow === tags.bow ? `Now shooting ${arrow ?? 'no arrow'}.` : `Now shooting with ${bow ?? 'no bow'}.`;
   attempt(() => api.putTags(tags.station, bow, arrow), told, back(tags));
 }
+
+// What was retired stays in the store, and out of the way.
+const inUse = (things) => things.filter(({retired}) => !retired);
 
 const back = (tags) => () => api.putTags(tags.station, tags.bow, tags.arrow);
 

@@ -1,0 +1,38 @@
+package castwell.capture.store;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** What people wrote of sessions: the last note stands, the earlier ones stay. */
+public final class SessionNotes {
+  private final Handle handle;
+
+  SessionNotes(Handle handle) {
+    this.handle = handle;
+  }
+
+  /**
+   * @param note empty to take the one before back
+   */
+  public void write(long sessionId, String note, Instant at, String by) {
+    handle
+        .createUpdate(
+            "INSERT INTO session_note (session_id, note, at_ms, said_by) VALUES (?, ?, ?, ?)")
+        .bind(0, sessionId)
+        .bind(1, note)
+        .bind(2, at)
+        .bind(3, by)
+        .execute();
+  }
+
+  /** The one that stands; empty where there is none. */
+  public Optional<String> of(long sessionId) {
+    return handle
+        .createQuery("SELECT note FROM session_note WHERE session_id = ? ORDER BY id DESC LIMIT 1")
+        .bind(0, sessionId)
+        .mapTo(String.class)
+        .findOne()
+        .filter(note -> !note.isEmpty());
+  }
+}

@@ -1,0 +1,30 @@
+CREATE TABLE session_note (
+  id INTEGER PRIMARY KEY,
+  session_id INTEGER NOT NULL REFERENCES session (id),
+  note TEXT NOT NULL,
+  at_ms INTEGER NOT NULL,
+  said_by TEXT NOT NULL
+);
+CREATE INDEX session_note_last ON session_note (session_id, id);
+
+
+CREATE TABLE retiring (
+  id INTEGER PRIMARY KEY,
+  bow_id INTEGER REFERENCES bow (id),
+  arrow_id INTEGER REFERENCES arrow (id),
+  retired INTEGER NOT NULL CHECK (retired IN (0, 1)),
+  at_ms INTEGER NOT NULL,
+  said_by TEXT NOT NULL,
+  CHECK ((bow_id IS NULL) <> (arrow_id IS NULL))
+);
+CREATE INDEX retiring_bow ON retiring (bow_id, id);
+CREATE INDEX retiring_arrow ON retiring (arrow_id, id);
+
+CREATE TABLE weighing (
+  id INTEGER PRIMARY KEY,
+  arrow_id INTEGER NOT NULL REFERENCES arrow (id),
+  mass_kg REAL NOT NULL CHECK (mass_kg > 0),
+  at_ms INTEGER NOT NULL,
+  said_by TEXT NOT NULL
+);
+CREATE INDEX weighing_of ON weighing (arrow_id, id);

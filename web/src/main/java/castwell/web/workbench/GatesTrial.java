@@ -1,0 +1,126 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.FINE_LENGTH;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.cell.CellSummary;
+import castwell.analysis.speed.Calibration;
+import castwell.capture.daemon.Refused;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.Sessions.Session;
+import castwell.capture.store.Shot;
+import castwell.capture.store.Transaction;
+import castwell.web.chart.Sheet;
+import castwell.web.report.SessionMeans;
+import castwell.web.workbench.SessionPage.Gates;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** What another measure of a session's gates would change, before anybody says yes. */
+public final class GatesTrial {
+  private final Asked asked;
+  private final Session session;
+  private final Optional<Calibrations.Entry> now;
+  private final Instant from;
+  private final Optional<Instant> to;
+  private final Desk desk;
+
+  /** Derives a station's shots anew under other gates, has them looked at, and undoes it. */
+  public interface Desk {
+    <T> T tryOut(
+        String station,
+        Instant from,
+        Optional<Instant> to,
+        Calibration gates,
+        Function<Transaction, T> look);
+  }
+
+  GatesTrial(Asked asked, Session session, List<Shot> shots, Desk desk) {
+    this.asked = asked;
+    this.session = session;
+    this.now = SessionPage.inForce(asked, session, shots);
+    this.desk = desk;
+    Instant first = shots.isEmpty() ? session.startedMs() : shots.get(0).fired();
+    this.from = first.isBefore(session.startedMs()) ? first : session.startedMs();
+    this.to = asked.t().sessions().next(session).map(Session::startedMs);
+  }
+
+  Gates gates() {
+    OptionalDouble spacing = asked.quantity("spacing", FINE_LENGTH);
+    OptionalDouble spacingU = asked.quantity("spacing_u", FINE_LENGTH);
+    Optional<Calibration> wanted = Optional.empty();
+    String refused = "";
+    Optional<Sheet> trial = Optional.empty();
+    try {
+      if (spacing.isPresent() && now.isPresent()) {
+        wanted = Optional.of(changed(now.get().calibration(), spacing.getAsDouble(), spacingU));
+        trial = Optional.of(trial(wanted.get()));
+      }
+    } catch (IllegalArgumentException e) {
+      refused = e.getMessage() + ".";
+    } catch (Refused e) {
+      refused = e.getMessage();
+    }
+    return new Gates(
+        now.map(entry -> SessionPage.gates(asked, entry.calibration())).orElse(List.of()),
+        field("spacing", "gates.spacing", spacing, now.map(e -> e.calibration().spacingM())),
+        field("spacing_u", "gates.spacing_u", spacingU, now.map(e -> e.calibration().spacingUM())),
+        wanted.map(gates -> SessionPage.gates(asked, gates)).orElse(List.of()),
+        trial,
+        refused,
+        from.toString(),
+        to.map(Instant::toString).orElse(""),
+        wanted.map(gates -> String.valueOf(gates.spacingM() * 1e3)).orElse(""),
+        wanted.map(gates -> String.valueOf(gates.spacingUM() * 1e3)).orElse(""));
+  }
+
+  private Field field(String name, String key, OptionalDouble wanted, Optional<Double> now) {
+    OptionalDouble value =
+        wanted.isPresent() || now.isEmpty() ? wanted : OptionalDouble.of(now.get());
+    return Field.of(asked.speech(), name, key, FINE_LENGTH, value);
+  }
+
+  private static Calibration changed(Calibration now, double spacingM, OptionalDouble uM) {
+    return new Calibration(
+        spacingM,
+        uM.orElse(now.spacingUM()),
+        now.triggerScatterM(),
+        now.gatesFromBowM(),
+        now.oscillator());
+  }
+
+  private Sheet trial(Calibration gates) {
+    Map<String, CellSummary> before = SessionMeans.of(asked.t(), asked.zone(), session.name());
+    Map<String, CellSummary> after =
+        desk.tryOut(
+            session.station(),
+            from,
+            to,
+            gates,
+            t -> SessionMeans.of(t, asked.zone(), session.name()));
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("session.cell"),
+            asked.say("shots"),
+            asked.say("gates.was"),
+            asked.say("gates.becomes"),
+            asked.say("gates.by"));
+    before.forEach(
+        (name, was) -> {
+          CellSummary is = after.get(name);
+          rows.add(
+              name,
+              was.n() + " → " + (is == null ? 0 : is.n()),
+              asked.speech().figure(SPEED, was.meanMps()),
+              is == null ? "–" : asked.speech().figure(SPEED, is.meanMps()),
+              is == null
+                  ? "–"
+                  : asked.speech().plain(SPEED, is.meanMps().value() - was.meanMps().value()));
+        });
+    return rows.sheet();
+  }
+}

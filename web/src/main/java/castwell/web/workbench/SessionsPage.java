@@ -1,0 +1,42 @@
+package castwell.web.workbench;
+
+import castwell.capture.store.Sessions.Listed;
+import java.util.List;
+
+/** All outings, the last first, some at a time. */
+public final class SessionsPage {
+  private static final int MOST = 30;
+
+  /**
+   * @param older where those before are, "" where there are none
+   * @param newer where those after are
+   */
+  public record View(List<Row> sessions, String older, String newer) {}
+
+  public record Row(
+      String name, String started, String station, String bows, String shots, String note) {}
+
+  private SessionsPage() {}
+
+  public static Page of(Asked asked) {
+    int from = (int) Math.max(0, Math.min(1e9, asked.number("from").orElse(0)));
+    List<Listed> some = asked.t().sessions().some(from, MOST + 1);
+    List<Row> rows = some.stream().limit(MOST).map(session -> row(asked, session)).toList();
+    View view =
+        new View(
+            rows,
+            some.size() > MOST ? "/sessions?from=" + (from + MOST) : "",
+            from > 0 ? "/sessions?from=" + Math.max(0, from - MOST) : "");
+    return new Page(Room.SESSIONS, "sessions", asked.say("sessions.title"), view);
+  }
+
+  private static Row row(Asked asked, Listed session) {
+    return new Row(
+        session.name(),
+        Days.withMinute(session.startedMs(), asked.zone()),
+        session.station(),
+        String.join(", ", session.bows()),
+        asked.say("sessions.shots", session.counting(), session.passages() - session.counting()),
+        session.note().orElse(""));
+  }
+}
