@@ -243,6 +243,11 @@ public final class Desk {
     return result;
   }
 
+  /** The same, looked at and undone: nobody is told, since nothing is kept. */
+  public <T> T tryOut(Function<Transaction, T> work) {
+    return store.tryOut(work);
+  }
+
   private void write(Consumer<Transaction> work) {
     store.writing(work);
     announcer.fedMore();

@@ -31,6 +31,16 @@ public final class IntakeDesk {
     return desk.together(t -> take(t, brought, sheet, progress));
   }
 
+  /**
+   * What would become of it; nothing is kept.
+   *
+   * @throws SheetRefused as {@link #take} would
+   */
+  public Taken tryOut(Brought brought) {
+    Sheet sheet = Sheet.read(brought.source(), brought.what(), brought.text(), brought.map());
+    return desk.tryOut(t -> take(t, brought, sheet, part -> {}));
+  }
+
   private Taken take(Transaction t, Brought brought, Sheet sheet, LongConsumer progress) {
     Intake intake = intake(t, brought);
     Complaints complaints = new Complaints();

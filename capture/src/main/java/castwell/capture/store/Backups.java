@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -15,7 +17,15 @@ import org.sqlite.SQLiteConnection;
 public final class Backups {
   private static final int PAGES_A_STEP = 1024;
 
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
+
   private Backups() {}
+
+  /** Where a copy goes that is told no other place: a dated file beside the database. */
+  public static Path place(Path folder, Instant now) {
+    return folder.resolve("backups").resolve("castwell-" + STAMP.format(now) + ".db");
+  }
 
   /** Hears how far a copy has come. */
   @FunctionalInterface

@@ -126,6 +126,11 @@ public final class Store implements AutoCloseable {
     }
   }
 
+  /** Where its file is. */
+  public Path folder() {
+    return folder;
+  }
+
   /** Does it, looks, and undoes it again: nothing of it is kept. */
   public <T> T tryOut(Function<Transaction, T> work) {
     return write(

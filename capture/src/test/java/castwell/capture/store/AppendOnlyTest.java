@@ -90,6 +90,9 @@ class AppendOnlyTest {
     long plan = t.plans().add(Rows.STATION, "rework", List.of(tags), Rows.NOON, "page");
     OptionalLong shots = OptionalLong.of(shot.id());
     t.plans().happened(plan, new Plans.Event(Plans.Happened.SHOT, 1, shots, Rows.NOON, "page"));
+    t.notes().write(shot.sessionId(), "windy", Rows.NOON, "page");
+    t.retirements().bow(bow, true, Rows.NOON, "page");
+    t.weighings().add(arrow, 0.0301, Rows.NOON, "page");
     Backups.Made copy = new Backups.Made(Path.of("copy.db"), 4096, t.holding());
     Backups.enter(t.handle(), copy, Rows.NOON);
   }
@@ -121,7 +124,7 @@ class AppendOnlyTest {
 
   @Test
   void everyTableHoldsARowToTryItOn() {
-    assertThat(tables()).hasSize(23);
+    assertThat(tables()).hasSize(26);
     for (String table : tables()) {
       int rows = handle.createQuery("SELECT count(*) FROM " + table).mapTo(int.class).one();
       assertThat(rows).as(table).isPositive();

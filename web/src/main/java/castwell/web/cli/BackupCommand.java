@@ -5,8 +5,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -17,9 +15,6 @@ import picocli.CommandLine.ParentCommand;
     description =
         "Copy the database as it is now and read the copy back. It may be done while shots are captured.")
 final class BackupCommand implements Callable<Integer> {
-  private static final DateTimeFormatter STAMP =
-      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
-
   @ParentCommand private Castwell castwell;
 
   @Parameters(
@@ -32,10 +27,7 @@ final class BackupCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path folder = castwell.data().orDefault();
     Instant now = Instant.now();
-    Path target =
-        file != null
-            ? file
-            : folder.resolve("backups").resolve("castwell-" + STAMP.format(now) + ".db");
+    Path target = file != null ? file : Backups.place(folder, now);
     if (file == null) {
       Files.createDirectories(target.getParent());
     }

@@ -1,11 +1,8 @@
 package castwell.web.cli;
 
-import castwell.capture.export.EdgeColumns;
-import castwell.capture.export.FigureColumns;
-import castwell.capture.export.RackColumns;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Store;
 import castwell.web.table.CsvOnTheWeb;
+import castwell.web.table.Exported;
 import castwell.web.table.Table;
 import castwell.web.table.TableWriter;
 import java.io.IOException;
@@ -16,10 +13,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,27 +27,10 @@ import picocli.CommandLine.Spec;
     name = "export",
     description = "Write the shots, their raw edges or all their figures as a table.")
 final class ExportCommand implements Callable<Integer> {
-  /** What can be exported. */
-  enum What {
-    shots,
-    edges,
-    figures,
-    bows,
-    arrows,
-    force_draw;
-
-    @Override
-    public String toString() {
-      return name().replace('_', '-');
-    }
-  }
-
-  private static final Set<What> SHOT = EnumSet.of(What.shots, What.edges, What.figures);
-
   /** For the option. */
-  static final class OneOfWhat extends OneOf<What> {
-    OneOfWhat() {
-      super(What.class);
+  static final class OneOfExported extends OneOf<Exported> {
+    OneOfExported() {
+      super(Exported.class);
     }
   }
 
@@ -61,10 +39,10 @@ final class ExportCommand implements Callable<Integer> {
 
   @Option(
       names = "--what",
-      converter = OneOfWhat.class,
+      converter = OneOfExported.class,
       description =
           "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. bows: a row a state. arrows. force-draw: a row a point. Default: ${DEFAULT-VALUE}.")
-  private What what = What.shots;
+  private Exported what = Exported.shots;
 
   @Option(
       names = "--station",
@@ -89,7 +67,7 @@ final class ExportCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--csvw describes a CSV file: name one with --out FILE.");
     }
-    if (station.isPresent() && !SHOT.contains(what)) {
+    if (station.isPresent() && !what.isOfShots()) {
       throw new ParameterException(
           spec.commandLine(),
           "--station narrows shots, edges and figures; the rack is everybody's.");
@@ -131,32 +109,6 @@ final class ExportCommand implements Callable<Integer> {
   }
 
   private Table<?> table() {
-    return switch (what) {
-      case shots ->
-          new Table<>(
-              new ShotColumns(ZoneId.systemDefault()).columns(),
-              (t, row) ->
-                  station.ifPresentOrElse(s -> t.shots().each(s, row), () -> t.shots().each(row)));
-      case edges ->
-          new Table<>(
-              EdgeColumns.COLUMNS,
-              (t, row) ->
-                  station.ifPresentOrElse(s -> t.raw().each(s, row), () -> t.raw().each(row)));
-      case figures ->
-          new Table<>(
-              FigureColumns.COLUMNS,
-              (t, row) ->
-                  station.ifPresentOrElse(
-                      s -> t.figures().each(s, row), () -> t.figures().each(row)));
-      case bows ->
-          new Table<>(
-              RackColumns.bows(ZoneId.systemDefault()),
-              (t, row) ->
-                  t.rack().bowNames().forEach(bow -> t.rack().states(bow.id()).forEach(row)));
-      case arrows -> new Table<>(RackColumns.ARROWS, (t, row) -> t.rack().arrows().forEach(row));
-      case force_draw ->
-          new Table<>(
-              RackColumns.forceDraw(ZoneId.systemDefault()), (t, row) -> t.forceDraws().each(row));
-    };
+    return what.table(station, ZoneId.systemDefault());
   }
 }

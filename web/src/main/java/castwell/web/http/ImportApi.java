@@ -4,6 +4,7 @@ import castwell.analysis.unit.Units;
 import castwell.capture.intake.Brought;
 import castwell.capture.intake.HandUncertainty;
 import castwell.capture.intake.IntakeDesk;
+import castwell.capture.intake.Look;
 import castwell.capture.intake.SheetRefused;
 import castwell.capture.intake.Taken;
 import castwell.capture.intake.What;
@@ -28,27 +29,52 @@ final class ImportApi {
 
   void route(JavalinConfig config) {
     config.routes.post("/api/import", this::take);
+    config.routes.post("/api/import/preview", this::preview);
     config.routes.exception(SheetRefused.class, ImportApi::refuse);
   }
 
   private void take(Context ctx) {
+    Taken taken = intake.take(brought(ctx), part -> {});
+    ctx.status(HttpStatus.CREATED);
+    ctx.json(view(taken));
+  }
+
+  private static Brought brought(Context ctx) {
     Body body =
         Body.of(ctx, LARGEST_BODY, "what", "csv", "map", "source", "own_fps", "common_percent");
-    Brought brought =
-        new Brought(
-            what(body.text("what")),
-            body.optionalText("source").orElse("the sheet"),
-            body.text("csv"),
-            body.texts("map"),
-            uncertainty(body),
-            "page");
-    Taken taken = intake.take(brought, part -> {});
+    return new Brought(
+        what(body.text("what")),
+        body.optionalText("source").orElse("the sheet"),
+        body.text("csv"),
+        body.texts("map"),
+        uncertainty(body),
+        "page");
+  }
+
+  private static Map<String, Object> view(Taken taken) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("taken", taken.taken());
     view.put("set_aside", taken.setAside());
     view.put("already", taken.already());
     view.put("not_read", taken.notRead());
-    ctx.status(HttpStatus.CREATED);
+    return view;
+  }
+
+  /** What stands in it, how it would be read, and what would become of it; nothing is kept. */
+  private void preview(Context ctx) {
+    Brought brought = brought(ctx);
+    Look look = Look.at(brought);
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("headings", look.headings());
+    view.put("meant", look.meant());
+    view.put("columns", look.columns());
+    view.put("rows", look.rows());
+    try {
+      view.put("would", view(intake.tryOut(brought)));
+    } catch (SheetRefused refused) {
+      view.put("refused", refused.getMessage());
+      view.put("lines", refused.lines().stream().limit(MOST_LINES).toList());
+    }
     ctx.json(view);
   }
 

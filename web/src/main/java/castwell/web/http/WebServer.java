@@ -59,6 +59,7 @@ public final class WebServer implements AutoCloseable {
               new ShotsApi(store, desk, views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
+              new DataApi(store, clock, zone).route(config);
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new Library().route(config);

@@ -10,9 +10,11 @@ import castwell.capture.store.Transaction;
 import castwell.web.text.Speech;
 import castwell.web.text.Texts;
 import castwell.web.unit.UnitSystem;
+import castwell.web.workbench.ArrowsPage;
 import castwell.web.workbench.Asked;
 import castwell.web.workbench.BowPage;
 import castwell.web.workbench.CardPage;
+import castwell.web.workbench.DataPage;
 import castwell.web.workbench.Frame;
 import castwell.web.workbench.GatesTrial;
 import castwell.web.workbench.Page;
@@ -68,11 +70,13 @@ final class WorkbenchPages {
     page(config, "/rack", RackPage::of);
     page(config, "/bows/{name}", BowPage::of);
     page(config, "/bows/{name}/card", CardPage::of);
+    page(config, "/arrows", ArrowsPage::of);
     page(config, "/sessions", SessionsPage::of);
     page(config, "/sessions/{name}", asked -> SessionPage.of(asked, trial()));
     page(config, "/rework", ReworkPage::of);
     page(config, "/reach", ReachPage::of);
     page(config, "/plan", PlanPage::of);
+    page(config, "/data", DataPage::of);
   }
 
   private GatesTrial.Desk trial() {

@@ -22,6 +22,7 @@ public enum Dimension {
   DRAW_LENGTH(new Unit("in", METRES_PER_INCH, 1), new Unit("cm", 1e-2, 1)),
   /** Of an arrow, a brace height, string follow. */
   LENGTH(new Unit("in", METRES_PER_INCH, 2), new Unit("mm", 1e-3, 0)),
+  DIAMETER(new Unit("in", METRES_PER_INCH, 3), new Unit("mm", 1e-3, 1)),
   /** Of what is measured in millimetres in the trade as well: tips, the gates' spacing. */
   FINE_LENGTH(new Unit("mm", 1e-3, 1), new Unit("mm", 1e-3, 1)),
   DISTANCE(new Unit("ft", METRES_PER_FOOT, 1), new Unit("m", 1, 2)),

@@ -54,9 +54,11 @@ public final class BowPage {
   /**
    * A time between two things done to the bow.
    *
+   * @param told its name as it is read
    * @param isShown whether the page's figures are of this one
    */
-  public record Stage(String name, String done, List<Fact> measures, boolean isShown) {}
+  public record Stage(
+      String name, String told, String done, List<Fact> measures, boolean isShown) {}
 
   private BowPage(Asked asked) {
     this.asked = asked;
@@ -145,7 +147,10 @@ public final class BowPage {
     facts.add(
         new Fact(
             speech.say("shots"),
-            speech.say("rack.shots_since", study.cells().massesKg().length, study.stateName())));
+            speech.say(
+                "rack.shots_since",
+                study.cells().massesKg().length,
+                Days.ofState(study.stateName()))));
     study
         .curve()
         .ifPresent(
@@ -184,6 +189,7 @@ public final class BowPage {
     String name = ShotColumns.stateName(state.since(), asked.zone());
     return new Stage(
         name,
+        Days.ofState(name),
         state.done().isEmpty() ? speech.say("bow.entered") : state.done(),
         Stream.concat(
                 Stream.of(new Fact(speech.say("rack.draw"), draw(state))),

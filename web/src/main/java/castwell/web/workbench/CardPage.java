@@ -60,7 +60,7 @@ public final class CardPage {
   private View view() {
     return new View(
         study.state().bow(),
-        study.stateName(),
+        Days.ofState(study.stateName()),
         cast(),
         measures(),
         arrows(),

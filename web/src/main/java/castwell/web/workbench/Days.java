@@ -12,6 +12,8 @@ final class Days {
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
+  private static final int MINUTE_LENGTH = 16;
+
   private Days() {}
 
   static String of(Instant instant, ZoneId zone) {
@@ -20,6 +22,11 @@ final class Days {
 
   static String withMinute(Instant instant, ZoneId zone) {
     return instant.atZone(zone).format(MINUTE);
+  }
+
+  /** A state's name, a date or a moment of it, to the minute. */
+  static String ofState(String name) {
+    return name.substring(0, Math.min(MINUTE_LENGTH, name.length())).replace('T', ' ');
   }
 
   static String time(Instant instant, ZoneId zone) {

@@ -18,9 +18,11 @@ import castwell.web.chart.Style;
 import castwell.web.report.Standings;
 import castwell.web.report.Standings.Standing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** All bows beside one another. */
 public final class RackPage {
@@ -28,6 +30,7 @@ public final class RackPage {
 
   private final Asked asked;
   private final Standings standings;
+  private final Set<Long> retired;
 
   /**
    * @param answer what the comparison says
@@ -40,10 +43,17 @@ public final class RackPage {
    * @param letters bows that share one can't be told apart
    */
   public record Card(
-      String name, String draw, String since, String cast, String letters, String shots) {}
+      String name,
+      String draw,
+      String since,
+      String cast,
+      String letters,
+      String shots,
+      boolean retired) {}
 
   private RackPage(Asked asked) {
     this.asked = asked;
+    this.retired = asked.t().retirements().bows();
     this.standings = Standings.of(asked.t(), asked.zone(), asked.request());
   }
 
@@ -193,6 +203,7 @@ public final class RackPage {
     List<Standing> order = new ArrayList<>();
     standings.ranking().bows().forEach(entry -> order.add(standings.of(entry.bow()).orElseThrow()));
     standings.bows().stream().filter(bow -> bow.cast().isEmpty()).forEach(order::add);
+    order.sort(Comparator.comparing(bow -> retired.contains(bow.state().bowId())));
     Map<String, String> letters = standings.letters();
     return order.stream().map(bow -> card(bow, letters)).toList();
   }
@@ -209,6 +220,7 @@ public final class RackPage {
             .map(cast -> asked.speech().figure(SPEED, cast.withScaleMps()))
             .orElseGet(() -> asked.say("rack.no_cast")),
         letters.getOrDefault(bow.state().bow(), ""),
-        asked.say("rack.shots_since", bow.n(), bow.stateName()));
+        asked.say("rack.shots_since", bow.n(), Days.ofState(bow.stateName())),
+        retired.contains(bow.state().bowId()));
   }
 }

@@ -44,17 +44,17 @@ export const enter = (key) => write('POST', '/api/admission', {key});
 export const leave = () => write('DELETE', '/api/admission', {});
 
 /** Tells Castwell something; its answer. */
-export async function write(method, path, body) {
+export async function write(method, path, body, patienceMs = PATIENCE_MS) {
   const headers = {'Content-Type': 'application/json'};
-  const answer = await ask(path, {method, headers, body: JSON.stringify(body)});
+  const answer = await ask(path, {method, headers, body: JSON.stringify(body)}, patienceMs);
   window.dispatchEvent(new Event('castwell-written'));
   return answer;
 }
 
-async function ask(path, options) {
+async function ask(path, options, patienceMs = PATIENCE_MS) {
   let response;
   try {
-    response = await fetch(path, {...options, signal: AbortSignal.timeout(PATIENCE_MS)});
+    response = await fetch(path, {...options, signal: AbortSignal.timeout(patienceMs)});
   } catch {
     throw new Error('Castwell does not answer. Is it running, and the phone in its network? Then try again.');
   }

@@ -2,6 +2,7 @@
 import {drawCharts} from './charts.js';
 import {watchForms} from './forms.js';
 import {keepFresh} from './fresh.js';
+import {watchSheet} from './importing.js';
 import {sayWhatWasDone} from './done.js';
 
 const YEAR_S = 365 * 24 * 3600;
@@ -17,5 +18,6 @@ for (const button of document.querySelectorAll('[data-print]')) button.addEventL
 
 drawCharts(document);
 watchForms();
+watchSheet();
 keepFresh();
 sayWhatWasDone();

@@ -1,0 +1,54 @@
+package castwell.capture.intake;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A sheet before it is taken in.
+ *
+ * @param headings the file's own
+ * @param meant what each of them would be read as, by its name; those that aren't ours are missing
+ * @param rows the first ones, as they are written
+ * @param columns all that such a sheet may have, the needed ones with true
+ */
+public record Look(
+    List<String> headings,
+    Map<String, String> meant,
+    List<List<String>> rows,
+    Map<String, Boolean> columns) {
+  private static final int MOST_ROWS = 5;
+
+  /**
+   * @throws SheetRefused when it isn't CSV, or empty
+   */
+  public static Look at(Brought brought) {
+    List<CsvText.Row> rows = CsvText.of(brought.source(), brought.text()).rows();
+    if (rows.isEmpty()) {
+      throw new SheetRefused(brought.source() + " is empty: nothing was taken in.");
+    }
+    Map<String, Boolean> columns = new LinkedHashMap<>();
+    for (Field field : brought.what().fields()) {
+      field
+          .headings()
+          .keySet()
+          .forEach(
+              heading ->
+                  columns.put(heading, field.needed() && heading.equals(field.usualHeading())));
+    }
+    Map<String, String> meant = new LinkedHashMap<>();
+    List<String> headings = rows.get(0).cells();
+    for (String heading : headings) {
+      String plain = Headings.plain(heading);
+      String ours = brought.map().getOrDefault(heading, columns.containsKey(plain) ? plain : "");
+      if (!ours.isEmpty()) {
+        meant.put(heading, ours);
+      }
+    }
+    return new Look(
+        headings,
+        meant,
+        rows.stream().skip(1).limit(MOST_ROWS).map(CsvText.Row::cells).toList(),
+        columns);
+  }
+}

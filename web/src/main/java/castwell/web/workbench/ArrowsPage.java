@@ -1,0 +1,137 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DIAMETER;
+import static castwell.web.unit.Dimension.LENGTH;
+import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
+
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.statistic.Mean;
+import castwell.analysis.statistic.StandardDeviation;
+import castwell.analysis.unit.Units;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
+import castwell.web.chart.Sheet;
+import castwell.web.text.Speech;
+import castwell.web.workbench.BowPage.Fact;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The arrows with their masses, and how heavy each is for every bow. */
+public final class ArrowsPage {
+  private final Asked asked;
+  private final Speech speech;
+
+  /**
+   * @param arrows those in use, the lightest first, then those out of use
+   * @param perPound grains per pound of each for every bow, ▲ where it is too light
+   */
+  public record View(List<Card> arrows, Sheet perPound, boolean hasLight, List<Field> fields) {}
+
+  /**
+   * @param fields as they are now, to be entered anew
+   */
+  public record Card(
+      String name,
+      boolean retired,
+      List<Fact> facts,
+      Field weighing,
+      List<Field> fields,
+      String point,
+      String note) {}
+
+  private ArrowsPage(Asked asked) {
+    this.asked = asked;
+    this.speech = asked.speech();
+  }
+
+  public static Page of(Asked asked) {
+    return new Page(Room.ARROWS, "arrows", asked.say("arrows.title"), new ArrowsPage(asked).view());
+  }
+
+  private View view() {
+    Set<Long> retired = asked.t().retirements().arrows();
+    List<Arrow> arrows = new ArrayList<>(asked.t().rack().arrows());
+    arrows.sort(
+        Comparator.comparing((Arrow arrow) -> retired.contains(arrow.id()))
+            .thenComparingDouble(Arrow::massKg));
+    List<BowState> bows = bows();
+    Sheet perPound =
+        perPound(arrows.stream().filter(a -> !retired.contains(a.id())).toList(), bows);
+    OptionalDouble none = OptionalDouble.empty();
+    return new View(
+        arrows.stream().map(arrow -> card(arrow, retired.contains(arrow.id()))).toList(),
+        perPound,
+        perPound.rows().stream().flatMap(List::stream).anyMatch(cell -> cell.startsWith("▲")),
+        fields(none, none, none));
+  }
+
+  private List<BowState> bows() {
+    Set<Long> retired = asked.t().retirements().bows();
+    return asked.t().rack().bowNames().stream()
+        .filter(bow -> !retired.contains(bow.id()))
+        .flatMap((Rack.Named bow) -> asked.t().rack().state(bow.id(), asked.now()).stream())
+        .toList();
+  }
+
+  private Sheet perPound(List<Arrow> arrows, List<BowState> bows) {
+    List<String> headings = new ArrayList<>(List.of(asked.say("arrow")));
+    bows.forEach(bow -> headings.add(bow.bow()));
+    List<List<String>> rows = new ArrayList<>();
+    for (Arrow arrow : arrows) {
+      List<String> row = new ArrayList<>(List.of(arrow.name()));
+      bows.forEach(bow -> row.add(gpp(arrow, bow)));
+      rows.add(row);
+    }
+    return new Sheet(headings, rows);
+  }
+
+  private String gpp(Arrow arrow, BowState bow) {
+    String told = speech.plain(MASS_FOR_WEIGHT, arrow.massKg() / bow.drawWeightN());
+    double gpp = Units.grainsPerPound(arrow.massKg(), bow.drawWeightN());
+    return gpp < FitAdvice.LEAST_GPP ? "▲ " + told : told;
+  }
+
+  private Card card(Arrow arrow, boolean retired) {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact(asked.say("arrows.mass"), mass(arrow)));
+    facts.add(new Fact(asked.say("arrows.length"), speech.plain(LENGTH, arrow.lengthM())));
+    facts.add(new Fact(asked.say("arrows.diameter"), speech.plain(DIAMETER, arrow.diameterM())));
+    arrow.point().ifPresent(point -> facts.add(new Fact(asked.say("arrows.point"), point)));
+    arrow.note().ifPresent(note -> facts.add(new Fact(asked.say("arrows.note"), note)));
+    OptionalDouble mass = OptionalDouble.of(arrow.massKg());
+    return new Card(
+        arrow.name(),
+        retired,
+        facts,
+        Field.of(speech, "mass_gr", "arrows.weighed", ARROW_MASS, OptionalDouble.empty()),
+        fields(mass, arrow.lengthM(), arrow.diameterM()),
+        arrow.point().orElse(""),
+        arrow.note().orElse(""));
+  }
+
+  private String mass(Arrow arrow) {
+    double[] weighings =
+        asked.t().weighings().of(arrow.id()).stream().mapToDouble(kg -> kg).toArray();
+    if (weighings.length < 2) {
+      return speech.plain(ARROW_MASS, arrow.massKg());
+    }
+    double sd = StandardDeviation.of(weighings);
+    return asked.say(
+        "arrows.weighings",
+        speech.figure(ARROW_MASS, Mean.of(weighings), sd / Math.sqrt(weighings.length)),
+        speech.figure(ARROW_MASS, sd, sd / Math.sqrt(2.0 * (weighings.length - 1))),
+        weighings.length);
+  }
+
+  private List<Field> fields(OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {
+    return List.of(
+        Field.of(speech, "mass_gr", "arrows.mass", ARROW_MASS, mass),
+        Field.of(speech, "length_in", "arrows.length", LENGTH, length),
+        Field.of(speech, "diameter_in", "arrows.diameter", DIAMETER, diameter));
+  }
+}

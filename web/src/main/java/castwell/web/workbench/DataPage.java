@@ -1,0 +1,32 @@
+package castwell.web.workbench;
+
+import castwell.capture.intake.What;
+import castwell.web.table.Exported;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Bringing sheets in, taking tables away, and keeping a copy. */
+public final class DataPage {
+
+  /**
+   * @param exports the names of the files
+   * @param sheets what can be brought
+   */
+  public record View(List<String> exports, List<String> sheets, String backup) {}
+
+  private DataPage() {}
+
+  public static Page of(Asked asked) {
+    View view =
+        new View(
+            Stream.of(Exported.values()).map(what -> what + ".csv").toList(),
+            Stream.of(What.values()).map(What::word).toList(),
+            asked
+                .t()
+                .upkeep()
+                .lastBackup()
+                .map(at -> asked.say("data.last_backup", Days.withMinute(at, asked.zone())))
+                .orElseGet(() -> asked.say("data.no_backup")));
+    return new Page(Room.DATA, "data", asked.say("data.title"), view);
+  }
+}
