@@ -69,6 +69,16 @@ public final class Shots {
         .findOne();
   }
 
+  /** The passages that went through last, the very last first. */
+  public List<Shot> latest(String station, int most) {
+    return query(
+            "AND passage.station = ? ORDER BY fired_ms DESC, passage.id DESC LIMIT ?",
+            station,
+            most)
+        .map(Shots::shot)
+        .list();
+  }
+
   /** What a shot that counts tells of what it was shot with. */
   public record Known(
       Instant fired,

@@ -13,6 +13,7 @@ import castwell.web.unit.UnitSystem;
 import castwell.web.workbench.ArrowsPage;
 import castwell.web.workbench.Asked;
 import castwell.web.workbench.BowPage;
+import castwell.web.workbench.CalibrationPage;
 import castwell.web.workbench.CardPage;
 import castwell.web.workbench.DataPage;
 import castwell.web.workbench.Frame;
@@ -76,6 +77,7 @@ final class WorkbenchPages {
     page(config, "/rework", ReworkPage::of);
     page(config, "/reach", ReachPage::of);
     page(config, "/plan", PlanPage::of);
+    page(config, "/calibration", CalibrationPage::of);
     page(config, "/data", DataPage::of);
   }
 

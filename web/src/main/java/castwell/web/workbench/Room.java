@@ -11,7 +11,7 @@ public enum Room {
   REWORK("/rework"),
   REACH("/reach"),
   PLAN("/plan"),
-  GATES("/gates"),
+  GATES("/gates.html"),
   DATA("/data");
 
   private final String path;
