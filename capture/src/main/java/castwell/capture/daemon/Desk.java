@@ -1,12 +1,16 @@
 package castwell.capture.daemon;
 
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+
 import castwell.analysis.speed.Calibration;
+import castwell.analysis.verdict.Limits;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
+import castwell.capture.store.Readings.Reading;
 import castwell.capture.store.Sessions;
 import castwell.capture.store.Store;
 import castwell.capture.store.Tags;
@@ -36,6 +40,7 @@ public final class Desk {
   private final Announcer announcer;
   private final Clock clock;
   private final ZoneId zone;
+  private final Limits limits;
   private final RackDesk rack;
   private final PlanDesk plans;
 
@@ -45,6 +50,7 @@ public final class Desk {
     this.announcer = announcer;
     this.clock = clock;
     this.zone = settings.zone();
+    this.limits = settings.limits();
     this.rack = new RackDesk(store, reprocessing, announcer, clock);
     this.plans = new PlanDesk(store, announcer, clock);
   }
@@ -163,6 +169,38 @@ public final class Desk {
           t.sessions().begin(station, now, LocalDate.ofInstant(now, zone).toString(), by);
           t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
         });
+  }
+
+  /**
+   * A speed read off another display, now, with the bow and the arrow that are chosen.
+   *
+   * @return the shot's id
+   */
+  public String typed(String station, Reading reading, String by) {
+    double mps = reading.speedMps().orElse(0);
+    if (!(mps >= limits.slowestMps() && mps <= limits.fastestMps())) {
+      throw new Refused(
+          Why.INVALID,
+          "No arrow's speed lies there: it is between %.0f and %.0f ft/s."
+              .formatted(
+                  limits.slowestMps() / METRES_PER_FOOT, limits.fastestMps() / METRES_PER_FOOT));
+    }
+    Instant now = clock.instant();
+    String shotId = "typed-%s-%d".formatted(station, now.toEpochMilli());
+    write(
+        t -> {
+          if (t.passages().isKnown(shotId)) {
+            throw new Refused(Why.CONFLICT, "That speed was typed twice at once: once is kept.");
+          }
+          Sessions.Place place =
+              t.sessions().place(station, now, true, LocalDate.ofInstant(now, zone).toString());
+          long id = t.passages().enter(shotId, station, now, place.sessionId(), place.endNumber());
+          t.readings().add(id, reading, now, by);
+          t.tags().tagShot(id, t.tags().at(station, now), now, by, "");
+          t.feed().shot(station, id);
+          PlanDesk.shot(t, shot(t, shotId));
+        });
+    return shotId;
   }
 
   /**

@@ -1,12 +1,16 @@
 package castwell.web.http;
 
+import castwell.analysis.unit.Units;
+import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.export.Column;
 import castwell.capture.export.EdgeColumns;
 import castwell.capture.export.FigureColumns;
+import castwell.capture.intake.HandUncertainty;
 import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Readings.Reading;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
@@ -17,16 +21,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** One shot: its figures under every calibration, its history, and what a person decides of it. */
 final class ShotsApi {
   private final Store store;
   private final Desk desk;
+  private final Capture capture;
   private final Views views;
 
-  ShotsApi(Store store, Desk desk, Views views) {
+  ShotsApi(Store store, Desk desk, Capture capture, Views views) {
     this.store = store;
     this.desk = desk;
+    this.capture = capture;
     this.views = views;
   }
 
@@ -34,6 +41,7 @@ final class ShotsApi {
     config.routes.get("/api/sessions/{name}/shots", this::ofSession);
     config.routes.get("/api/shots/{shot_id}", this::shot);
     config.routes.post("/api/shots/tags", this::retagAll);
+    config.routes.post("/api/stations/{station}/readings", this::typed);
     config.routes.post("/api/shots/{shot_id}/decision", this::decide);
     config.routes.post("/api/shots/{shot_id}/tags", this::retag);
   }
@@ -87,6 +95,24 @@ final class ShotsApi {
     Optional<String> why = body.optionalText("why");
     desk.retag(id, body.optionalText("bow"), body.optionalText("arrow"), "page", why.orElse(""));
     answer(ctx, id);
+  }
+
+  /** A speed read off another display, as sure as such speeds usually are. */
+  private void typed(Context ctx) {
+    Body body = Body.of(ctx, "speed_fps", "note");
+    String station = RangeApi.known(capture, ctx.pathParam("station"));
+    double mps = body.number("speed_fps") * Units.METRES_PER_FOOT;
+    HandUncertainty usual = HandUncertainty.USUAL;
+    Reading reading =
+        new Reading(
+            OptionalDouble.of(mps),
+            usual.ownMps(),
+            usual.commonShare() * mps,
+            body.optionalText("note").orElse(""),
+            "the range page");
+    String shotId = desk.typed(station, reading, "page");
+    ctx.status(201);
+    answer(ctx, shotId);
   }
 
   /** Several at once: all of them, or none. */

@@ -56,7 +56,7 @@ public final class WebServer implements AutoCloseable {
               new AdmissionApi(gate, parts.door()).route(config);
               new RangeApi(store, desk, parts.capture(), views, range, clock).route(config);
               new RackApi(store, desk, views, clock, zone).route(config);
-              new ShotsApi(store, desk, views).route(config);
+              new ShotsApi(store, desk, parts.capture(), views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
               new DataApi(store, clock, zone).route(config);

@@ -70,6 +70,7 @@ final class WorkbenchPages {
   void route(JavalinConfig config) {
     page(config, "/rack", RackPage::of);
     page(config, "/bows/{name}", BowPage::of);
+    page(config, "/bows/{name}/speed", BowPage::speed);
     page(config, "/bows/{name}/card", CardPage::of);
     page(config, "/arrows", ArrowsPage::of);
     page(config, "/sessions", SessionsPage::of);

@@ -73,6 +73,16 @@ public final class BowPage {
     return new Page(Room.RACK, "bow", page.study.state().bow(), page.view());
   }
 
+  /** Its speeds over arrow mass alone, for a page of another kind. */
+  public static Page speed(Asked asked) {
+    BowPage page = new BowPage(asked);
+    return new Page(
+        Room.RANGE,
+        "speed",
+        page.study.state().bow(),
+        new BowCharts(asked.speech(), page.study).speed());
+  }
+
   private View view() {
     BowCharts charts = new BowCharts(speech, study);
     return new View(

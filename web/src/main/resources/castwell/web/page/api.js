@@ -28,6 +28,8 @@ export const decide = (shotId, counts, reason) =>
 export const retag = (shotId, bow, arrow, why) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
 
+export const typeSpeed = (station, reading) => write('POST', `/api/stations/${encodeURIComponent(station)}/readings`, reading);
+
 export const readPlans = (station) => ask(`/api/plans?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
 
 export const readPlan = (plan) => ask(`/api/plans/${plan}`, {cache: 'no-store'});

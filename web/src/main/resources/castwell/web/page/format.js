@@ -91,7 +91,7 @@ export function remedy(what, shot) {
   if (!shot.arrow) return 'choose the arrow';
   if (!isKnown(shot.arrow_mass_gr)) return 'weigh the arrow';
   if (what === 'grains_per_pound') return shot.bow ? "weigh the bow's draw" : 'choose the bow';
-  if (what === 'speed_at_bow_fps') return "needs arrow's diameter";
+  if (what === 'speed_at_bow_fps') return shot.device === null ? 'not for typed speeds' : "needs arrow's diameter";
   return 'needs the speed and its gates';
 }
 

@@ -34,12 +34,14 @@ export function showLast(shot, position) {
   fitDigits();
 }
 
-/** Says a new passage aloud, for those who don't look. */
+/** Tells a new passage to those who don't look; its words. */
 export function speak(shot) {
   const verdict = shot.counts ? 'counts' : `doesn't count. ${shot.reason ?? ''}`;
   const speed = speedText(shot, 'ft/s');
-  setText(byId('spoken'), `${speed.replace('±', 'plus or minus').replace('ft/s', 'feet per second')}, ${verdict}`);
+  const words = `${speed.replace('±', 'plus or minus').replace('ft/s', 'feet per second')}, ${verdict}`;
+  setText(byId('spoken'), words);
   document.title = `${speed}${shot.counts ? '' : " (doesn't count)"} · Castwell range`;
+  return words;
 }
 
 /** Makes the digits as large as their box allows. */

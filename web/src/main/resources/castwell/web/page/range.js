@@ -1,6 +1,6 @@
 // The range page: what Castwell says is fetched, followed live, and shown.
 import {showAccess} from './access.js';
-import {newSession, readRange} from './api.js';
+import {decide, newSession, readRange, typeSpeed} from './api.js';
 import {attempt} from './bar.js';
 import {byId, setText} from './dom.js';
 import {showDots, showEnd} from './end.js';
@@ -8,8 +8,10 @@ import {isNewer} from './format.js';
 import {fitDigits, showLast, speak} from './last.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
+import {sayAloud, showChart} from './outdoors.js';
 import {planKey, planOrStart, showPlan} from './plan.js';
 import {chooseArrow, chooseBow, showTags} from './rack.js';
+import {form, openSheet} from './sheet.js';
 import {openShot} from './shot.js';
 import {chosenStation, settleOn, showStations} from './stations.js';
 import {showTrouble} from './trouble.js';
@@ -74,6 +76,7 @@ function show() {
   showTheLast();
   showPlan(snapshot);
   showEnd(snapshot);
+  showChart(snapshot.tags.bow);
 }
 
 function showTheLink() {
@@ -105,7 +108,7 @@ function onShot(shot) {
   lastShotEvent++;
   snapshot.last = shot;
   showTheLast();
-  speak(shot);
+  sayAloud(speak(shot));
 }
 
 function onPlan(plan) {
@@ -140,6 +143,17 @@ function connected(way, yes) {
   byId('link').hidden = isLost;
 }
 
+function typeASpeed() {
+  const fields = [{name: 'speed_fps', label: 'speed', unit: 'ft/s', kind: 'number', needed: true},
+    {name: 'note', label: 'note', kind: 'text'}];
+  let shotId = '';
+  openSheet('A speed read off another display', form(fields, 'enter', (reading) => attempt(async () => {
+    shotId = (await typeSpeed(snapshot.station, reading)).shot_id;
+  }, 'The speed is kept, with the bow and the arrow chosen now.', () => decide(shotId, false, 'Typed by mistake.'))));
+}
+
+byId('typed').addEventListener('click', () => snapshot && typeASpeed());
+byId('bow-chart-fold').addEventListener('toggle', () => snapshot && showChart(snapshot.tags.bow));
 byId('bow').addEventListener('click', () => snapshot && chooseBow(snapshot));
 byId('arrow').addEventListener('click', () => snapshot && chooseArrow(snapshot));
 byId('plan-more').addEventListener('click', () => planOrStart(snapshot));
