@@ -1,0 +1,110 @@
+package castwell.web;
+
+import castwell.capture.store.ManyShots;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How long every page takes over how many shots: a Markdown table of medians in milliseconds, one
+ * column a store. Not a test: run it by its own command.
+ */
+public final class PagesMeasured {
+  private static final int WARM_UP = 5;
+  private static final int TIMES = 9;
+  private static final long SEED = 4711;
+
+  private static final List<String> PAGES =
+      List.of(
+          "/api/range",
+          "/rack",
+          "/bows/bow%201",
+          "/bows/bow%201/card",
+          "/bows/bow%201/speed",
+          "/arrows",
+          "/sessions",
+          "/sessions/LAST",
+          "/rework?bow=bow%201",
+          "/reach?momentum=0.4",
+          "/plan?bow=bow%201",
+          "/calibration",
+          "/data",
+          "/api/reports/ranking",
+          "/api/reports/bow/bow%201");
+
+  private PagesMeasured() {}
+
+  public static void main(String[] args) throws IOException, InterruptedException {
+    List<Integer> sizes = Arrays.stream(args).map(Integer::valueOf).toList();
+    Map<String, List<Double>> rows = new LinkedHashMap<>();
+    for (int shots : sizes) {
+      try (Served served = Served.withoutBoard(folder(shots), "range")) {
+        for (String page : PAGES) {
+          double ms = median(served, page.replace("LAST", last(served)));
+          rows.computeIfAbsent(page, p -> new ArrayList<>()).add(ms);
+        }
+      }
+    }
+    System.out.println(
+        "| page | " + String.join(" | ", sizes.stream().map(n -> n + " shots").toList()) + " |");
+    System.out.println("|---" + "|---:".repeat(sizes.size()) + "|");
+    rows.forEach(
+        (page, times) ->
+            System.out.println(
+                "| "
+                    + page
+                    + " | "
+                    + String.join(" | ", times.stream().map(ms -> "%.1f".formatted(ms)).toList())
+                    + " |"));
+    System.exit(0);
+  }
+
+  /** Made once and kept; 0 shots of an empty rack. */
+  private static Path folder(int shots) throws IOException {
+    Path folder = Path.of("target", "many-shots", String.valueOf(shots));
+    if (!Files.exists(folder)) {
+      Files.createDirectories(folder);
+      ManyShots.fill(folder, shots, SEED);
+    }
+    return folder;
+  }
+
+  private static String last(Served served) {
+    return served.store().read(t -> t.sessions().some(0, 1)).stream()
+        .map(session -> session.name())
+        .findFirst()
+        .orElse("none");
+  }
+
+  private static double median(Served served, String page)
+      throws IOException, InterruptedException {
+    HttpClient client = HttpClient.newHttpClient();
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + served.httpPort() + page)).build();
+    double[] ms = new double[TIMES];
+    for (int i = -WARM_UP; i < TIMES; i++) {
+      long before = System.nanoTime();
+      int status = client.send(request, BodyHandlers.ofByteArray()).statusCode();
+      if (status != 200 && !page.contains("none")) {
+        System.err.println(page + ": " + status);
+      }
+      if (i >= 0) {
+        ms[i] = (System.nanoTime() - before) / 1e6;
+      }
+      if ((System.nanoTime() - before) / 1e9 > 2) {
+        return (System.nanoTime() - before) / 1e6; // one is enough of what is that slow
+      }
+    }
+    Arrays.sort(ms);
+    return ms[TIMES / 2];
+  }
+}
