@@ -1,7 +1,9 @@
 package castwell.analysis.bow;
 
 import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellSums;
 import castwell.analysis.cell.SetUp;
+import castwell.analysis.statistic.StraightLine;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,33 +11,46 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A bow state's cells as the fits take them in: shot by shot.
+ * A bow state's cells as the fits take them in: by their sums, which is all that least squares use
+ * of the shots.
  *
  * @param name tells the state's fit from others'
  */
-public record BowCells(String name, List<Cell> cells) {
+public record BowCells(String name, List<CellSums> cells) {
 
   public BowCells {
     cells = List.copyOf(cells);
   }
 
-  /** Of each shot that counts. */
-  public double[] massesKg() {
-    return cells.stream()
-        .flatMapToDouble(cell -> cell.shots().stream().mapToDouble(shot -> cell.massKg()))
-        .toArray();
+  public static BowCells of(String name, List<Cell> cells) {
+    return new BowCells(name, cells.stream().map(CellSums::of).toList());
   }
 
-  /** Of each shot that counts, in the same order. */
-  public double[] speedsMps() {
+  /** How many shots count. */
+  public int shots() {
+    return cells.stream().mapToInt(CellSums::n).sum();
+  }
+
+  /** The different masses of which a shot counts, the lightest first. */
+  public double[] massesKg() {
     return cells.stream()
-        .flatMapToDouble(cell -> cell.shots().stream().mapToDouble(shot -> shot.speedMps()))
+        .filter(cell -> !cell.isEmpty())
+        .mapToDouble(CellSums::massKg)
+        .distinct()
+        .sorted()
         .toArray();
   }
 
   /** The curve alone. */
   public Optional<VirtualMassFit> fit() {
-    return VirtualMassFit.of(massesKg(), speedsMps());
+    return VirtualMassFit.of(Repeats.of(cells));
+  }
+
+  /** The trade's straight line of speed, in m/s, on mass, in kg. */
+  public Optional<StraightLine> line() {
+    Repeats repeats = Repeats.of(cells);
+    return StraightLine.fit(
+        repeats.massKg(), repeats.count(), repeats.meanMps(), repeats.withinSumSquares());
   }
 
   /**
@@ -48,8 +63,8 @@ public record BowCells(String name, List<Cell> cells) {
 
   private VirtualMass withCommon(VirtualMass own) {
     Map<SetUp, Integer> shots = new LinkedHashMap<>();
-    cells.forEach(cell -> shots.merge(cell.setUp(), cell.shots().size(), Integer::sum));
-    int all = shots.values().stream().mapToInt(n -> n).sum();
+    cells.forEach(cell -> shots.merge(cell.setUp(), cell.n(), Integer::sum));
+    int all = shots();
     Quantity energy = own.energyJ();
     for (var setUp : shots.entrySet()) {
       double share = (double) setUp.getValue() / all;

@@ -51,13 +51,12 @@ public final class FitAdvice {
   }
 
   private List<Advice> advice() {
-    double[] shotKg = bow.massesKg();
-    double[] masses = Arrays.stream(shotKg).distinct().sorted().toArray();
-    if (masses.length == 1 && shotKg.length > 0) {
+    double[] masses = bow.massesKg();
+    if (masses.length == 1) {
       return List.of(new Advice.OneMass(grains(masses[0]), grains(farFrom(masses[0]))));
     }
-    if (shotKg.length < 3) {
-      return List.of(new Advice.TooFewShots(shotKg.length));
+    if (bow.shots() < 3) {
+      return List.of(new Advice.TooFewShots(bow.shots()));
     }
     Optional<VirtualMassFit> fit = bow.fit();
     if (fit.isEmpty()) {

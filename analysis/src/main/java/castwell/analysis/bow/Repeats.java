@@ -1,5 +1,7 @@
 package castwell.analysis.bow;
 
+import castwell.analysis.cell.CellSums;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -29,6 +31,31 @@ record Repeats(double[] massKg, int[] count, double[] meanMps, double withinSumS
       double[] sum = sums.get(massKg[i]);
       double deviation = speedMps[i] - sum[1] / sum[0];
       within += deviation * deviation;
+    }
+    return new Repeats(
+        sums.keySet().stream().mapToDouble(m -> m).toArray(),
+        sums.values().stream().mapToInt(sum -> (int) sum[0]).toArray(),
+        sums.values().stream().mapToDouble(sum -> sum[1] / sum[0]).toArray(),
+        within);
+  }
+
+  /** The same of cells: what lies between two cells of one mass is within it as well. */
+  static Repeats of(List<CellSums> cells) {
+    Map<Double, double[]> sums = new TreeMap<>();
+    for (CellSums cell : cells) {
+      if (!cell.isEmpty()) {
+        double[] sum = sums.computeIfAbsent(cell.massKg(), m -> new double[2]);
+        sum[0] += cell.n();
+        sum[1] += cell.n() * cell.meanMps();
+      }
+    }
+    double within = 0;
+    for (CellSums cell : cells) {
+      if (!cell.isEmpty()) {
+        double[] sum = sums.get(cell.massKg());
+        double between = cell.meanMps() - sum[1] / sum[0];
+        within += cell.sumSquares() + cell.n() * between * between;
+      }
     }
     return new Repeats(
         sums.keySet().stream().mapToDouble(m -> m).toArray(),

@@ -42,8 +42,11 @@ public record VirtualMassFit(
    * @param speedMps speeds, above 0
    */
   public static Optional<VirtualMassFit> of(double[] massKg, double[] speedMps) {
-    Repeats repeats = Repeats.of(massKg, speedMps);
-    if (repeats.masses() < 2 || massKg.length < 3) {
+    return of(Repeats.of(massKg, speedMps));
+  }
+
+  static Optional<VirtualMassFit> of(Repeats repeats) {
+    if (repeats.masses() < 2 || repeats.shots() < 3) {
       return Optional.empty();
     }
     return start(repeats).flatMap(k -> settle(repeats, k));

@@ -2,9 +2,6 @@ package castwell.analysis.cell;
 
 import castwell.analysis.speed.KineticEnergy;
 import castwell.analysis.speed.Momentum;
-import castwell.analysis.statistic.ExtremeSpread;
-import castwell.analysis.statistic.Mean;
-import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
@@ -21,7 +18,7 @@ import castwell.analysis.uncertainty.Source;
  * @param gatesSdMps root mean square of what the gates alone add to each shot
  */
 public record CellSummary(
-    Cell cell,
+    CellSums cell,
     int n,
     Quantity meanMps,
     double sdMps,
@@ -34,20 +31,25 @@ public record CellSummary(
    * @param cell with a shot at least
    */
   public static CellSummary of(Cell cell) {
-    double[] speeds = cell.speedsMps();
-    if (speeds.length == 0) {
+    return of(CellSums.of(cell));
+  }
+
+  /**
+   * @param cell with a shot at least
+   */
+  public static CellSummary of(CellSums cell) {
+    if (cell.isEmpty()) {
       throw new IllegalArgumentException("a cell's summary needs a shot that counts");
     }
-    double sd = StandardDeviation.of(speeds);
-    Quantity mean = cell.setUp().withCommon(own(cell.name(), speeds, sd));
+    Quantity mean = cell.setUp().withCommon(own(cell));
     Quantity mass = Quantity.exact(cell.massKg());
     return new CellSummary(
         cell,
-        speeds.length,
+        cell.n(),
         mean,
-        sd,
-        ExtremeSpread.of(speeds),
-        gatesSd(cell),
+        cell.sdMps(),
+        cell.fastestMps() - cell.slowestMps(),
+        Math.sqrt(cell.gatesMeanSquare()),
         KineticEnergy.of(mass, mean),
         Momentum.of(mass, mean));
   }
@@ -57,14 +59,9 @@ public record CellSummary(
     return meanMps.only(Kind.OWN);
   }
 
-  private static Quantity own(CellName name, double[] speeds, double sd) {
-    Source source = new Source("repeats of " + name, Kind.OWN, Math.max(1, speeds.length - 1));
-    double u = speeds.length == 1 ? Double.POSITIVE_INFINITY : sd / Math.sqrt(speeds.length);
-    return Quantity.of(Mean.of(speeds), u, source);
-  }
-
-  private static double gatesSd(Cell cell) {
-    return Math.sqrt(
-        cell.shots().stream().mapToDouble(s -> s.gatesUMps() * s.gatesUMps()).average().orElse(0));
+  private static Quantity own(CellSums cell) {
+    Source source = new Source("repeats of " + cell.name(), Kind.OWN, Math.max(1, cell.n() - 1));
+    double u = cell.n() == 1 ? Double.POSITIVE_INFINITY : cell.sdMps() / Math.sqrt(cell.n());
+    return Quantity.of(cell.meanMps(), u, source);
   }
 }

@@ -1,5 +1,6 @@
 package castwell.analysis.statistic;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -28,36 +29,59 @@ public record StraightLine(
       throw new IllegalArgumentException(
           "a line needs a y for each x, not %d for %d".formatted(y.length, n));
     }
-    if (!(ExtremeSpread.of(x) > 0)) {
+    int[] once = new int[n];
+    Arrays.fill(once, 1);
+    return fit(x, once, y, 0);
+  }
+
+  /**
+   * The same of values that share an x, by their means.
+   *
+   * @param count how many values each x has, at least 1
+   * @param meanY their means
+   * @param within the sum of the squares of their deviations from those means
+   */
+  public static Optional<StraightLine> fit(double[] x, int[] count, double[] meanY, double within) {
+    if (x.length == 0 || !(ExtremeSpread.of(x) > 0)) {
       return Optional.empty();
     }
-    double meanX = Mean.of(x);
-    double meanY = Mean.of(y);
+    int n = Arrays.stream(count).sum();
+    double middleX = mean(x, count, n);
+    double middleY = mean(meanY, count, n);
     double xx = 0;
     double xy = 0;
-    for (int i = 0; i < n; i++) {
-      xx += (x[i] - meanX) * (x[i] - meanX);
-      xy += (x[i] - meanX) * (y[i] - meanY);
+    for (int i = 0; i < x.length; i++) {
+      xx += count[i] * (x[i] - middleX) * (x[i] - middleX);
+      xy += count[i] * (x[i] - middleX) * (meanY[i] - middleY);
     }
     double slope = xy / xx;
-    double squares = 0;
-    for (int i = 0; i < n; i++) {
-      double residual = y[i] - meanY - slope * (x[i] - meanX);
-      squares += residual * residual;
+    double squares = within;
+    for (int i = 0; i < x.length; i++) {
+      double residual = meanY[i] - middleY - slope * (x[i] - middleX);
+      squares += count[i] * residual * residual;
     }
     int degrees = n - 2;
     double sd = degrees == 0 ? Double.NaN : Math.sqrt(squares / degrees);
     double slopeSe = sd / Math.sqrt(xx);
     return Optional.of(
         new StraightLine(
-            meanY - slope * meanX,
+            middleY - slope * middleX,
             slope,
-            Math.hypot(sd / Math.sqrt(n), slopeSe * meanX),
+            Math.hypot(sd / Math.sqrt(n), slopeSe * middleX),
             slopeSe,
             sd,
             degrees,
-            meanX,
-            meanY));
+            middleX,
+            middleY));
+  }
+
+  /** From the first value on, which keeps digits. */
+  private static double mean(double[] values, int[] count, int n) {
+    double sum = 0;
+    for (int i = 0; i < values.length; i++) {
+      sum += count[i] * (values[i] - values[0]);
+    }
+    return values[0] + sum / n;
   }
 
   public double at(double x) {

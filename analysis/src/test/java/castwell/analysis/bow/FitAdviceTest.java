@@ -56,7 +56,7 @@ class FitAdviceTest {
   }
 
   private static List<Advice> advice(Cell... cells) {
-    return FitAdvice.of(new BowCells("bow", List.of(cells)), DRAW_WEIGHT_N);
+    return FitAdvice.of(BowCells.of("bow", List.of(cells)), DRAW_WEIGHT_N);
   }
 
   @Test
@@ -166,7 +166,7 @@ class FitAdviceTest {
   @Test
   void theDesignsPrecisionIsTheFits() {
     BowCells bow =
-        new BowCells("bow", List.of(cell(350, 6, .5, 0), cell(500, 4, .5, 0), cell(700, 5, .5, 0)));
+        BowCells.of("bow", List.of(cell(350, 6, .5, 0), cell(500, 4, .5, 0), cell(700, 5, .5, 0)));
     VirtualMassFit fit = bow.fit().orElseThrow();
 
     DesignPrecision design =
@@ -195,7 +195,7 @@ class FitAdviceTest {
   @Test
   void aRegionWithoutAnEndIsCutAndSaysSo() {
     BowCells bow =
-        new BowCells("bow", List.of(exactly(480, 4, 3), exactly(500, 4, 3), exactly(520, 4, 3)));
+        BowCells.of("bow", List.of(exactly(480, 4, 3), exactly(500, 4, 3), exactly(520, 4, 3)));
 
     JointRegion region = JointRegion.of(bow.fit().orElseThrow(), 0.95);
 
@@ -209,7 +209,7 @@ class FitAdviceTest {
   @Test
   void theJointRegionGoesRoundTheFit() {
     BowCells bow =
-        new BowCells("bow", List.of(cell(350, 6, .5, 0), cell(500, 6, .5, 0), cell(700, 6, .5, 0)));
+        BowCells.of("bow", List.of(cell(350, 6, .5, 0), cell(500, 6, .5, 0), cell(700, 6, .5, 0)));
     VirtualMassFit fit = bow.fit().orElseThrow();
 
     assertThat(JointRegion.of(fit, 0.95).isOpen()).isFalse();

@@ -31,9 +31,9 @@ class WhatMovedTest {
   private Map<Answer, Integer> answers(double energyAfter, double virtualAfter, int shots) {
     Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
     for (int i = 0; i < REWORKS; i++) {
-      var before = new BowCells("before", Made.bow("d1", 30, 150, 0.9, shots, random));
+      var before = BowCells.of("before", Made.bow("d1", 30, 150, 0.9, shots, random));
       var after =
-          new BowCells("after", Made.bow("d2", energyAfter, virtualAfter, 0.9, shots, random));
+          BowCells.of("after", Made.bow("d2", energyAfter, virtualAfter, 0.9, shots, random));
       Answer answer =
           WhatMoved.between(
                   before.virtualMass().orElseThrow(),

@@ -82,7 +82,7 @@ final class SimulatedSessions {
   }
 
   private static void fitted(Tally tally, List<Cell> cells) {
-    VirtualMass fit = new BowCells("bow", cells).virtualMass().orElseThrow();
+    VirtualMass fit = BowCells.of("bow", cells).virtualMass().orElseThrow();
     tally.add("energy E", fit.energyJ().interval(COVERAGE), BEFORE.energyJ().value());
     tally.add(
         "virtual mass K", fit.virtualMassKg().interval(COVERAGE), BEFORE.virtualMassKg().value());

@@ -55,6 +55,7 @@ final class Schema {
             for (String table : List.of("session_note", "retiring", "weighing")) {
               AppendOnly.guard(handle, table, "id");
             }
+            CellsUnmade.watch(handle);
           });
 
   private Schema() {}

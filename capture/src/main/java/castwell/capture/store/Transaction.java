@@ -35,6 +35,10 @@ public final class Transaction {
     return new Tags(handle);
   }
 
+  public Cells cells() {
+    return new Cells(handle);
+  }
+
   public SessionNotes notes() {
     return new SessionNotes(handle);
   }

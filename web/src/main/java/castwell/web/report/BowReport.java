@@ -32,6 +32,7 @@ public final class BowReport {
   private final Rack.Named bow;
   private final Shelf.Stand stand;
   private final BowStudy study;
+  private final List<Cell> shot;
   private final BowCells cells;
   private final Optional<VirtualMass> model;
   private final FitRows fits;
@@ -41,7 +42,8 @@ public final class BowReport {
     this.shelf = new Shelf(t, zone);
     this.bow = shelf.bow(name);
     this.stand = shelf.stand(state.map(on -> shelf.state(bow, on)).orElseGet(() -> shelf.now(bow)));
-    this.study = BowStudy.of(shelf, stand, request);
+    this.study = BowStudy.of(shelf, stand.state(), stand.stateName(), stand.cells(), request);
+    this.shot = stand.shot();
     this.cells = study.cells();
     this.model = study.model();
     this.fits = new FitRows(cells, model);
@@ -56,14 +58,14 @@ public final class BowReport {
   }
 
   private Report report() {
-    List<Map<String, Object>> rows = CellRows.of(cells.cells());
+    List<Map<String, Object>> rows = CellRows.of(shot);
     Optional<Cast> cast = study.cast();
-    ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), cells, model);
+    ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), shot, model);
     List<Advice> advice = study.advice();
     List<String> sentences = new ArrayList<>();
     sentences.add(first(cast));
     model.ifPresent(m -> sentences.add(fits.sentence(m)));
-    if (!cells.cells().isEmpty()) {
+    if (!shot.isEmpty()) {
       advice.forEach(a -> sentences.add(a.sentence()));
     }
     sentences.addAll(forceDraw.sentences());
@@ -153,7 +155,7 @@ public final class BowReport {
   private List<String> cautions() {
     List<String> cautions = new ArrayList<>();
     Set<String> told = new LinkedHashSet<>();
-    for (Cell cell : cells.cells()) {
+    for (Cell cell : shot) {
       double gpp = Units.grainsPerPound(cell.massKg(), stand.state().drawWeightN());
       if (gpp < FitAdvice.LEAST_GPP && told.add(cell.name().arrow())) {
         cautions.add(

@@ -7,6 +7,8 @@ import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
+import castwell.analysis.cell.CellSums;
+import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import java.time.ZoneId;
@@ -41,14 +43,23 @@ public record BowStudy(
       Transaction t, ZoneId zone, String bow, Optional<String> stateName, ReportRequest request) {
     Shelf shelf = new Shelf(t, zone);
     var named = shelf.bow(bow);
-    Shelf.Stand stand =
-        shelf.stand(stateName.map(on -> shelf.state(named, on)).orElseGet(() -> shelf.now(named)));
-    return of(shelf, stand, request);
+    BowState state = stateName.map(on -> shelf.state(named, on)).orElseGet(() -> shelf.now(named));
+    String name = shelf.name(state);
+    BowCells cells = new BowCells(bow + ", " + name, shelf.ledger().of(state));
+    return of(shelf, state, name, cells, request);
   }
 
-  static BowStudy of(Shelf shelf, Shelf.Stand stand, ReportRequest request) {
-    BowState state = stand.state();
-    BowCells cells = stand.cells();
+  /** Its cells session by session, of its last sessions in that state. */
+  public List<CellSums> sessions(Transaction t, ZoneId zone, int most) {
+    Rack.Named bow = new Rack.Named(state.bowId(), state.bow());
+    return new CellLedger(t, zone)
+        .ofBow(bow, most).stream()
+            .filter(cell -> cell.name().state().equals(stateName) && !cell.isEmpty())
+            .toList();
+  }
+
+  static BowStudy of(
+      Shelf shelf, BowState state, String stateName, BowCells cells, ReportRequest request) {
     Optional<VirtualMass> model = cells.virtualMass();
     Optional<Cast> cast =
         model.map(m -> request.cast(m, state)).filter(c -> Double.isFinite(c.speedMps().value()));
@@ -60,7 +71,7 @@ public record BowStudy(
             : Optional.of(ForceDrawCurve.of(points, state.measures().braceHeightM()));
     return new BowStudy(
         state,
-        stand.stateName(),
+        stateName,
         shelf.transaction().rack().states(state.bowId()),
         cells,
         cells.fit(),

@@ -27,7 +27,7 @@ public record Day(String name, String bow, String state, Set<String> sessions, L
 
   /** As the fits take them in. */
   public BowCells bowCells() {
-    return new BowCells(bow + " on " + name, cells);
+    return BowCells.of(bow + " on " + name, cells);
   }
 
   /** Of several states on that day the one that is asked for. */

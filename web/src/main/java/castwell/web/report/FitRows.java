@@ -9,7 +9,6 @@ import castwell.analysis.bow.JointRegion;
 import castwell.analysis.bow.LackOfFit;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
-import castwell.analysis.statistic.StraightLine;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.Arrays;
@@ -26,6 +25,8 @@ final class FitRows {
           new ReportColumn("speed_ci95_fps", "95 % ft/s", 1),
           new ReportColumn("share_percent", "share %", 1),
           new ReportColumn("share_ci95_percent", "95 %", 1));
+
+  private static final double FPS_PER_GRAIN = METRES_PER_FOOT / KILOGRAMS_PER_GRAIN;
 
   private final BowCells cells;
   private final Optional<VirtualMassFit> fit;
@@ -53,17 +54,16 @@ final class FitRows {
 
   /** Null without two different masses. */
   Map<String, Object> straightLine() {
-    double[] grains = Arrays.stream(cells.massesKg()).map(kg -> kg / KILOGRAMS_PER_GRAIN).toArray();
-    double[] fps = Arrays.stream(cells.speedsMps()).map(mps -> mps / METRES_PER_FOOT).toArray();
-    return StraightLine.fit(grains, fps)
+    return cells
+        .line()
         .map(
             line ->
                 new Fields()
-                    .put("intercept_fps", line.intercept())
-                    .put("intercept_se", Trade.finite(line.interceptSe()))
-                    .put("slope_fps_per_gr", line.slope())
-                    .put("slope_se", Trade.finite(line.slopeSe()))
-                    .put("residual_sd_fps", Trade.finite(line.residualSd()))
+                    .put("intercept_fps", Trade.in(METRES_PER_FOOT, line.intercept()))
+                    .put("intercept_se", Trade.in(METRES_PER_FOOT, line.interceptSe()))
+                    .put("slope_fps_per_gr", Trade.in(FPS_PER_GRAIN, line.slope()))
+                    .put("slope_se", Trade.in(FPS_PER_GRAIN, line.slopeSe()))
+                    .put("residual_sd_fps", Trade.in(METRES_PER_FOOT, line.residualSd()))
                     .put("degrees_of_freedom", line.degreesOfFreedom())
                     .map())
         .orElse(null);
@@ -120,13 +120,7 @@ final class FitRows {
   /** At each mass that was shot. */
   List<Map<String, Object>> shares() {
     return model
-        .map(
-            bow ->
-                Arrays.stream(cells.massesKg())
-                    .distinct()
-                    .sorted()
-                    .mapToObj(massKg -> share(bow, massKg))
-                    .toList())
+        .map(bow -> Arrays.stream(cells.massesKg()).mapToObj(massKg -> share(bow, massKg)).toList())
         .orElse(List.of());
   }
 

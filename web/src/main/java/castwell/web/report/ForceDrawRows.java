@@ -5,7 +5,6 @@ import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
-import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
@@ -41,12 +40,12 @@ final class ForceDrawRows {
   }
 
   static ForceDrawRows of(
-      Optional<ForceDrawCurve> curve, BowCells cells, Optional<VirtualMass> model) {
+      Optional<ForceDrawCurve> curve, List<Cell> cells, Optional<VirtualMass> model) {
     List<Map<String, Object>> rows =
         curve.stream()
             .flatMap(
                 c ->
-                    cells.cells().stream()
+                    cells.stream()
                         .filter(cell -> !cell.shots().isEmpty())
                         .map(cell -> row(c, cell)))
             .toList();

@@ -4,7 +4,6 @@ import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
 import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.unit.Units;
@@ -60,11 +59,10 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
 
   public static Reached of(Transaction t, ZoneId zone, Wanted wanted) {
     Shelf shelf = new Shelf(t, zone);
-    List<Cell> cells = shelf.cells().all();
-    Target target = target(shelf, cells, wanted);
+    Target target = target(shelf, wanted);
     List<Bow> bows = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
-    for (Shelf.Now bow : shelf.now(cells)) {
+    for (Shelf.Now bow : shelf.now()) {
       bow.cells()
           .virtualMass()
           .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
@@ -81,7 +79,7 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
     return ReachReport.sentences(this);
   }
 
-  private static Target target(Shelf shelf, List<Cell> cells, Wanted wanted) {
+  private static Target target(Shelf shelf, Wanted wanted) {
     if (wanted instanceof KineticEnergy energy) {
       return new Target.KineticEnergy(Quantity.exact(energy.joules()));
     }
@@ -89,21 +87,20 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
       return new Target.Momentum(Quantity.exact(momentum.newtonSeconds()));
     }
     Like like = (Like) wanted;
-    CellSummary shot = shot(shelf, cells, like);
+    CellSummary shot = shot(shelf, like);
     return like.yardstick() == Yardstick.energy
         ? new Target.KineticEnergy(shot.kineticEnergyJ())
         : new Target.Momentum(shot.momentumNs());
   }
 
   /** The bow's shots with that arrow as it is now. */
-  private static CellSummary shot(Shelf shelf, List<Cell> cells, Like like) {
+  private static CellSummary shot(Shelf shelf, Like like) {
     Rack.Named bow = shelf.bow(like.bow());
     String state = shelf.name(shelf.now(bow));
-    return cells.stream()
-        .filter(cell -> cell.name().bow().equals(bow.name()))
+    return shelf.ledger().ofBow(bow, Integer.MAX_VALUE).stream()
         .filter(cell -> cell.name().state().equals(state))
         .filter(cell -> cell.name().arrow().equalsIgnoreCase(like.arrow()))
-        .filter(cell -> cell.shots().size() > 1)
+        .filter(cell -> cell.n() > 1)
         .reduce((first, second) -> second)
         .map(CellSummary::of)
         .orElseThrow(

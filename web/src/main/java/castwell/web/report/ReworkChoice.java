@@ -1,10 +1,9 @@
 package castwell.web.report;
 
-import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellSums;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +27,9 @@ public record ReworkChoice(
     List<String> others,
     List<String> controls) {
 
+  /** Of more one chooses by the address. */
+  private static final int MOST_CELLS = 600;
+
   public static ReworkChoice of(Transaction t, ZoneId zone, Optional<String> asked) {
     Shelf shelf = new Shelf(t, zone);
     List<Rack.Named> all = t.rack().bowNames();
@@ -44,7 +46,7 @@ public record ReworkChoice(
                         .filter(b -> t.rack().states(b.id()).size() > 1)
                         .findFirst()
                         .orElse(all.get(0)));
-    List<Cell> cells = cells(shelf, bow);
+    List<CellSums> cells = cells(shelf, bow);
     List<String> days = cells.stream().map(cell -> cell.name().session()).distinct().toList();
     String now = shelf.name(shelf.now(bow));
     String before = last(cells, now).orElse(days.isEmpty() ? "" : days.get(0));
@@ -65,24 +67,19 @@ public record ReworkChoice(
     return new ReworkChoice(bows, bow.name(), days, before, after, others, controls);
   }
 
-  private static List<Cell> cells(Shelf shelf, Rack.Named bow) {
-    List<Cell> cells = new ArrayList<>();
-    shelf.cells().ofBow(bow.id()).stream()
-        .flatMap(session -> session.cells().stream())
-        .filter(cell -> cell.name().bow().equals(bow.name()) && !cell.shots().isEmpty())
-        .forEach(cells::add);
-    return cells;
+  private static List<CellSums> cells(Shelf shelf, Rack.Named bow) {
+    return shelf.ledger().ofBow(bow, MOST_CELLS).stream().filter(cell -> !cell.isEmpty()).toList();
   }
 
   /** The last session in another state than that. */
-  private static Optional<String> last(List<Cell> cells, String state) {
+  private static Optional<String> last(List<CellSums> cells, String state) {
     return cells.stream()
         .filter(cell -> !cell.name().state().equals(state))
         .map(cell -> cell.name().session())
         .reduce((first, second) -> second);
   }
 
-  private static boolean isControl(List<Cell> cells, String before, String after) {
+  private static boolean isControl(List<CellSums> cells, String before, String after) {
     List<String> states =
         cells.stream()
             .filter(

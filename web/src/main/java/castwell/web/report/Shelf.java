@@ -2,6 +2,7 @@ package castwell.web.report;
 
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellSums;
 import castwell.capture.daemon.RackDesk;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
@@ -27,12 +28,14 @@ final class Shelf {
   record Stand(BowState state, String stateName, List<SessionCells> sessions) {
 
     BowCells cells() {
-      List<Cell> cells =
-          sessions.stream()
-              .flatMap(session -> session.cells().stream())
-              .filter(this::isOfState)
-              .toList();
-      return new BowCells(state.bow() + ", " + stateName, cells);
+      return BowCells.of(state.bow() + ", " + stateName, shot());
+    }
+
+    List<Cell> shot() {
+      return sessions.stream()
+          .flatMap(session -> session.cells().stream())
+          .filter(this::isOfState)
+          .toList();
     }
 
     boolean isOfState(Cell cell) {
@@ -87,9 +90,9 @@ final class Shelf {
   }
 
   /** Every bow of the rack as it is now, in the order entered. */
-  List<Now> now(List<Cell> all) {
-    Map<CellState, List<Cell>> byState =
-        all.stream()
+  List<Now> now() {
+    Map<CellState, List<CellSums>> byState =
+        ledger().all().stream()
             .collect(
                 Collectors.groupingBy(
                     cell -> new CellState(cell.name().bow(), cell.name().state())));
@@ -98,10 +101,14 @@ final class Shelf {
         .map(
             state -> {
               CellState named = new CellState(state.bow(), name(state));
-              List<Cell> shot = byState.getOrDefault(named, List.of());
+              List<CellSums> shot = byState.getOrDefault(named, List.of());
               return new Now(state, named.state(), new BowCells(state.bow(), shot));
             })
         .toList();
+  }
+
+  CellLedger ledger() {
+    return new CellLedger(transaction, zone);
   }
 
   private record CellState(String bow, String state) {}

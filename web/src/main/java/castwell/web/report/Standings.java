@@ -29,8 +29,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
 
   public static Standings of(Transaction t, ZoneId zone, ReportRequest request) {
     Shelf shelf = new Shelf(t, zone);
-    List<Standing> bows =
-        shelf.now(shelf.cells().all()).stream().map(bow -> standing(bow, request)).toList();
+    List<Standing> bows = shelf.now().stream().map(bow -> standing(bow, request)).toList();
     List<Entry> entries =
         bows.stream()
             .flatMap(
@@ -45,7 +44,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
             .virtualMass()
             .map(model -> request.cast(model, bow.state()))
             .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
-    return new Standing(bow.state(), bow.stateName(), bow.cells().speedsMps().length, cast);
+    return new Standing(bow.state(), bow.stateName(), bow.cells().shots(), cast);
   }
 
   List<Standing> ranked() {

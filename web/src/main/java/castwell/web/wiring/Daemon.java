@@ -140,7 +140,9 @@ public final class Daemon implements AutoCloseable {
       publishers.ifPresent(all -> all.start(died));
       // Only now: a key that couldn't be told would be lost.
       Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
-      return new Running(bound, key, server, capture, publishers);
+      CellKeeper cells = new CellKeeper(store, settings.capture().zone());
+      announcer.add(cells);
+      return new Running(bound, key, server, capture, publishers, cells::close);
     } catch (CannotServe e) {
       server.close();
       throw e;
@@ -198,17 +200,20 @@ public final class Daemon implements AutoCloseable {
    * What runs; closing it returns when all that came is on the disk.
    *
    * @param key the one that was made just now, if one was
+   * @param endCells has the cells be made no more
    */
   public record Running(
       HttpAddress address,
       Optional<String> key,
       WebServer server,
       Capture capture,
-      Optional<Publishers> publishers)
+      Optional<Publishers> publishers,
+      Runnable endCells)
       implements AutoCloseable {
     @Override
     public void close() {
       server.close();
+      endCells.run();
       capture.close();
       capture.stores().forEach(TroubleLog::atTheEnd);
       publishers.ifPresent(Publishers::close); // once the last shot is on the disk

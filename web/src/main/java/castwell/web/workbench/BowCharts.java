@@ -13,9 +13,7 @@ import castwell.analysis.bow.JointRegion;
 import castwell.analysis.bow.JointRegion.Corner;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
-import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
-import castwell.analysis.statistic.StraightLine;
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.web.chart.Axis;
@@ -46,15 +44,11 @@ final class BowCharts {
   private final BowStudy study;
   private final List<CellSummary> cells;
 
-  BowCharts(Speech speech, BowStudy study) {
-    this.speech = speech;
+  BowCharts(Asked asked, BowStudy study) {
+    this.speech = asked.speech();
     this.study = study;
-    List<Cell> shot =
-        study.cells().cells().stream().filter(cell -> !cell.shots().isEmpty()).toList();
     this.cells =
-        shot.subList(Math.max(0, shot.size() - MOST_CELLS), shot.size()).stream()
-            .map(CellSummary::of)
-            .toList();
+        study.sessions(asked.t(), asked.zone(), MOST_CELLS).stream().map(CellSummary::of).toList();
   }
 
   private Axis masses() {
@@ -106,7 +100,7 @@ final class BowCharts {
           speech.figure(SPEED, mean),
           told,
           speech.plain(SPEED, cell.sdMps()),
-          String.valueOf(cell.cell().setAside().size()));
+          String.valueOf(cell.cell().setAside()));
     }
     List<Mark> marks = new ArrayList<>();
     study.model().ifPresent(m -> marks.addAll(curve("bow.curve", SPEED, m::speedMps)));
@@ -132,7 +126,9 @@ final class BowCharts {
   }
 
   private Optional<Mark> line() {
-    return StraightLine.fit(study.cells().massesKg(), study.cells().speedsMps())
+    return study
+        .cells()
+        .line()
         .map(
             line ->
                 new Mark.Line(
@@ -177,8 +173,6 @@ final class BowCharts {
             model -> {
               marks.addAll(curve("bow.curve", y, mass -> of.apply(model, mass)));
               Arrays.stream(study.cells().massesKg())
-                  .distinct()
-                  .sorted()
                   .forEach(massKg -> row(rows, y, massKg, of.apply(model, Quantity.exact(massKg))));
               reference.ifPresent(
                   value ->

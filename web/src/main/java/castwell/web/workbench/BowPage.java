@@ -14,7 +14,7 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.bow.Advice;
 import castwell.analysis.bow.FitAdvice;
-import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellSums;
 import castwell.analysis.unit.Units;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
@@ -77,14 +77,11 @@ public final class BowPage {
   public static Page speed(Asked asked) {
     BowPage page = new BowPage(asked);
     return new Page(
-        Room.RANGE,
-        "speed",
-        page.study.state().bow(),
-        new BowCharts(asked.speech(), page.study).speed());
+        Room.RANGE, "speed", page.study.state().bow(), new BowCharts(asked, page.study).speed());
   }
 
   private View view() {
-    BowCharts charts = new BowCharts(speech, study);
+    BowCharts charts = new BowCharts(asked, study);
     return new View(
         study.state().bow(),
         answer(),
@@ -97,7 +94,7 @@ public final class BowPage {
             charts.energy(asked.quantity("energy", ENERGY)),
             charts.share(),
             charts.forceDraw()),
-        study.cells().cells().isEmpty()
+        study.cells().shots() == 0
             ? List.of()
             : study.advice().stream().map(Advice::sentence).toList(),
         life(),
@@ -106,7 +103,7 @@ public final class BowPage {
 
   private List<String> answer() {
     String name = study.state().bow();
-    if (study.cells().massesKg().length == 0) {
+    if (study.cells().shots() == 0) {
       return List.of(speech.say("bow.no_shots", name));
     }
     List<String> answer = new ArrayList<>();
@@ -147,7 +144,7 @@ public final class BowPage {
         .toList();
   }
 
-  private double gppOf(Cell cell) {
+  private double gppOf(CellSums cell) {
     return Units.grainsPerPound(cell.massKg(), study.state().drawWeightN());
   }
 
@@ -158,9 +155,7 @@ public final class BowPage {
         new Fact(
             speech.say("shots"),
             speech.say(
-                "rack.shots_since",
-                study.cells().massesKg().length,
-                Days.ofState(study.stateName()))));
+                "rack.shots_since", study.cells().shots(), Days.ofState(study.stateName()))));
     study
         .curve()
         .ifPresent(

@@ -64,7 +64,7 @@ public final class CardPage {
         cast(),
         measures(),
         arrows(),
-        new BowCharts(speech, study).speed(),
+        new BowCharts(asked, study).speed(),
         Days.of(asked.now(), asked.zone()));
   }
 
@@ -79,7 +79,7 @@ public final class CardPage {
                     speech.plain(ARROW_MASS, cast.massKg()),
                     speech.plain(
                         MASS_FOR_WEIGHT, cast.gpp() * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP),
-                    study.cells().massesKg().length))
+                    study.cells().shots()))
         .orElseGet(() -> speech.say("card.no_cast"));
   }
 

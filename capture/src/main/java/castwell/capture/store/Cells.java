@@ -1,0 +1,169 @@
+package castwell.capture.store;
+
+import castwell.capture.store.Sessions.Session;
+import java.time.Instant;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+import org.jdbi.v3.core.statement.PreparedBatch;
+
+/**
+ * What the shots of one bow state with one arrow in one session come to: derived, and made anew
+ * when anything of the session changes. Whoever makes them judges them first.
+ */
+public final class Cells {
+  private static final RowMapper<Session> SESSION = ConstructorMapper.of(Session.class);
+
+  /** Near all speeds, so that sums of squares about it keep their digits. */
+  private static final int MIDDLE_MPS = 45;
+
+  private static final RowMapper<Row> ROW =
+      (row, context) ->
+          new Row(
+              row.getString("session"),
+              row.getLong("bow_id"),
+              Instant.ofEpochMilli(row.getLong("since_ms")),
+              row.getLong("arrow_id"),
+              row.getString("set_up"),
+              row.getDouble("set_up_u"),
+              row.getInt("n"),
+              Columns.optional(row, "mean_mps").orElse(Double.NaN),
+              row.getDouble("sum_squares"),
+              Columns.optional(row, "slowest_mps").orElse(Double.NaN),
+              Columns.optional(row, "fastest_mps").orElse(Double.NaN),
+              row.getDouble("gates_mean_square"),
+              row.getInt("set_aside"));
+
+  private static final String SUMS =
+      """
+      SELECT '' AS session, bow_id, since_ms, arrow_id, set_up, coalesce(sum(n * set_up_u) / sum(n), 0) AS set_up_u,
+        sum(n) AS n, %1$d + sum(n * (mean_mps - %1$d)) / sum(n) AS mean_mps,
+        coalesce(max(0, sum(sum_squares + n * (mean_mps - %1$d) * (mean_mps - %1$d))
+          - sum(n * (mean_mps - %1$d)) * sum(n * (mean_mps - %1$d)) / sum(n)), 0) AS sum_squares,
+        min(slowest_mps) AS slowest_mps, max(fastest_mps) AS fastest_mps,
+        coalesce(sum(n * gates_mean_square) / sum(n), 0) AS gates_mean_square, sum(set_aside) AS set_aside
+      FROM cell"""
+          .formatted(MIDDLE_MPS);
+
+  private final Handle handle;
+
+  /**
+   * One cell, or several of the same bow state, arrow and set-up together.
+   *
+   * @param session its name; "" of several
+   * @param since when the bow's state began
+   * @param meanMps NaN where no shot counts, as are the slowest and the fastest
+   */
+  public record Row(
+      String session,
+      long bowId,
+      Instant since,
+      long arrowId,
+      String setUp,
+      double setUpU,
+      int n,
+      double meanMps,
+      double sumSquares,
+      double slowestMps,
+      double fastestMps,
+      double gatesMeanSquare,
+      int setAside) {}
+
+  Cells(Handle handle) {
+    this.handle = handle;
+  }
+
+  /** The sessions whose cells aren't made, or by other rules, the first begun first. */
+  public List<Session> unmade(int rules) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session
+            WHERE NOT EXISTS (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = ?)
+            ORDER BY started_ms, id""")
+        .bind(0, rules)
+        .map(SESSION)
+        .list();
+  }
+
+  /** A session's cells in the place of those it had. */
+  public void make(long sessionId, int rules, List<Row> rows) {
+    handle.execute("DELETE FROM cell WHERE session_id = ?", sessionId);
+    handle.execute("DELETE FROM cells_made WHERE session_id = ?", sessionId);
+    PreparedBatch batch =
+        handle.prepareBatch(
+            """
+            INSERT INTO cell (session_id, bow_id, since_ms, arrow_id, set_up, set_up_u, n, mean_mps, sum_squares,
+              slowest_mps, fastest_mps, gates_mean_square, set_aside)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""");
+    for (Row row : rows) {
+      batch
+          .bind(0, sessionId)
+          .bind(1, row.bowId())
+          .bind(2, row.since())
+          .bind(3, row.arrowId())
+          .bind(4, row.setUp())
+          .bind(5, row.setUpU())
+          .bind(6, row.n())
+          .bind(7, known(row.meanMps()))
+          .bind(8, row.sumSquares())
+          .bind(9, known(row.slowestMps()))
+          .bind(10, known(row.fastestMps()))
+          .bind(11, row.gatesMeanSquare())
+          .bind(12, row.setAside())
+          .add();
+    }
+    if (!rows.isEmpty()) {
+      batch.execute();
+    }
+    handle.execute("INSERT INTO cells_made (session_id, rules) VALUES (?, ?)", sessionId, rules);
+  }
+
+  private static Double known(double value) {
+    return Double.isNaN(value) ? null : (Double) value;
+  }
+
+  /** Those made, over all sessions together, of every bow in every state. */
+  public List<Row> sums(int rules) {
+    return handle
+        .createQuery(SUMS + made() + " GROUP BY bow_id, since_ms, arrow_id, set_up")
+        .bind("rules", rules)
+        .map(ROW)
+        .list();
+  }
+
+  /** The same of one bow state. */
+  public List<Row> sums(int rules, long bowId, Instant since) {
+    return handle
+        .createQuery(
+            SUMS
+                + made()
+                + " AND bow_id = :bow AND since_ms = :since GROUP BY bow_id, since_ms, arrow_id, set_up")
+        .bind("rules", rules)
+        .bind("bow", bowId)
+        .bind("since", since)
+        .map(ROW)
+        .list();
+  }
+
+  private static String made() {
+    return " WHERE session_id NOT IN (SELECT id FROM session WHERE NOT EXISTS"
+        + " (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules))";
+  }
+
+  /** Of one bow in all its states, session by session, the last begun first. */
+  public List<Row> ofBow(int rules, long bowId, int most) {
+    return handle
+        .createQuery(
+            """
+            SELECT session.name AS session, cell.* FROM cell JOIN session ON session.id = cell.session_id
+            JOIN cells_made ON cells_made.session_id = session.id AND rules = :rules
+            WHERE bow_id = :bow ORDER BY started_ms DESC, session.id DESC LIMIT :most""")
+        .bind("rules", rules)
+        .bind("bow", bowId)
+        .bind("most", most)
+        .map(ROW)
+        .list();
+  }
+}

@@ -1,0 +1,33 @@
+package castwell.capture.store;
+
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+
+/** Triggers by which a session's cells are no longer made once anything changes that they tell. */
+final class CellsUnmade {
+  private CellsUnmade() {}
+
+  static void watch(Handle handle) {
+    on(handle, "passage", "INSERT", "NEW.session_id");
+    on(handle, "passage", "UPDATE", "NEW.session_id");
+    String ofPassage = "(SELECT session_id FROM passage WHERE id = NEW.passage_id)";
+    for (String table : List.of("figure", "shot_tag", "decision", "reading")) {
+      on(handle, table, "INSERT", ofPassage);
+    }
+    on(handle, "figure", "UPDATE", ofPassage);
+    on(
+        handle,
+        "bow_state",
+        "INSERT",
+        "(SELECT DISTINCT session_id FROM cell WHERE bow_id = NEW.bow_id)");
+  }
+
+  private static void on(Handle handle, String table, String what, String sessions) {
+    handle.execute(
+        """
+        CREATE TRIGGER %1$s_%2$s_unmakes_cells AFTER %2$s ON %1$s BEGIN
+          DELETE FROM cells_made WHERE session_id %4$s %3$s;
+        END"""
+            .formatted(table, what, sessions, sessions.contains("DISTINCT") ? "IN" : "="));
+  }
+}

@@ -1,0 +1,66 @@
+package castwell.web.wiring;
+
+import castwell.capture.daemon.Announcer;
+import castwell.capture.daemon.LinkState;
+import castwell.capture.daemon.StoreState;
+import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
+import castwell.web.report.CellLedger;
+import java.time.ZoneId;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.slf4j.LoggerFactory;
+
+/** Makes the cells of what was shot, once it is quiet for a moment: pages read them fast then. */
+final class CellKeeper implements Announcer.Listener, AutoCloseable {
+  private static final long QUIET_MS = 1500;
+
+  private final ScheduledThreadPoolExecutor thread =
+      new ScheduledThreadPoolExecutor(1, work -> new Thread(work, "cells"));
+  private final AtomicBoolean isWanted = new AtomicBoolean();
+  private final Store store;
+  private final ZoneId zone;
+
+  CellKeeper(Store store, ZoneId zone) {
+    this.store = store;
+    this.zone = zone;
+    thread.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+    fedMore();
+  }
+
+  @Override
+  public void fedMore() {
+    if (isWanted.compareAndSet(false, true)) {
+      thread.schedule(this::make, QUIET_MS, TimeUnit.MILLISECONDS);
+    }
+  }
+
+  private void make() {
+    isWanted.set(false);
+    try {
+      CellLedger.make(store, zone, thread::isShutdown);
+    } catch (StoreUnavailable e) {
+      LoggerFactory.getLogger(CellKeeper.class).debug("cells wait for the disk", e);
+    } catch (RuntimeException e) {
+      // Pages read the shots themselves meanwhile.
+      LoggerFactory.getLogger(CellKeeper.class).error("cells can't be made", e);
+    }
+  }
+
+  @Override
+  public void linkChanged(LinkState state) {}
+
+  @Override
+  public void storeChanged(StoreState state) {}
+
+  @Override
+  public void close() {
+    thread.shutdown();
+    try {
+      thread.awaitTermination(10, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package castwell.web.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.ManyShots;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Store;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import castwell.web.report.Standings.Standing;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is reckoned from the sums that the store keeps is what the shots themselves say. */
+class CellLedgerTest {
+  private static final ZoneId ZONE = ZoneOffset.UTC;
+  private static final ReportRequest USUAL = ReportRequest.of(10, 0.5);
+  private static final Instant NOW = Instant.parse("2026-11-01T12:00:00Z");
+  private static final long SEED = 20261101;
+
+  @TempDir Path folder;
+  private Store store;
+
+  @BeforeEach
+  void fill() {
+    System.out.println("seed " + SEED);
+    ManyShots.fill(folder, 3_000, SEED);
+    store = Store.open(folder);
+  }
+
+  @AfterEach
+  void close() {
+    store.close();
+  }
+
+  private Standings standings() {
+    return store.read(t -> Standings.of(t, ZONE, USUAL));
+  }
+
+  private void make() {
+    CellLedger.make(store, ZONE, () -> false);
+  }
+
+  private int unmade() {
+    return store.read(t -> t.cells().unmade(1).size());
+  }
+
+  private static void areTheSame(Standings made, Standings shots) {
+    assertThat(made.bows()).hasSameSizeAs(shots.bows());
+    for (int i = 0; i < made.bows().size(); i++) {
+      Standing a = made.bows().get(i);
+      Standing b = shots.bows().get(i);
+      assertThat(a.n()).isEqualTo(b.n());
+      assertThat(a.cast().isPresent()).isEqualTo(b.cast().isPresent());
+      if (a.cast().isPresent()) {
+        var one = a.cast().get().withScaleMps();
+        var other = b.cast().get().withScaleMps();
+        assertThat(one.value()).isCloseTo(other.value(), within(1e-9));
+        assertThat(one.standardUncertainty()).isCloseTo(other.standardUncertainty(), within(1e-9));
+      }
+    }
+    assertThat(made.letters()).isEqualTo(shots.letters());
+  }
+
+  @Test
+  void sumsSayWhatTheShotsSay() {
+    Standings shots = standings();
+    make();
+    assertThat(unmade()).isZero();
+    areTheSame(standings(), shots);
+  }
+
+  @Test
+  void whateverChangesAShotUnmakesItsSessionAlone() {
+    String shot = "gate-1.1.1501";
+    long passage = store.read(t -> t.passages().byShotId(shot).orElseThrow().id());
+    long bow = store.read(t -> t.rack().bow("bow 7").orElseThrow().id());
+    List<Consumer<Transaction>> changes =
+        List.of(
+            t -> t.decisions().decide(passage, Decided.SET_ASIDE, "plucked", NOW, "test"),
+            t ->
+                t.tags()
+                    .tagShot(
+                        passage,
+                        new Tags.Pair(OptionalLong.of(bow), OptionalLong.of(1)),
+                        NOW,
+                        "test",
+                        ""),
+            t -> t.figures().put(t.figures().of(passage, 1).orElseThrow()));
+    for (Consumer<Transaction> change : changes) {
+      make();
+      store.writing(change);
+      assertThat(unmade()).isEqualTo(1);
+      Standings partly = standings();
+      make();
+      areTheSame(standings(), partly);
+    }
+  }
+
+  @Test
+  void aNewStateUnmakesAllSessionsOfItsBow() {
+    make();
+    Rack.Named bow = store.read(t -> t.rack().bow("bow 7").orElseThrow());
+    Instant since = Instant.parse("1996-04-20T00:00:00Z");
+    store.writing(
+        t -> t.rack().addState(bow.id(), since, 200, 0.7, Rack.Measures.NONE, "again", NOW));
+    assertThat(unmade()).isEqualTo(3);
+    Optional<String> state = Optional.of("1996-04-20");
+    assertThat(store.read(t -> BowStudy.of(t, ZONE, "bow 7", state, USUAL)).cells().shots())
+        .isPositive();
+  }
+}
