@@ -1,6 +1,8 @@
 package castwell.web;
 
 import castwell.capture.store.ManyShots;
+import castwell.capture.store.Store;
+import castwell.web.report.CellLedger;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -8,6 +10,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -74,6 +77,9 @@ public final class PagesMeasured {
     if (!Files.exists(folder)) {
       Files.createDirectories(folder);
       ManyShots.fill(folder, shots, SEED);
+      try (Store store = Store.open(folder)) {
+        CellLedger.make(store, ZoneId.systemDefault(), () -> false);
+      }
     }
     return folder;
   }

@@ -12,6 +12,15 @@ import java.util.List;
  */
 public record PooledSpread(double sdMps, int degreesOfFreedom) {
 
+  /**
+   * @param sumSquares of the deviations from the cells' means
+   * @param degreesOfFreedom shots less cells
+   */
+  public static PooledSpread of(double sumSquares, int degreesOfFreedom) {
+    double sd = degreesOfFreedom > 0 ? Math.sqrt(sumSquares / degreesOfFreedom) : Double.NaN;
+    return new PooledSpread(sd, degreesOfFreedom);
+  }
+
   public static PooledSpread of(List<Cell> cells) {
     StudentizedResiduals pooled =
         StudentizedResiduals.of(cells.stream().map(Cell::speedsMps).toList());

@@ -152,6 +152,29 @@ public final class Cells {
         + " (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules))";
   }
 
+  /**
+   * What shots scatter by within their cells.
+   *
+   * @param sumSquares over all cells, in m2/s2
+   * @param degreesOfFreedom shots less cells
+   */
+  public record Scatter(double sumSquares, int degreesOfFreedom) {}
+
+  /** In the made cells of all bows, of every session in which a bow was shot in a state. */
+  public Scatter scatter(int rules, long bowId, Instant since) {
+    return handle
+        .createQuery(
+            """
+            SELECT coalesce(sum(sum_squares), 0) AS squares, coalesce(sum(n - 1), 0) AS degrees FROM cell
+            WHERE n > 0 AND session_id IN (SELECT session_id FROM cell
+              JOIN cells_made USING (session_id) WHERE rules = :rules AND bow_id = :bow AND since_ms = :since)""")
+        .bind("rules", rules)
+        .bind("bow", bowId)
+        .bind("since", since)
+        .map((row, context) -> new Scatter(row.getDouble("squares"), row.getInt("degrees")))
+        .one();
+  }
+
   /** Of one bow in all its states, session by session, the last begun first. */
   public List<Row> ofBow(int rules, long bowId, int most) {
     return handle

@@ -221,6 +221,20 @@ public final class Sessions {
         .list();
   }
 
+  /** Those of that name, and those begun in a time. */
+  public List<Session> named(String name, Instant from, Instant to) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session
+            WHERE name = ? OR started_ms >= ? AND started_ms < ? ORDER BY started_ms, id""")
+        .bind(0, name)
+        .bind(1, from)
+        .bind(2, to)
+        .map(SESSION)
+        .list();
+  }
+
   /** The next one that was begun at its station; empty for the last. */
   public Optional<Session> next(Session session) {
     return handle

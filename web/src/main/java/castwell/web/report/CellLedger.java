@@ -4,8 +4,10 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellSums;
 import castwell.analysis.cell.SetUp;
+import castwell.analysis.compare.PooledSpread;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Cells.Row;
+import castwell.capture.store.Cells.Scatter;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
@@ -68,6 +70,27 @@ public final class CellLedger {
         .filter(cell -> cell.name().state().equals(name(state.since())))
         .forEach(all::add);
     return all;
+  }
+
+  /** The shooter's own spread, in the sessions in which the bow was shot in that state. */
+  PooledSpread spread(BowState state) {
+    Scatter scatter = t.cells().scatter(RULES, state.bowId(), state.since());
+    double squares = scatter.sumSquares();
+    int degrees = scatter.degreesOfFreedom();
+    for (Session session : t.cells().unmade(RULES)) {
+      List<CellSums> cells = fromShots(session);
+      boolean wasShot =
+          cells.stream()
+              .anyMatch(
+                  cell ->
+                      cell.name().bow().equals(state.bow())
+                          && cell.name().state().equals(name(state.since())));
+      if (wasShot) {
+        squares += cells.stream().mapToDouble(CellSums::sumSquares).filter(Double::isFinite).sum();
+        degrees += cells.stream().mapToInt(cell -> Math.max(0, cell.n() - 1)).sum();
+      }
+    }
+    return PooledSpread.of(squares, degrees);
   }
 
   /** A bow's in all its states, session by session, the first session first. */

@@ -2,6 +2,7 @@ package castwell.web.report;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
 
+import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.compare.MassChoice;
 import castwell.analysis.compare.PooledSpread;
@@ -11,6 +12,7 @@ import castwell.analysis.statistic.TPower;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.PlanReport.Wish;
 import java.time.ZoneId;
@@ -46,19 +48,17 @@ public record PlanDesign(
     check(wish);
     Shelf shelf = new Shelf(t, zone);
     List<Rack.Named> bows = wish.bows().stream().map(shelf::bow).toList();
-    Shelf.Stand stand = shelf.stand(shelf.now(bows.get(0)));
-    PooledSpread own =
-        PooledSpread.of(
-            stand.sessions().stream().flatMap(session -> session.cells().stream()).toList());
+    BowState state = shelf.now(bows.get(0));
+    PooledSpread own = shelf.ledger().spread(state);
     double sd = sd(wish, own);
     int cells = bows.size() > 1 ? 4 : 2;
     double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());
     Optional<MassChoice> choice =
-        wish.arrows().isEmpty() ? choice(t, stand, sd, whole(needed)) : Optional.empty();
+        wish.arrows().isEmpty() ? choice(t, shelf, state, sd, whole(needed)) : Optional.empty();
     return new PlanDesign(
         wish,
         bows.stream().map(Rack.Named::name).toList(),
-        arrows(t, wish, stand, choice).stream().map(Rack.Arrow::name).toList(),
+        arrows(t, wish, state, choice).stream().map(Rack.Arrow::name).toList(),
         choice,
         own,
         sd,
@@ -106,7 +106,7 @@ public record PlanDesign(
   }
 
   private static List<Rack.Arrow> arrows(
-      Transaction t, Wish wish, Shelf.Stand stand, Optional<MassChoice> chosen) {
+      Transaction t, Wish wish, BowState state, Optional<MassChoice> chosen) {
     List<Rack.Arrow> rack = t.rack().arrows();
     if (!wish.arrows().isEmpty()) {
       return wish.arrows().stream()
@@ -130,35 +130,34 @@ public record PlanDesign(
                     .map(
                         kg -> rack.stream().filter(a -> a.massKg() == kg).findFirst().orElseThrow())
                     .toList())
-        .orElseGet(() -> heavyEnough(stand, rack));
+        .orElseGet(() -> heavyEnough(state, rack));
   }
 
-  private static List<Rack.Arrow> heavyEnough(Shelf.Stand stand, List<Rack.Arrow> rack) {
+  private static List<Rack.Arrow> heavyEnough(BowState state, List<Rack.Arrow> rack) {
     List<Rack.Arrow> arrows =
-        rack.stream().filter(arrow -> arrow.massKg() >= leastKg(stand) * (1 - ROUNDING)).toList();
+        rack.stream().filter(arrow -> arrow.massKg() >= leastKg(state) * (1 - ROUNDING)).toList();
     if (arrows.isEmpty()) {
       throw new Refused(
           Why.INVALID,
           "No arrow of the rack has 8 grains per pound of %s: add one, or name arrows."
-              .formatted(stand.state().bow()));
+              .formatted(state.bow()));
     }
     return arrows;
   }
 
-  private static double leastKg(Shelf.Stand stand) {
-    return FitAdvice.LEAST_GPP * KILOGRAMS_PER_NEWTON_OF_ONE_GPP * stand.state().drawWeightN();
+  private static double leastKg(BowState state) {
+    return FitAdvice.LEAST_GPP * KILOGRAMS_PER_NEWTON_OF_ONE_GPP * state.drawWeightN();
   }
 
   private static Optional<MassChoice> choice(
-      Transaction t, Shelf.Stand stand, double sd, int shots) {
-    return stand
-        .cells()
+      Transaction t, Shelf shelf, BowState state, double sd, int shots) {
+    return new BowCells(state.bow(), shelf.ledger().of(state))
         .virtualMass()
         .flatMap(
             m ->
                 MassChoice.of(
                     t.rack().arrows().stream().map(Rack.Arrow::massKg).toList(),
-                    leastKg(stand),
+                    leastKg(state),
                     m.energyJ().value(),
                     Math.max(0, m.virtualMassKg().value()),
                     sd,

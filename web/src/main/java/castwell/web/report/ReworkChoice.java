@@ -1,11 +1,14 @@
 package castwell.web.report;
 
+import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What can be asked of a rework, and what one would ask first: the last one of the bow.
@@ -58,11 +61,12 @@ public record ReworkChoice(
             .findFirst()
             .orElse(days.isEmpty() ? "" : days.get(days.size() - 1));
     List<String> others = bows.stream().filter(name -> !name.equals(bow.name())).toList();
+    List<Cell> then = cells(shelf, before);
+    List<Cell> later = cells(shelf, after);
     List<String> controls =
         all.stream()
-            .filter(other -> other.id() != bow.id())
-            .filter(other -> isControl(cells(shelf, other), before, after))
             .map(Rack.Named::name)
+            .filter(name -> !name.equals(bow.name()) && isControl(name, then, later))
             .toList();
     return new ReworkChoice(bows, bow.name(), days, before, after, others, controls);
   }
@@ -79,16 +83,25 @@ public record ReworkChoice(
         .reduce((first, second) -> second);
   }
 
-  private static boolean isControl(List<CellSums> cells, String before, String after) {
-    List<String> states =
-        cells.stream()
-            .filter(
-                cell -> cell.name().session().equals(before) || cell.name().session().equals(after))
-            .map(cell -> cell.name().state())
-            .distinct()
+  private static List<Cell> cells(Shelf shelf, String session) {
+    return session.isEmpty()
+        ? List.of()
+        : shelf.cells().ofSession(session).cells().stream()
+            .filter(cell -> !cell.shots().isEmpty())
             .toList();
-    return states.size() == 1
-        && cells.stream().anyMatch(cell -> cell.name().session().equals(before))
-        && cells.stream().anyMatch(cell -> cell.name().session().equals(after));
+  }
+
+  /** Shot on both days, in one state. */
+  private static boolean isControl(String bow, List<Cell> before, List<Cell> after) {
+    Set<String> then = states(bow, before);
+    Set<String> later = states(bow, after);
+    return then.size() == 1 && then.equals(later);
+  }
+
+  private static Set<String> states(String bow, List<Cell> cells) {
+    return cells.stream()
+        .filter(cell -> cell.name().bow().equals(bow))
+        .map(cell -> cell.name().state())
+        .collect(Collectors.toSet());
   }
 }

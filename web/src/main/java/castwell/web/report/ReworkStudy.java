@@ -11,7 +11,10 @@ import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.web.report.Reworked.Pair;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -58,24 +61,62 @@ final class ReworkStudy {
     return pair(
         question.bow(),
         cell -> cell.name().state().equals(question.before()),
-        cell -> cell.name().state().equals(question.after()));
+        cell -> cell.name().state().equals(question.after()),
+        Set.of());
   }
 
   private Pair control(String name, Pair bow) {
+    Set<String> days = new LinkedHashSet<>(bow.before().sessions());
+    days.addAll(bow.after().sessions());
     return pair(
         name,
         cell -> bow.before().sessions().contains(cell.name().session()),
-        cell -> bow.after().sessions().contains(cell.name().session()));
+        cell -> bow.after().sessions().contains(cell.name().session()),
+        days);
   }
 
-  private Pair pair(String name, Predicate<Cell> elseBefore, Predicate<Cell> elseAfter) {
+  /**
+   * @param also sessions that may be meant beside those named
+   */
+  private Pair pair(
+      String name, Predicate<Cell> elseBefore, Predicate<Cell> elseAfter, Set<String> also) {
     Rack.Named bow = shelf.bow(name);
-    List<SessionCells> sessions = shelf.cells().ofBow(bow.id());
-    Day before =
-        Day.of(bow.name(), sessions, question.before(), elseBefore, Day.Which.EARLIEST, zone);
-    Day after = Day.of(bow.name(), sessions, question.after(), elseAfter, Day.Which.LATEST, zone);
+    Day before = day(bow, question.before(), elseBefore, Day.Which.EARLIEST, also);
+    Day after = day(bow, question.after(), elseAfter, Day.Which.LATEST, also);
     return new Pair(
         before, after, shelf.state(bow, before.state()), shelf.state(bow, after.state()));
+  }
+
+  /** Of the sessions that may be meant; of all the bow's where none of them is. */
+  private Day day(
+      Rack.Named bow, String name, Predicate<Cell> otherwise, Day.Which which, Set<String> also) {
+    List<SessionCells> meant = meant(name, also);
+    boolean isAmong =
+        meant.stream()
+            .flatMap(session -> session.cells().stream())
+            .anyMatch(cell -> cell.name().bow().equals(bow.name()) && !cell.shots().isEmpty());
+    List<SessionCells> sessions = isAmong ? meant : shelf.cells().ofBow(bow.id());
+    return Day.of(bow.name(), sessions, name, otherwise, which, zone);
+  }
+
+  /** By their names or dates; a session of that date may have begun the day before. */
+  private List<SessionCells> meant(String name, Set<String> also) {
+    Set<String> names = new LinkedHashSet<>(also);
+    Instant from = Instant.EPOCH;
+    Instant to = Instant.EPOCH;
+    try {
+      LocalDate date = LocalDate.parse(name);
+      from = date.minusDays(1).atStartOfDay(zone).toInstant();
+      to = date.plusDays(1).atStartOfDay(zone).toInstant();
+    } catch (DateTimeParseException e) {
+      // a session's name
+    }
+    shelf
+        .transaction()
+        .sessions()
+        .named(name, from, to)
+        .forEach(session -> names.add(session.name()));
+    return names.stream().map(shelf.cells()::ofSession).toList();
   }
 
   private static void checkControl(Pair bow, Pair control) {
