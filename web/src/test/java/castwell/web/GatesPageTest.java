@@ -114,7 +114,7 @@ class GatesPageTest {
   @Test
   void itIsLinkedFromTheRangeAndBack() {
     try (Visit visit = Visit.onAPhone(browser, served)) {
-      visit.by("a[href='/gates.html']").click();
+      visit.by(".to-gates").click();
       assertThat(visit.by("#align-heading")).isVisible();
       assertThat(visit.by(".caution")).containsText("Don't look into the infra-red emitters");
       visit.by("a[href='/']").click();

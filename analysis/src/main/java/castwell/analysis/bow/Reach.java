@@ -2,7 +2,11 @@ package castwell.analysis.bow;
 
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.StudentT;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -25,16 +29,23 @@ public record Reach(OptionalDouble massKg, Interval intervalKg) {
 
   public static Reach of(VirtualMass bow, Target target, double coverage) {
     double mass = target.leastMassKg(bow);
-    ToDoubleFunction<Double> least = m -> surplus(bow, target, m, coverage).low();
-    ToDoubleFunction<Double> most = m -> surplus(bow, target, m, coverage).high();
+    // Student's quantile takes longer than all the rest, and is hardly ever another.
+    Map<Double, Double> quantiles = new HashMap<>();
+    DoubleUnaryOperator quantile =
+        degrees -> quantiles.computeIfAbsent(degrees, d -> StudentT.twoSided(coverage, d));
+    ToDoubleFunction<Double> least = m -> surplus(bow, target, m, quantile).low();
+    ToDoubleFunction<Double> most = m -> surplus(bow, target, m, quantile).high();
     return new Reach(
         Double.isNaN(mass) ? OptionalDouble.empty() : OptionalDouble.of(mass),
         new Interval(crossing(most), crossing(least)));
   }
 
-  private static Interval surplus(VirtualMass bow, Target target, double massKg, double coverage) {
+  private static Interval surplus(
+      VirtualMass bow, Target target, double massKg, DoubleUnaryOperator quantile) {
     Quantity surplus = target.given(bow, massKg).minus(target.wanted());
-    return surplus.interval(coverage);
+    double half =
+        quantile.applyAsDouble(surplus.effectiveDegreesOfFreedom()) * surplus.standardUncertainty();
+    return new Interval(surplus.value() - half, surplus.value() + half);
   }
 
   /** The mass at which it turns from below 0; 0 where it is above already, infinite where never. */

@@ -45,8 +45,8 @@ function show(gate, reading, level) {
   part('best').setAttribute('x', Math.max(0, best - 8));
   part('best').setAttribute('width', best ? 8 : 0);
   const meter = part('meter');
-  if (now === null) meter.removeAttribute('aria-valuenow');
-  else meter.setAttribute('aria-valuenow', now);
+  meter.setAttribute('aria-valuenow', now ?? 0);
+  meter.setAttribute('aria-valuetext', now === null ? 'no reading' : String(now));
 }
 
 function make(gate) {

@@ -1,0 +1,200 @@
+package castwell.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A maker's day, on the pages alone: from an empty rack to a rework's answer and a printed card.
+ * The bows throw by the virtual-mass model with numbers made up here; what the pages say is
+ * compared with what went in.
+ */
+@Timeout(240)
+class StoryTest {
+  private static final double GRAIN_KG = 64.79891e-6;
+  private static final double[] LOOSE = {0.15, -0.2, 0.05, -0.1, 0.1};
+  private static final List<String> ARROWS = List.of("Light", "Middle", "Heavy");
+  private static final double[] GRAINS = {420, 520, 640};
+
+  @TempDir Path folder;
+  private final TypedBoard board = new TypedBoard();
+  private int shots;
+
+  private static double mps(double energyJ, double virtualGrains, double grains) {
+    return Math.sqrt(2 * energyJ / ((grains + virtualGrains) * GRAIN_KG));
+  }
+
+  private static void open(Visit visit, Served served, String path) {
+    visit.page().navigate(served.at(path).toString());
+  }
+
+  private static void send(Locator form) {
+    form.locator("button.main").click();
+  }
+
+  private static void addBow(Visit visit, Served served, String name, String pounds) {
+    open(visit, served, "/rack");
+    Locator form = visit.by("form[data-send='POST /api/bows']");
+    if (!form.isVisible()) {
+      visit.by("summary:has-text('add a bow')").click();
+    }
+    form.locator("[name=name]").fill(name);
+    form.locator("[name=draw_weight_lb]").fill(pounds);
+    form.locator("[name=draw_length_in]").fill("27");
+    send(form);
+    assertThat(visit.by("h1")).hasText(name);
+    assertThat(visit.by("#bar")).containsText(name + " is on the rack.");
+  }
+
+  private static void addArrow(Visit visit, Served served, String name, double grains) {
+    open(visit, served, "/arrows");
+    Locator form = visit.by("form[data-send='POST /api/arrows']");
+    if (!form.isVisible()) {
+      visit.by("summary:has-text('add an arrow')").click();
+    }
+    form.locator("[name=name]").fill(name);
+    form.locator("[name=mass_gr]").fill(String.valueOf(Math.round(grains)));
+    send(form);
+    assertThat(visit.by("#arrows")).containsText(name);
+  }
+
+  private void shoot(Served served, String bow, double energyJ, double virtualGrains) {
+    for (int arrow = 0; arrow < GRAINS.length; arrow++) {
+      served.desk().tag("range", Optional.of(bow), Optional.of(ARROWS.get(arrow)), "test");
+      for (double loose : LOOSE) {
+        board.arrow(mps(energyJ, virtualGrains, GRAINS[arrow]) + loose, 0.74);
+        shot(served);
+      }
+    }
+  }
+
+  private void shot(Served served) {
+    int wanted = ++shots;
+    Until.holds(
+        wanted + " shots",
+        Duration.ofSeconds(20),
+        () ->
+            served
+                    .store()
+                    .read(
+                        t ->
+                            t.sessions().all().stream()
+                                .mapToInt(s -> t.shots().tally(s.id()).passages())
+                                .sum())
+                == wanted);
+  }
+
+  @Test
+  void fromAnEmptyRackToWhatTheReworkDidAndAPrintedCard() throws IOException {
+    try (Browser browser = new Browser();
+        Served served = Served.at(folder, board.port());
+        Visit visit = new Visit(browser, served.at("/rack"), 1024, 800, ColorScheme.LIGHT)) {
+      board.answer();
+      assertThat(visit.by(".empty").first()).containsText("No bow yet");
+      addBow(visit, served, "Yew", "50");
+      addBow(visit, served, "Elm", "48");
+      for (int i = 0; i < GRAINS.length; i++) {
+        addArrow(visit, served, ARROWS.get(i), GRAINS[i]);
+      }
+
+      open(visit, served, "/");
+      shoot(served, "Yew", 45, 340);
+      shoot(served, "Elm", 41, 260);
+      assertThat(visit.by("#session")).containsText("30 shots, 30 count");
+      board.misread(50);
+      shot(served);
+      assertThat(visit.by("#last-verdict")).hasText("✕ doesn't count");
+
+      String session = served.store().read(t -> t.sessions().all().get(0).name());
+      open(visit, served, "/sessions/" + session);
+      assertThat(visit.by("#answer")).containsText("30 shots count");
+      retag(visit);
+      setAside(visit);
+
+      rework(visit, served);
+      open(visit, served, "/");
+      visit.by("#new-session").click();
+      assertThat(visit.by("#bar")).containsText("A new session");
+      shoot(served, "Yew", 45, 240);
+      shoot(served, "Elm", 41, 260);
+
+      open(visit, served, "/rework");
+      assertThat(visit.by("select[name=bow]")).hasValue("Yew");
+      assertThat(visit.by("#answer .answer")).containsText("Yew is faster by");
+      assertThat(visit.by("#answer")).containsText("taken out by Elm");
+      assertThat(visit.by("#answer")).containsText("Its virtual mass changed");
+      assertThat(visit.by("#chart-changes svg").first()).isVisible();
+      visit.wholeScreenshot("story-rework");
+
+      open(visit, served, "/bows/Yew/card");
+      prints(visit, "A5");
+      prints(visit, "Letter");
+      visit.assertUndisturbed();
+    }
+  }
+
+  private static void retag(Visit visit) {
+    Locator first = visit.by(".shot-list > li").first();
+    assertThat(first).containsText("Yew · Light");
+    first.locator("[data-shot]").check();
+    visit.by("#retag [name=arrow]").selectOption("Middle");
+    send(visit.by("#retag"));
+    assertThat(visit.by("#bar")).containsText("1 retagged.");
+    assertThat(first).containsText("Yew · Middle");
+    visit.by("#bar button").click(); // it was a slip: undone
+    assertThat(first).containsText("Yew · Light");
+  }
+
+  private static void setAside(Visit visit) {
+    Locator second = visit.by(".shot-list > li").nth(1);
+    second.locator("summary").click();
+    second.locator("[name=reason]").fill("plucked the loose");
+    send(second.locator("form"));
+    assertThat(visit.by("#bar")).containsText("Set aside.");
+    assertThat(second).containsText("plucked the loose");
+    assertThat(visit.by("#answer")).containsText("29 shots count");
+  }
+
+  private static void rework(Visit visit, Served served) {
+    open(visit, served, "/bows/Yew");
+    visit.by("summary:has-text('enter a rework')").click();
+    Locator form = visit.by("form[data-send$='/states']").first();
+    form.locator("[name=done]").fill("tips narrowed");
+    form.locator("[name=draw_weight_lb]").fill("49,5");
+    send(form);
+    assertThat(visit.by("#bar")).containsText("The rework is entered.");
+    assertThat(visit.by("#life")).containsText("tips narrowed");
+    assertThat(visit.by("#life")).containsText("49.5 lb at 27 in");
+  }
+
+  /** One page, read back by pdftotext: its pages end with a form feed each. */
+  private void prints(Visit visit, String format) throws IOException {
+    Path file = folder.resolve(format + ".pdf");
+    visit.page().pdf(new Page.PdfOptions().setFormat(format).setPath(file));
+    Process reader =
+        new ProcessBuilder("pdftotext", file.toString(), "-")
+            .redirectError(ProcessBuilder.Redirect.INHERIT)
+            .start();
+    String text = new String(reader.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(text.chars().filter(c -> c == '\f').count()).isEqualTo(1);
+    assertThat(text)
+        .contains(
+            "Yew", "49.5 lb at 27 in", "Never loose it without an arrow", "check your own rules")
+        .containsPattern(Pattern.compile("at 1\\d\\d\\.\\d ± \\d"));
+    assertThat(Files.size(file)).isPositive();
+  }
+}
