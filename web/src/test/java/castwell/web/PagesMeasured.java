@@ -16,12 +16,14 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 
 /**
  * How long every page takes over how many shots: a Markdown table of medians in milliseconds, one
- * column a store. Not a test: run it by its own command.
+ * column a store. Its name keeps it out of the suite: see .ci/measure.
  */
-public final class PagesMeasured {
+class PagesMeasured {
   private static final int WARM_UP = 5;
   private static final int TIMES = 9;
   private static final long SEED = 4711;
@@ -44,10 +46,12 @@ public final class PagesMeasured {
           "/api/reports/ranking",
           "/api/reports/bow/bow%201");
 
-  private PagesMeasured() {}
-
-  public static void main(String[] args) throws IOException, InterruptedException {
-    List<Integer> sizes = Arrays.stream(args).map(Integer::valueOf).toList();
+  @Test
+  void overSoManyShots() throws IOException, InterruptedException {
+    List<Integer> sizes =
+        Stream.of(System.getProperty("castwell.shots", "0 1000").split(" "))
+            .map(Integer::valueOf)
+            .toList();
     Map<String, List<Double>> rows = new LinkedHashMap<>();
     for (int shots : sizes) {
       try (Served served = Served.withoutBoard(folder(shots), "range")) {
@@ -68,7 +72,6 @@ public final class PagesMeasured {
                     + " | "
                     + String.join(" | ", times.stream().map(ms -> "%.1f".formatted(ms)).toList())
                     + " |"));
-    System.exit(0);
   }
 
   /** Made once and kept; 0 shots of an empty rack. */

@@ -5,14 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -69,7 +72,7 @@ class TogetherTest {
       assertThat(asked.status()).isEqualTo(200);
       assertThat(one.by("#ends")).containsText("a gust", withinASecond());
       assertThat(other.by("#ends")).containsText("a gust", withinASecond());
-      served.desk().rack().addBow("Sycamore", java.time.Instant.EPOCH, 200, 0.7, "");
+      served.desk().rack().addBow("Sycamore", Instant.EPOCH, 200, 0.7, "");
       assertThat(desktop.by("#bows")).containsText("Sycamore", withinASecond());
       all.forEach(Visit::assertUndisturbed);
     }
@@ -81,7 +84,7 @@ class TogetherTest {
       visit.page().waitForLoadState(LoadState.LOAD);
       visit.page().context().setOffline(true);
       for (String name : List.of("Larch", "Maple", "Osier")) {
-        served.desk().rack().addBow(name, java.time.Instant.EPOCH, 200, 0.7, "");
+        served.desk().rack().addBow(name, Instant.EPOCH, 200, 0.7, "");
       }
       assertThat(visit.by("#bows")).not().containsText("Osier");
       visit.page().context().setOffline(false);
@@ -90,6 +93,53 @@ class TogetherTest {
         assertThat(visit.by("#bows")).containsText(name);
       }
     }
+  }
+
+  /** From the address bar on, with Tab, Enter, Space and letters. */
+  @Test
+  void aBowIsEnteredAndPutOutOfUseByKeysAlone() {
+    try (Visit visit = visit("/rack", 1024, 800)) {
+      tabTo(visit, "summary", "add a bow");
+      visit.page().keyboard().press("Enter");
+      for (String typed : List.of("Plum", "", "44", "26")) {
+        tabTo(visit, "input", "");
+        if (!typed.isEmpty()) {
+          visit.page().keyboard().type(typed);
+        } else {
+          skipDate(visit);
+        }
+      }
+      visit.page().keyboard().press("Enter");
+      assertThat(visit.by("h1")).hasText("Plum");
+      tabTo(visit, "a", "reach");
+      visit.page().keyboard().press("Enter");
+      assertThat(visit.by("h1")).hasText("Which arrow carries enough?");
+      visit.assertUndisturbed();
+    }
+  }
+
+  private static void skipDate(Visit visit) {
+    while ("date".equals(visit.page().evaluate("() => document.activeElement.type"))) {
+      visit.page().keyboard().press("Tab"); // day, month, year
+    }
+    visit.page().keyboard().press("Shift+Tab");
+  }
+
+  private static void tabTo(Visit visit, String tag, String words) {
+    for (int i = 0; i < 120; i++) {
+      visit.page().keyboard().press("Tab");
+      boolean isThere =
+          (Boolean)
+              visit
+                  .page()
+                  .evaluate(
+                      "([tag, words]) => document.activeElement.matches(tag) && document.activeElement.textContent.includes(words)",
+                      List.of(tag, words));
+      if (isThere) {
+        return;
+      }
+    }
+    throw new AssertionError("120 times Tab don't lead to " + tag + " " + words);
   }
 
   /** What came over the wire, compressed as it came. */
@@ -124,17 +174,11 @@ class TogetherTest {
   @Test
   void namesAreShownAsTheyAreWritten() {
     String name = "<b>Yew & \"Elm\"</b> 100% #1?";
-    served.desk().rack().addBow(name, java.time.Instant.EPOCH, 200, 0.7, "");
-    served
-        .desk()
-        .rack()
-        .addArrow(name, 0.03, java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
+    served.desk().rack().addBow(name, Instant.EPOCH, 200, 0.7, "");
+    served.desk().rack().addArrow(name, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
     served.desk().tag("range", Optional.of(name), Optional.of(name), "test");
     try (Visit visit = visit("/rack", 1024, 740)) {
-      visit
-          .by("#bows a")
-          .filter(new com.microsoft.playwright.Locator.FilterOptions().setHasText(name))
-          .click();
+      visit.by("#bows a").filter(new Locator.FilterOptions().setHasText(name)).click();
       assertThat(visit.by("h1")).hasText(name);
       visit.by("a:has-text('bow card')").click();
       assertThat(visit.by("h1")).hasText(name);

@@ -137,7 +137,6 @@ public final class Store implements AutoCloseable {
         transaction -> {
           T result = work.apply(transaction);
           transaction.handle().rollback();
-          transaction.handle().begin();
           return result;
         });
   }

@@ -1,0 +1,65 @@
+package castwell.web.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class TextsTest {
+  private static final Texts ENGLISH = Texts.english();
+  private static final Pattern SAID = Pattern.compile("\\bsay\\(\\s*\"([a-z0-9_.]+)\"\\s*[,)]");
+  private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9_.]+)\"");
+
+  /** Put together from a part of a page's, an enum's or a chart's own name. */
+  private static final Pattern COMPOSED =
+      Pattern.compile(
+          "room\\..*|calibration\\.(agrees|differs|cant_tell)|bow\\.(momentum|energy|share)_(title|told)");
+
+  private static Set<String> in(Pattern pattern) throws IOException {
+    Set<String> found = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main"))) {
+      for (Path file : files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList()) {
+        Matcher matcher = pattern.matcher(Files.readString(file));
+        while (matcher.find()) {
+          found.add(matcher.group(1));
+        }
+      }
+    }
+    return found;
+  }
+
+  @Test
+  void whateverIsSaidIsThere() throws IOException {
+    Set<String> said = in(SAID);
+    assertThat(said).hasSizeGreaterThan(100);
+    assertThat(ENGLISH.all().keySet()).containsAll(said);
+  }
+
+  @Test
+  void whateverIsThereIsSaid() throws IOException {
+    Set<String> keys = new TreeSet<>(ENGLISH.all().keySet());
+    keys.removeAll(in(QUOTED));
+    keys.removeIf(key -> COMPOSED.matcher(key).matches());
+    assertThat(keys).isEmpty();
+  }
+
+  @Test
+  void argumentsStandInTheirPlacesAndCountWords() {
+    assertThat(ENGLISH.say("sessions.shots", 1, 2)).isEqualTo("1 shot counts, 2 set aside");
+    assertThat(ENGLISH.say("sessions.shots", 5, 0)).isEqualTo("5 shots count, 0 set aside");
+    assertThat(ENGLISH.say("rack.added", "$1 {0} \\")).isEqualTo("$1 {0} \\ is on the rack.");
+  }
+
+  @Test
+  void aKeyThatIsNotThereIsABug() {
+    assertThatThrownBy(() -> ENGLISH.say("no.such")).hasMessageContaining("no.such");
+  }
+}
