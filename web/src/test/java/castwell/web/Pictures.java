@@ -1,5 +1,7 @@
 package castwell.web;
 
+import static java.util.Locale.ROOT;
+
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -11,15 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 class Pictures {
   private static final Path PICTURES = Path.of("target", "pictures");
 
-  /** How a picture is taken. */
-  private record Screen(String name, int width, int height) {}
-
-  private static final List<Screen> SCREENS =
-      List.of(
-          new Screen("phone", 360, 740),
-          new Screen("tablet", 768, 1024),
-          new Screen("desktop", 1440, 900));
-
   @TempDir Path folder;
 
   @Test
@@ -28,7 +21,7 @@ class Pictures {
         Served empty = Served.withoutBoard(folder.resolve("empty"), "range");
         Served full = Served.withoutBoard(folder.resolve("full"), "range")) {
       Workbench.fill(full);
-      for (Screen screen : SCREENS) {
+      for (Workbench.Screen screen : Workbench.SCREENS) {
         for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
           take(browser, empty, false, screen, colours);
           take(browser, full, true, screen, colours);
@@ -38,27 +31,38 @@ class Pictures {
   }
 
   private static void take(
-      Browser browser, Served served, boolean isFull, Screen screen, ColorScheme colours) {
-    Workbench.pages(isFull)
-        .forEach(
-            (name, path) -> {
-              try (Visit visit =
-                  new Visit(browser, served.at(path), screen.width(), screen.height(), colours)) {
-                visit.page().waitForLoadState();
-                String picture =
-                    "%s-%s-%s-%s.png"
-                        .formatted(
-                            name,
-                            isFull ? "full" : "empty",
-                            screen.name(),
-                            colours.name().toLowerCase());
-                visit
-                    .page()
-                    .screenshot(
-                        new Page.ScreenshotOptions()
-                            .setPath(PICTURES.resolve(picture))
-                            .setFullPage(true));
-              }
-            });
+      Browser browser,
+      Served served,
+      boolean isFull,
+      Workbench.Screen screen,
+      ColorScheme colours) {
+    String how =
+        "-%s-%s-%s"
+            .formatted(isFull ? "full" : "empty", screen.name(), colours.name().toLowerCase(ROOT));
+    try (Visit visit = new Visit(browser, served.at("/enter"), screen, colours)) {
+      Workbench.pages(isFull)
+          .forEach(
+              (name, path) -> {
+                visit.page().navigate(served.at(path).toString());
+                Workbench.settle(visit, path);
+                take(visit, name + how, true);
+              });
+      visit.page().navigate(served.at("/").toString());
+      Workbench.SHEETS.forEach(
+          (name, button) -> {
+            Workbench.openSheet(visit, button);
+            take(visit, name + how, false);
+            visit.page().keyboard().press("Escape");
+          });
+    }
+  }
+
+  private static void take(Visit visit, String name, boolean whole) {
+    visit
+        .page()
+        .screenshot(
+            new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + ".png"))
+                .setFullPage(whole));
   }
 }

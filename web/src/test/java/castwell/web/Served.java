@@ -110,13 +110,22 @@ final class Served implements AutoCloseable {
     return over(folder, "range", port);
   }
 
+  /** The same at a port where one was before. */
+  static Served again(Path folder, String stationName, int httpPort) {
+    return over(folder, stationName, folder.resolve("no-board"), httpPort);
+  }
+
   private static Served over(Path folder, String stationName, Path path) {
+    return over(folder, stationName, path, 0);
+  }
+
+  private static Served over(Path folder, String stationName, Path path, int httpPort) {
     Daemon daemon = Daemon.open(folder);
     Settings settings = SettingsFile.read(folder);
     PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
     Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
-    HttpAddress any = new HttpAddress(settings.listen().host(), 0);
+    HttpAddress any = new HttpAddress(settings.listen().host(), httpPort);
     return start(daemon, settings, List.of(station), Map.of(stationName, port), any, false);
   }
 

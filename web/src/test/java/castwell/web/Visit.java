@@ -45,6 +45,10 @@ final class Visit implements AutoCloseable {
     page.navigate(address.toString());
   }
 
+  Visit(Browser browser, URI address, Workbench.Screen screen, ColorScheme colours) {
+    this(browser, address, screen.width(), screen.height(), colours);
+  }
+
   static Visit onAPhone(Browser browser, Served served) {
     return new Visit(browser, served.at("/"), 360, 740, ColorScheme.LIGHT);
   }

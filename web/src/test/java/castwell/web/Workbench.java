@@ -1,5 +1,7 @@
 package castwell.web;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,22 @@ import java.util.TreeMap;
  * by its figures.
  */
 final class Workbench {
+  /** How large somebody's screen is. */
+  record Screen(String name, int width, int height) {}
+
+  static final Screen PHONE = new Screen("phone", 360, 740);
+  static final Screen DESKTOP = new Screen("desktop", 1440, 900);
+  static final List<Screen> SCREENS = List.of(PHONE, new Screen("tablet", 768, 1024), DESKTOP);
+
+  /** What the range page's buttons open. */
+  static final Map<String, String> SHEETS =
+      new TreeMap<>(
+          Map.of(
+              "which-bow", "#bow",
+              "which-arrow", "#arrow",
+              "a-plan", "#plan-open",
+              "a-speed", "#typed"));
+
   private static final Map<String, double[]> BOWS =
       new TreeMap<>(
           Map.of(
@@ -45,6 +63,22 @@ final class Workbench {
       pages.put("session", "/sessions/2026-05-10");
     }
     return pages;
+  }
+
+  /** Until all is there that comes after the page itself. */
+  static void settle(Visit visit, String path) {
+    visit.page().waitForLoadState();
+    if (path.equals("/gates.html")) {
+      assertThat(visit.by("#items > li").first()).isVisible();
+    } else if (path.equals("/")) {
+      assertThat(visit.by("#version")).containsText("Castwell");
+    }
+  }
+
+  static void openSheet(Visit visit, String button) {
+    settle(visit, "/");
+    visit.by(button).click();
+    assertThat(visit.by("#sheet")).isVisible();
   }
 
   /** By the same API as the pages use. */

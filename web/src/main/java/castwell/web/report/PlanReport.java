@@ -145,10 +145,10 @@ public final class PlanReport {
         .ifPresent(
             c ->
                 sentences.add(
-                    "With %s the energy would be known to +-%s ft lbf and the virtual mass to +-%s gr (one standard uncertainty)."
+                    "With %s the energy's standard uncertainty would be %s ft lbf, the virtual mass's %s gr."
                         .formatted(
                             String.join(", ", design.arrows()),
-                            Trade.plain(c.precision().energySe() / JOULES_PER_FOOT_POUND, 2),
+                            Trade.plain(c.precision().energySe() / JOULES_PER_FOOT_POUND, 1),
                             Trade.plain(c.precision().virtualMassSe() / KILOGRAMS_PER_GRAIN, 0))));
     if (shots > PlanDesign.MOST_BLOCKS) {
       sentences.add("The order holds the first %d blocks.".formatted(PlanDesign.MOST_BLOCKS));

@@ -18,24 +18,27 @@ const SHAPES = [d3.symbolCircle, d3.symbolSquare, d3.symbolTriangle, d3.symbolDi
 const STYLES = ['FIRST', 'SECOND', 'THIRD', 'FOURTH', 'FIFTH', 'SIXTH', 'SEVENTH'];
 const ASIDE_D = 'M-7-4-4-7 0-3 4-7 7-4 3 0 7 4 4 7 0 3-4 7-7 4-3 0Z';
 
-/** Draws every chart under `root`, and anew whenever its place changes its width. */
+/** Draws every chart under `root`. */
 export function drawCharts(root) {
-  for (const place of root.querySelectorAll('[data-chart]')) {
-    const chart = JSON.parse(place.dataset.chart);
-    let drawn = 0;
-    const draw = () => {
-      const width = Math.floor(place.clientWidth);
-      if (width > 0 && width !== drawn) {
-        drawn = width;
-        drawChart(place, chart, width);
-      }
-    };
-    new ResizeObserver(draw).observe(place);
-    draw();
-  }
+  root.querySelectorAll('[data-chart]').forEach(drawChart);
 }
 
-function drawChart(place, chart, width) {
+/** Draws a place's chart, and anew whenever the place changes its width. */
+export function drawChart(place) {
+  const chart = JSON.parse(place.dataset.chart);
+  let drawn = 0;
+  const draw = () => {
+    const width = Math.floor(place.clientWidth);
+    if (width > 0 && width !== drawn) {
+      drawn = width;
+      drawAt(place, chart, width);
+    }
+  };
+  new ResizeObserver(draw).observe(place);
+  draw();
+}
+
+function drawAt(place, chart, width) {
   const isRows = Boolean(chart.y.names);
   const height = isRows ? chart.y.names.length * ROW + TOP + BOTTOM : Math.min(HEIGHT, Math.max(260, width * 0.75));
   const x = scale(chart.x, chart.marks, 'x', [isRows ? RIGHT : LEFT, width - RIGHT]);
@@ -50,6 +53,7 @@ function drawChart(place, chart, width) {
     .attr('width', width - (isRows ? 0 : LEFT)).attr('height', height - BOTTOM);
   const inside = svg.append('g').attr('clip-path', `url(#${id})`);
   for (const mark of inOrder(chart.marks)) DRAW[mark.kind](inside, mark, x, y, width, height);
+  if (isRows) rowNames(svg, chart.y.names, y);
   const told = document.createElement('p');
   told.className = 'told';
   place.replaceChildren(legend(chart.marks), svg.node(), told);
@@ -89,15 +93,17 @@ function axes(svg, chart, x, y, width, height) {
   svg.append('g').attr('class', 'scale').attr('transform', `translate(0 ${foot})`).call(bottom);
   svg.append('text').attr('class', 'label').attr('x', width - RIGHT).attr('y', height - 8).attr('text-anchor', 'end')
     .text(chart.x.label);
-  if (isRows) {
-    svg.append('g').selectAll('text').data(chart.y.names).join('text').attr('class', 'row-name')
-      .attr('x', RIGHT).attr('y', (_, i) => y(i) - 14).text((name) => name);
-    return;
-  }
+  if (isRows) return;
   const left = d3.axisLeft(y).ticks(6).tickSizeOuter(0).tickSizeInner(-(width - LEFT - RIGHT));
   svg.append('g').attr('class', 'scale').attr('transform', `translate(${LEFT} 0)`).call(left);
   svg.append('text').attr('class', 'label').attr('transform', `translate(14 ${TOP}) rotate(-90)`)
     .attr('text-anchor', 'end').text(chart.y.label);
+}
+
+// Over the marks, so that no line runs through a name.
+function rowNames(svg, names, y) {
+  svg.append('g').selectAll('text').data(names).join('text').attr('class', 'row-name')
+    .attr('x', RIGHT).attr('y', (_, i) => y(i) - 14).text((name) => name);
 }
 
 const symbol = (style) => (style === 'ASIDE' ? ASIDE_D : d3.symbol(SHAPES[Math.max(0, STYLES.indexOf(style))], 110)());

@@ -1,0 +1,75 @@
+// Makes a part of the page what it is to be, and leaves alone what is so already: what somebody opened, ticked, stands
+// on or scrolled to stays. Elements with an id are known again wherever they have come to.
+
+const LEFT_TO_PEOPLE = 'open';
+
+/** `now` becomes as `wanted`; `redraw` is called with each place of a chart whose data is another. */
+export function morph(now, wanted, redraw) {
+  if (now.nodeType !== Node.ELEMENT_NODE) {
+    if (now.data !== wanted.data) now.data = wanted.data;
+    return;
+  }
+  if (isFilledIn(now)) return;
+  if (now.dataset.chart !== undefined) {
+    if (now.dataset.chart !== wanted.dataset.chart) {
+      now.replaceWith(wanted);
+      redraw(wanted);
+    }
+    return;
+  }
+  morphAttributes(now, wanted);
+  morphChildren(now, wanted, redraw);
+}
+
+function morphAttributes(now, wanted) {
+  for (const {name, value} of wanted.attributes) {
+    if (name !== LEFT_TO_PEOPLE && now.getAttribute(name) !== value) now.setAttribute(name, value);
+  }
+  for (const {name} of [...now.attributes]) {
+    if (name !== LEFT_TO_PEOPLE && !wanted.hasAttribute(name)) now.removeAttribute(name);
+  }
+}
+
+function morphChildren(now, wanted, redraw) {
+  const ids = new Set([...wanted.children].map((child) => child.id).filter(Boolean));
+  for (const child of [...now.children]) if (child.id && !ids.has(child.id)) child.remove();
+  const known = new Map([...now.children].filter((child) => child.id).map((child) => [child.id, child]));
+  let at = now.firstChild;
+  for (const child of [...wanted.childNodes]) {
+    const same = known.get(child.id) ?? (at && isAlike(at, child) ? at : null);
+    if (same && same === at) at = at.nextSibling;
+    else now.insertBefore(same ?? child, at);
+    if (same) morph(same, child, redraw);
+    else if (child.nodeType === Node.ELEMENT_NODE) charts(child).forEach(redraw);
+  }
+  while (at) {
+    const gone = at;
+    at = at.nextSibling;
+    gone.remove();
+  }
+}
+
+const isAlike = (now, wanted) => now.nodeName === wanted.nodeName && !now.id && !wanted.id;
+
+const charts = (root) => (root.matches('[data-chart]') ? [root] : [...root.querySelectorAll('[data-chart]')]);
+
+// With the fold it is in, lest the words on it and those within tell of different times.
+function isFilledIn(element) {
+  if (!element.matches('form, details')) return false;
+  const fields = [...element.querySelectorAll('input, textarea, select')];
+  return (fields.length > 0 && element.contains(document.activeElement)) || fields.some(isChanged);
+}
+
+function isChanged(field) {
+  if (field.type === 'hidden') return false;
+  if (field.type === 'checkbox' || field.type === 'radio') return field.checked !== field.defaultChecked;
+  if (field.options) return isChosenAnew(field.options);
+  return field.value !== field.defaultValue;
+}
+
+// Where none is marked, a list begins with its first.
+function isChosenAnew(options) {
+  const all = [...options];
+  const first = all.find((option) => option.defaultSelected) ?? all[0];
+  return first !== undefined && !first.selected;
+}
