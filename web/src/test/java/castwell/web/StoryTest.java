@@ -2,6 +2,7 @@ package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -11,8 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -135,6 +138,7 @@ class StoryTest {
       open(visit, served, "/rework");
       assertThat(visit.by("select[name=bow]")).hasValue("Yew");
       assertThat(visit.by("#answer .answer")).containsText("Yew is faster by");
+      assertTells(visit.by("#answer .answer").textContent(), fpsGained());
       assertThat(visit.by("#answer")).containsText("taken out by Elm");
       assertThat(visit.by("#answer")).containsText("Its virtual mass changed");
       assertThat(visit.by("#chart-changes svg").first()).isVisible();
@@ -179,6 +183,25 @@ class StoryTest {
     assertThat(visit.by("#bar")).containsText("The rework is entered.");
     assertThat(visit.by("#life")).containsText("tips narrowed");
     assertThat(visit.by("#life")).containsText("49.5 lb at 27 in");
+  }
+
+  /** What the model with the numbers above says, over all arrows. */
+  private static double fpsGained() {
+    return Arrays.stream(GRAINS)
+        .map(grains -> (mps(45, 240, grains) - mps(45, 340, grains)) / 0.3048)
+        .average()
+        .orElseThrow();
+  }
+
+  /** A change with its interval, in which the truth lies. */
+  private static void assertTells(String sentence, double truth) {
+    Matcher told =
+        Pattern.compile("faster by ([\\d.]+) ft/s \\(([\\d.]+) to ([\\d.]+)\\)").matcher(sentence);
+    assertThat(told.find()).as(sentence).isTrue();
+    assertThat(truth)
+        .as(sentence)
+        .isBetween(Double.parseDouble(told.group(2)), Double.parseDouble(told.group(3)))
+        .isCloseTo(Double.parseDouble(told.group(1)), within(0.2));
   }
 
   /** One page, read back by pdftotext: its pages end with a form feed each. */
