@@ -3,6 +3,7 @@ package castwell.capture.store;
 import castwell.capture.store.Sessions.Session;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
@@ -122,6 +123,30 @@ public final class Cells {
 
   private static Double known(double value) {
     return Double.isNaN(value) ? null : (Double) value;
+  }
+
+  /** The sessions whose cells are made by these rules, the first begun first. */
+  public List<Session> made(int rules) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session
+            JOIN cells_made ON session_id = session.id AND rules = ? ORDER BY started_ms, id""")
+        .bind(0, rules)
+        .map(SESSION)
+        .list();
+  }
+
+  /** One session's, in no order. */
+  public Set<Row> ofSession(long sessionId) {
+    return handle
+        .createQuery(
+            """
+            SELECT session.name AS session, cell.* FROM cell JOIN session ON session.id = cell.session_id
+            WHERE cell.session_id = ?""")
+        .bind(0, sessionId)
+        .map(ROW)
+        .set();
   }
 
   /** Those made, over all sessions together, of every bow in every state. */
