@@ -96,6 +96,28 @@ class TogetherTest {
     assertThat(asked.status()).as("%s", asked.json()).isBetween(200, 299);
   }
 
+  @Test
+  void theRangeIsReadInMetresByWhoeverChoseThem() {
+    served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
+    Asked.send("POST", served.at("/api/stations/range/readings"), "{\"speed_fps\":150}");
+    try (Visit visit = visit("/", 360, 740)) {
+      assertThat(visit.by("#speed")).hasText("150.0");
+      assertThat(visit.by("#speed-unit")).hasText("ft/s");
+      visit.by("[data-units=si]").click();
+      // 150 ft/s are 45.72 m/s, 560 gr 36.29 g and 48 lb 213.5 N: NIST SP 811
+      assertThat(visit.by("#speed-unit")).hasText("m/s");
+      assertThat(visit.by("#speed")).hasText("45.7");
+      assertThat(visit.by("#arrow")).containsText("36.29 g");
+      assertThat(visit.by("#bow")).containsText("214 N at 68.6 cm");
+      visit.screenshot("range-si-360x740");
+      visit.by("#typed").click();
+      visit.by("dialog[open] [name=speed_fps]").fill("46.5");
+      visit.by("dialog[open] button.main").click();
+      assertThat(visit.by("#speed")).hasText("46.5");
+      visit.assertUndisturbed();
+    }
+  }
+
   /** From the address bar on, with Tab, Enter, Space and letters. */
   @Test
   void aBowIsEnteredAndItsPagesFoundByKeysAlone() {

@@ -185,6 +185,14 @@ class WorkbenchApiTest {
   }
 
   @Test
+  void whatAnArrowShouldCarryIsDrawnIn() {
+    assertThat(page(served.at("/bows/Alder")).body()).doesNotContain("asked for");
+    assertThat(page(served.at("/bows/Alder?momentum=0.4")).body()).contains("asked for: 0.4 slug");
+    assertThat(page(served.at("/bows/Alder?energy=25")).body()).contains("asked for: 25 ft");
+    assertThat(page(served.at("/bows/Alder?energy=much")).statusCode()).isEqualTo(400);
+  }
+
+  @Test
   void onePersonReadsMetresWhereAnotherReadsFeet() throws IOException, InterruptedException {
     HttpRequest metric =
         HttpRequest.newBuilder(served.at("/bows/Alder"))

@@ -2,7 +2,9 @@ package castwell.capture.store;
 
 import castwell.capture.store.Sessions.Session;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
@@ -35,9 +37,10 @@ public final class Cells {
               row.getDouble("gates_mean_square"),
               row.getInt("set_aside"));
 
-  private static final String SUMS =
+  /** All that shots of a bow state with an arrow come to over one set-up, sessions together. */
+  private static final String TOGETHER =
       """
-      SELECT '' AS session, bow_id, since_ms, arrow_id, set_up, coalesce(sum(n * set_up_u) / sum(n), 0) AS set_up_u,
+      bow_id, since_ms, arrow_id, set_up, coalesce(sum(n * set_up_u) / sum(n), 0) AS set_up_u,
         sum(n) AS n, %1$d + sum(n * (mean_mps - %1$d)) / sum(n) AS mean_mps,
         coalesce(max(0, sum(sum_squares + n * (mean_mps - %1$d) * (mean_mps - %1$d))
           - sum(n * (mean_mps - %1$d)) * sum(n * (mean_mps - %1$d)) / sum(n)), 0) AS sum_squares,
@@ -45,6 +48,21 @@ public final class Cells {
         coalesce(sum(n * gates_mean_square) / sum(n), 0) AS gates_mean_square, sum(set_aside) AS set_aside
       FROM cell"""
           .formatted(MIDDLE_MPS);
+
+  /**
+   * The totals, but where a session that isn't made any more is among them: there the others'
+   * together.
+   */
+  private static final String SUMS =
+      """
+      WITH unmade AS (SELECT id FROM session WHERE NOT EXISTS
+          (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules)),
+        mixed AS (SELECT DISTINCT bow_id, since_ms, arrow_id FROM cell WHERE session_id IN unmade)
+      SELECT '' AS session, cell_total.* FROM cell_total
+        WHERE (bow_id, since_ms, arrow_id) NOT IN mixed AND %1$s
+      UNION ALL SELECT '' AS session, %2$s
+        WHERE (bow_id, since_ms, arrow_id) IN mixed AND session_id NOT IN unmade AND %1$s
+        GROUP BY bow_id, since_ms, arrow_id, set_up""";
 
   private final Handle handle;
 
@@ -89,6 +107,7 @@ public final class Cells {
 
   /** A session's cells in the place of those it had. */
   public void make(long sessionId, int rules, List<Row> rows) {
+    Set<Key> changed = keys(sessionId);
     handle.execute("DELETE FROM cell WHERE session_id = ?", sessionId);
     handle.execute("DELETE FROM cells_made WHERE session_id = ?", sessionId);
     PreparedBatch batch =
@@ -118,16 +137,64 @@ public final class Cells {
       batch.execute();
     }
     handle.execute("INSERT INTO cells_made (session_id, rules) VALUES (?, ?)", sessionId, rules);
+    changed.addAll(keys(sessionId));
+    changed.forEach(this::total);
+  }
+
+  /** A bow state with an arrow. */
+  private record Key(long bowId, long sinceMs, long arrowId) {}
+
+  private Set<Key> keys(long sessionId) {
+    return new HashSet<>(
+        handle
+            .createQuery("SELECT bow_id, since_ms, arrow_id FROM cell WHERE session_id = ?")
+            .bind(0, sessionId)
+            .map(ConstructorMapper.of(Key.class))
+            .list());
+  }
+
+  private void total(Key key) {
+    String which = " WHERE bow_id = ? AND since_ms = ? AND arrow_id = ?";
+    handle.execute("DELETE FROM cell_total" + which, key.bowId(), key.sinceMs(), key.arrowId());
+    handle.execute(
+        "INSERT INTO cell_total SELECT " + TOGETHER + which + " GROUP BY set_up",
+        key.bowId(),
+        key.sinceMs(),
+        key.arrowId());
   }
 
   private static Double known(double value) {
     return Double.isNaN(value) ? null : (Double) value;
   }
 
+  /** The sessions whose cells are made by these rules, the first begun first. */
+  public List<Session> made(int rules) {
+    return handle
+        .createQuery(
+            """
+            SELECT id, station, name, started_ms FROM session
+            JOIN cells_made ON session_id = session.id AND rules = ? ORDER BY started_ms, id""")
+        .bind(0, rules)
+        .map(SESSION)
+        .list();
+  }
+
+  /** One session's, in no order. */
+  public Set<Row> ofSession(long sessionId) {
+    return handle
+        .createQuery(
+            """
+            SELECT session.name AS session, cell.* FROM cell JOIN session ON session.id = cell.session_id
+            WHERE cell.session_id = ?""")
+        .bind(0, sessionId)
+        .map(ROW)
+        .set();
+  }
+
   /** Those made, over all sessions together, of every bow in every state. */
   public List<Row> sums(int rules) {
     return handle
-        .createQuery(SUMS + made() + " GROUP BY bow_id, since_ms, arrow_id, set_up")
+        .createQuery(SUMS.formatted("TRUE", TOGETHER))
         .bind("rules", rules)
         .map(ROW)
         .list();
@@ -136,20 +203,12 @@ public final class Cells {
   /** The same of one bow state. */
   public List<Row> sums(int rules, long bowId, Instant since) {
     return handle
-        .createQuery(
-            SUMS
-                + made()
-                + " AND bow_id = :bow AND since_ms = :since GROUP BY bow_id, since_ms, arrow_id, set_up")
+        .createQuery(SUMS.formatted("bow_id = :bow AND since_ms = :since", TOGETHER))
         .bind("rules", rules)
         .bind("bow", bowId)
         .bind("since", since)
         .map(ROW)
         .list();
-  }
-
-  private static String made() {
-    return " WHERE session_id NOT IN (SELECT id FROM session WHERE NOT EXISTS"
-        + " (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules))";
   }
 
   /**

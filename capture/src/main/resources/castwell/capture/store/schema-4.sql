@@ -48,6 +48,22 @@ CREATE TABLE cell (
 CREATE INDEX cell_sums ON cell (bow_id, since_ms, arrow_id, set_up, n, mean_mps, sum_squares, slowest_mps, fastest_mps,
   gates_mean_square, set_up_u, set_aside);
 
+CREATE TABLE cell_total (
+  bow_id INTEGER NOT NULL REFERENCES bow (id),
+  since_ms INTEGER NOT NULL,
+  arrow_id INTEGER NOT NULL REFERENCES arrow (id),
+  set_up TEXT NOT NULL,
+  set_up_u REAL NOT NULL,
+  n INTEGER NOT NULL,
+  mean_mps REAL,
+  sum_squares REAL NOT NULL,
+  slowest_mps REAL,
+  fastest_mps REAL,
+  gates_mean_square REAL NOT NULL,
+  set_aside INTEGER NOT NULL,
+  PRIMARY KEY (bow_id, since_ms, arrow_id, set_up)
+) WITHOUT ROWID;
+
 CREATE TABLE cells_made (
   session_id INTEGER PRIMARY KEY REFERENCES session (id),
   rules INTEGER NOT NULL

@@ -34,6 +34,7 @@ class AppendOnlyTest {
           "passage",
           "figure",
           "cell",
+          "cell_total",
           "cells_made",
           "feed",
           "feed_place",

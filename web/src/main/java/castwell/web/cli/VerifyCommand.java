@@ -2,8 +2,11 @@ package castwell.web.cli;
 
 import castwell.capture.daemon.Verification;
 import castwell.capture.store.Store;
+import castwell.web.report.CellLedger;
 import castwell.web.settings.SettingsFile;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
@@ -25,9 +28,14 @@ final class VerifyCommand implements Callable<Integer> {
             new Verification(SettingsFile.read(folder).capture())
                 .verify(store, (done, all) -> progress.reached(100 * done / all));
       }
+      List<String> wrong =
+          outcome.faultCount() == 0 ? CellLedger.wrong(store, ZoneId.systemDefault()) : List.of();
       outcome.faults().forEach(System.out::println);
+      wrong.forEach(
+          session ->
+              System.out.printf("The sums kept of session %s aren't its shots'.%n", session));
       System.out.println(words(outcome));
-      return outcome.faultCount() == 0 ? 0 : 1;
+      return outcome.faultCount() == 0 && wrong.isEmpty() ? 0 : 1;
     }
   }
 

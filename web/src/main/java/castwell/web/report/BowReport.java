@@ -4,6 +4,7 @@ import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.bow.Advice;
 import castwell.analysis.bow.BowCells;
@@ -146,7 +147,7 @@ public final class BowReport {
                         who,
                         Trade.plain(c.gpp(), 0),
                         Trade.plain(c.massKg() / KILOGRAMS_PER_GRAIN, 0),
-                        Trade.said(METRES_PER_FOOT, "ft/s", 1, c.speedMps().only(Kind.OWN)),
+                        Saying.TRADE.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
                         ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
         .orElse(who + ": its shots can't tell a cast yet.");
   }

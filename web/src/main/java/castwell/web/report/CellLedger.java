@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -52,6 +53,20 @@ public final class CellLedger {
       store.writing(
           t -> t.cells().make(session.id(), RULES, new CellLedger(t, zone).rows(session)));
     }
+  }
+
+  /** The sessions whose made cells aren't what their shots say, by name: there should be none. */
+  public static List<String> wrong(Store store, ZoneId zone) {
+    return store.read(
+        t -> {
+          CellLedger ledger = new CellLedger(t, zone);
+          return t.cells().made(RULES).stream()
+              .filter(
+                  session ->
+                      !t.cells().ofSession(session.id()).equals(Set.copyOf(ledger.rows(session))))
+              .map(Session::name)
+              .toList();
+        });
   }
 
   /** Every bow state's cells, sessions together. */

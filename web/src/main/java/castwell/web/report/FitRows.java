@@ -3,6 +3,8 @@ package castwell.web.report;
 import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.ENERGY;
 
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.JointRegion;
@@ -47,8 +49,8 @@ final class FitRows {
             : "(correlation %s), so read them as a pair".formatted(Trade.plain(correlation, 2));
     return "It hands over %s, and keeps as much as %s moving with the arrow would; the two go together %s."
         .formatted(
-            Trade.said(JOULES_PER_FOOT_POUND, "ft lbf", 1, bow.energyJ().only(Kind.OWN)),
-            Trade.said(KILOGRAMS_PER_GRAIN, "gr", 0, bow.virtualMassKg()),
+            Saying.TRADE.said(ENERGY, 1, bow.energyJ().only(Kind.OWN)),
+            Saying.TRADE.said(ARROW_MASS, 0, bow.virtualMassKg()),
             pair);
   }
 

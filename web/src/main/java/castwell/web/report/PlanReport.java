@@ -1,8 +1,9 @@
 package castwell.web.report;
 
-import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.capture.store.Transaction;
@@ -62,10 +63,12 @@ public final class PlanReport {
     }
   }
 
+  private final Saying saying;
   private final PlanDesign design;
   private final Wish wish;
 
-  private PlanReport(PlanDesign design) {
+  private PlanReport(PlanDesign design, Saying saying) {
+    this.saying = saying;
     this.design = design;
     this.wish = design.wish();
   }
@@ -75,7 +78,11 @@ public final class PlanReport {
   }
 
   public static Report of(PlanDesign design) {
-    return new PlanReport(design).report();
+    return of(design, Saying.TRADE);
+  }
+
+  public static Report of(PlanDesign design, Saying saying) {
+    return new PlanReport(design, saying).report();
   }
 
   private Report report() {
@@ -121,17 +128,17 @@ public final class PlanReport {
     int shots = design.shots();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "To see a change of %s ft/s with a chance of %s %%, shoot each arrow %d times before and %d after%s."
+        "To see a change of %s with a chance of %s %%, shoot each arrow %d times before and %d after%s."
             .formatted(
-                Trade.plain(Math.abs(wish.changeMps()) / METRES_PER_FOOT, 1),
+                saying.plain(SPEED, 1, Math.abs(wish.changeMps())),
                 Trade.plain(100 * wish.power(), 0),
                 shots,
                 shots,
                 design.cells() == 4 ? ", with each bow, the control like the one reworked" : ""));
     sentences.add(
-        "That takes a shot to scatter by %s ft/s%s, and is for one arrow alone: several arrows together see less."
+        "That takes a shot to scatter by %s%s, and is for one arrow alone: several arrows together see less."
             .formatted(
-                Trade.plain(design.sdMps() / METRES_PER_FOOT, 2),
+                saying.plain(SPEED, 2, design.sdMps()),
                 wish.sdMps().isPresent()
                     ? ""
                     : ", as your own did (%d degrees of freedom)"
@@ -145,11 +152,11 @@ public final class PlanReport {
         .ifPresent(
             c ->
                 sentences.add(
-                    "With %s the energy's standard uncertainty would be %s ft lbf, the virtual mass's %s gr."
+                    "With %s the energy's standard uncertainty would be %s, the virtual mass's %s."
                         .formatted(
                             String.join(", ", design.arrows()),
-                            Trade.plain(c.precision().energySe() / JOULES_PER_FOOT_POUND, 1),
-                            Trade.plain(c.precision().virtualMassSe() / KILOGRAMS_PER_GRAIN, 0))));
+                            saying.plain(ENERGY, 1, c.precision().energySe()),
+                            saying.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
     if (shots > PlanDesign.MOST_BLOCKS) {
       sentences.add("The order holds the first %d blocks.".formatted(PlanDesign.MOST_BLOCKS));
     }

@@ -3,6 +3,7 @@ package castwell.web.report;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.Features;
 import castwell.analysis.compare.Ranking;
@@ -200,7 +201,7 @@ public final class RankingReport {
             gpp(),
             best.bow(),
             alone || ranking.bows().size() == 1 ? "" : ", but not surely",
-            Trade.said(METRES_PER_FOOT, "ft/s", 1, best.castMps()),
+            Saying.TRADE.said(SPEED, 1, best.castMps()),
             Trade.plain(grains, 0));
   }
 }

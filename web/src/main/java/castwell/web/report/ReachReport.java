@@ -3,6 +3,8 @@ package castwell.web.report;
 import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.MOMENTUM;
 
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
@@ -83,7 +85,7 @@ public final class ReachReport {
 
   private Report report() {
     List<Map<String, Object>> rows = reached.bows().stream().map(ReachReport::row).toList();
-    List<String> sentences = sentences(reached);
+    List<String> sentences = sentences(reached, Saying.TRADE);
     return new Report(
         sentences,
         List.of(new ReportTable("Least arrow", BOWS, rows)),
@@ -122,7 +124,7 @@ public final class ReachReport {
         .map();
   }
 
-  static List<String> sentences(Reached reached) {
+  static List<String> sentences(Reached reached, Saying saying) {
     Wanted wanted = reached.wanted();
     Target target = reached.target();
     List<String> unknown = reached.unknown();
@@ -130,8 +132,8 @@ public final class ReachReport {
     boolean energy = target instanceof Target.KineticEnergy;
     String what =
         energy
-            ? Trade.said(JOULES_PER_FOOT_POUND, "ft lbf", 1, target.wanted())
-            : Trade.said(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, "slug ft/s", 3, target.wanted());
+            ? saying.said(ENERGY, 1, target.wanted())
+            : saying.said(MOMENTUM, 3, target.wanted());
     String from =
         wanted instanceof Like like ? ", what %s gives %s".formatted(like.bow(), like.arrow()) : "";
     long reaching = reached.bows().stream().filter(bow -> bow.verdict().startsWith("yes")).count();

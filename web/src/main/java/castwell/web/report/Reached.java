@@ -75,8 +75,8 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   }
 
   /** The answer first, the caution last. */
-  public List<String> sentences() {
-    return ReachReport.sentences(this);
+  public List<String> sentences(Saying saying) {
+    return ReachReport.sentences(this, saying);
   }
 
   private static Target target(Shelf shelf, Wanted wanted) {

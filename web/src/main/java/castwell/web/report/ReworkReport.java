@@ -39,7 +39,7 @@ public final class ReworkReport {
     List<Map<String, Object>> conditions = ConditionRows.of(shelf, reworked);
     List<Map<String, Object>> rows = new ArrayList<>(ReworkRows.of(reworked.change()));
     reworked.others().forEach(other -> rows.addAll(ReworkRows.of(other)));
-    List<String> sentences = ReworkWords.of(reworked, request.gpp(), conditions);
+    List<String> sentences = ReworkWords.of(reworked, request.gpp(), conditions, Saying.TRADE);
     return new Report(
         sentences,
         List.of(

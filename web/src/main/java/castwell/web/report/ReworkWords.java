@@ -1,6 +1,6 @@
 package castwell.web.report;
 
-import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.Control;
 import castwell.analysis.uncertainty.Kind;
@@ -16,12 +16,13 @@ final class ReworkWords {
 
   private ReworkWords() {}
 
-  static List<String> of(Reworked reworked, double gpp, List<Map<String, Object>> conditions) {
+  static List<String> of(
+      Reworked reworked, double gpp, List<Map<String, Object>> conditions, Saying saying) {
     List<String> sentences = new ArrayList<>();
     Reworked.Pair bow = reworked.bow();
     Quantity effect = reworked.effect();
     Control control = reworked.control();
-    String by = Trade.said(METRES_PER_FOOT, "ft/s", 1, effect.only(Kind.OWN));
+    String by = saying.said(SPEED, 1, effect.only(Kind.OWN));
     String name = bow.before().bow();
     sentences.add(
         switch (reworked.conclusion()) {
@@ -38,11 +39,7 @@ final class ReworkWords {
           "The day itself was taken out by %s, which changed by %s."
               .formatted(
                   String.join(" and ", reworked.controls()),
-                  Trade.said(
-                      METRES_PER_FOOT,
-                      "ft/s",
-                      1,
-                      control.meanChange().orElseThrow().only(Kind.OWN))));
+                  saying.said(SPEED, 1, control.meanChange().orElseThrow().only(Kind.OWN))));
     }
     if (!control.changes().isEmpty() && control.changes().size() < ENOUGH_CONTROLS) {
       sentences.add(
@@ -62,8 +59,7 @@ final class ReworkWords {
             q ->
                 sentences.add(
                     "At the same %s grains per pound, each with its own draw weight, the change is %s."
-                        .formatted(
-                            Trade.plain(gpp, 0), Trade.said(METRES_PER_FOOT, "ft/s", 1, q))));
+                        .formatted(Trade.plain(gpp, 0), saying.said(SPEED, 1, q))));
     sentences.add(
         reworked
             .moved()

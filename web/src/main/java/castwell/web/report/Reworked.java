@@ -39,8 +39,8 @@ public record Reworked(
   }
 
   /** The answer, then what it can't rule out. */
-  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request) {
-    return ReworkWords.of(this, request.gpp(), ConditionRows.of(new Shelf(t, zone), this));
+  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request, Saying saying) {
+    return ReworkWords.of(this, request.gpp(), ConditionRows.of(new Shelf(t, zone), this), saying);
   }
 
   /** With all its uncertainty. */

@@ -1,6 +1,7 @@
 package castwell.web.report;
 
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Drift;
@@ -41,9 +42,13 @@ public final class SessionReport {
    * @param name the last session begun otherwise
    */
   public static Report of(Transaction t, ZoneId zone, Optional<String> name) {
+    return of(t, zone, name, Saying.TRADE);
+  }
+
+  public static Report of(Transaction t, ZoneId zone, Optional<String> name, Saying saying) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(session, cells);
+    return report(session, cells, saying);
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -62,13 +67,13 @@ public final class SessionReport {
                     .orElse("There is no session yet: shoot, or import shots.")));
   }
 
-  private static Report report(Session session, SessionCells found) {
+  private static Report report(Session session, SessionCells found, Saying saying) {
     List<Cell> cells = found.cells();
     List<Map<String, Object>> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<Map<String, Object>> first = firstShots(cells);
     List<Map<String, Object>> aside = aside(cells);
-    List<String> sentences = sentences(session, found, cells, drift, first);
+    List<String> sentences = sentences(session, found, cells, drift, first, saying);
     return new Report(
         sentences,
         List.of(
@@ -139,7 +144,8 @@ public final class SessionReport {
       SessionCells found,
       List<Cell> cells,
       Optional<Quantity> drift,
-      List<Map<String, Object>> first) {
+      List<Map<String, Object>> first,
+      Saying saying) {
     int counting = cells.stream().mapToInt(cell -> cell.shots().size()).sum();
     int aside = cells.stream().mapToInt(cell -> cell.setAside().size()).sum();
     int strays = found.findings().excluded().size();
@@ -159,27 +165,28 @@ public final class SessionReport {
       sentences.add("Too few repeats to look for strays: nothing was set aside by the spread.");
     } else {
       sentences.add(
-          "Within its cells a shot scatters by %s ft/s (one standard deviation, %d degrees of freedom)."
+          "Within its cells a shot scatters by %s (one standard deviation, %d degrees of freedom)."
               .formatted(
-                  Trade.plain(found.findings().pooledSd() / METRES_PER_FOOT, 2),
+                  saying.plain(SPEED, 2, found.findings().pooledSd()),
                   found.findings().degreesOfFreedom()));
     }
-    drift.ifPresent(d -> sentences.add(drifted(d)));
+    drift.ifPresent(d -> sentences.add(drifted(d, saying)));
     first.stream()
         .filter(row -> (Double) row.get("p") < ALPHA)
         .forEach(
             row ->
                 sentences.add(
-                    "%s's first %d shots were %s ft/s off its others."
+                    "%s's first %d shots were %s off its others."
                         .formatted(
                             row.get("bow"),
                             Drift.FIRST_SHOTS,
-                            ReportText.shown(row.get("difference_fps"), 1))));
+                            saying.plain(
+                                SPEED, 1, (Double) row.get("difference_fps") * METRES_PER_FOOT))));
     return sentences;
   }
 
-  private static String drifted(Quantity perHour) {
-    String rate = Trade.said(METRES_PER_FOOT, "ft/s an hour", 1, perHour);
+  private static String drifted(Quantity perHour, Saying saying) {
+    String rate = saying.said(SPEED, " an hour", 1, perHour);
     return perHour.pValue() < ALPHA
         ? "Speeds drifted by %s: the day, the string or the archer.".formatted(rate)
         : "No drift can be told: %s.".formatted(rate);

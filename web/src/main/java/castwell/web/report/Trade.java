@@ -42,15 +42,6 @@ final class Trade {
     return Double.isFinite(value) ? (Double) value : null;
   }
 
-  /** "150.2 ft/s (149.1 to 151.3)", or the value alone when nothing bounds it. */
-  static String said(double unit, String name, int decimals, Quantity quantity) {
-    List<Double> ends = ci95(unit, quantity);
-    String value = plain(quantity.value() / unit, decimals) + " " + name;
-    return ends.contains(null)
-        ? value
-        : "%s (%s)".formatted(value, ReportText.shown(ends, decimals));
-  }
-
   static String plain(double value, int decimals) {
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }

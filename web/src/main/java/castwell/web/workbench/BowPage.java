@@ -47,7 +47,11 @@ public final class BowPage {
       List<Chart> charts,
       List<String> advice,
       List<Stage> life,
-      BowFields fields) {}
+      BowFields fields,
+      Reference reference) {}
+
+  /** What is asked of an arrow, drawn into the charts, as it was filled in. */
+  public record Reference(String momentum, String momentumUnit, String energy, String energyUnit) {}
 
   public record Fact(String name, String value) {}
 
@@ -98,7 +102,12 @@ public final class BowPage {
             ? List.of()
             : study.advice().stream().map(Advice::sentence).toList(),
         life(),
-        BowFields.of(speech, asked.zone(), asked.now(), Optional.of(study.state())));
+        BowFields.of(speech, asked.zone(), asked.now(), Optional.of(study.state())),
+        new Reference(
+            asked.text("momentum").orElse(""),
+            speech.unit(MOMENTUM),
+            asked.text("energy").orElse(""),
+            speech.unit(ENERGY)));
   }
 
   private List<String> answer() {

@@ -10,6 +10,7 @@ import castwell.web.chart.Sheet;
 import castwell.web.report.PlanDesign;
 import castwell.web.report.PlanReport;
 import castwell.web.report.PlanReport.Wish;
+import castwell.web.report.Saying;
 import castwell.web.text.Speech;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -74,7 +75,7 @@ public final class PlanPage {
       return new View(
           form,
           "",
-          PlanReport.of(design).sentences(),
+          PlanReport.of(design, new Saying(speech.units())).sentences(),
           order(design.order()),
           from(design.wish(), design));
     } catch (Refused refused) {

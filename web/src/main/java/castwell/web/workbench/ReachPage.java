@@ -18,6 +18,7 @@ import castwell.web.chart.Sheet;
 import castwell.web.chart.Style;
 import castwell.web.report.ReachReport.Wanted;
 import castwell.web.report.Reached;
+import castwell.web.report.Saying;
 import castwell.web.report.Yardstick;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
@@ -78,7 +79,11 @@ public final class ReachPage {
         return new View(form, asked.say("reach.ask"), List.of(), List.of());
       }
       Reached reached = Reached.of(asked.t(), asked.zone(), wanted.get());
-      return new View(form, "", reached.sentences(), List.of(least(reached), curves(reached)));
+      return new View(
+          form,
+          "",
+          reached.sentences(new Saying(speech.units())),
+          List.of(least(reached), curves(reached)));
     } catch (Refused refused) {
       return new View(form, refused.getMessage(), List.of(), List.of());
     }

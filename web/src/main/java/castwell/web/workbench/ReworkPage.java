@@ -20,6 +20,7 @@ import castwell.web.report.Day;
 import castwell.web.report.ReworkChoice;
 import castwell.web.report.ReworkReport.Question;
 import castwell.web.report.Reworked;
+import castwell.web.report.Saying;
 import castwell.web.text.Speech;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +80,10 @@ public final class ReworkPage {
       List<Chart> charts = new ArrayList<>(List.of(changes(reworked)));
       regions(reworked).ifPresent(charts::add);
       return new View(
-          form, "", reworked.sentences(asked.t(), asked.zone(), asked.request()), charts);
+          form,
+          "",
+          reworked.sentences(asked.t(), asked.zone(), asked.request(), new Saying(speech.units())),
+          charts);
     } catch (Refused refused) {
       return new View(form, refused.getMessage(), List.of(), List.of());
     }

@@ -20,6 +20,7 @@ import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
 import castwell.web.chart.Sheet;
 import castwell.web.chart.Style;
+import castwell.web.report.Saying;
 import castwell.web.report.SessionReport;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
@@ -109,7 +110,9 @@ public final class SessionPage {
         session.name(),
         session.station(),
         asked.t().notes().of(session.id()).orElse(""),
-        SessionReport.of(asked.t(), asked.zone(), Optional.of(session.name())).sentences(),
+        SessionReport.of(
+                asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech.units()))
+            .sentences(),
         conditions(),
         chart(),
         ends(),

@@ -1,6 +1,7 @@
 // The shots of one bow and arrow as dots on a speed axis, with their mean and spread.
 import {svg} from './dom.js';
-import {combined, figure, groupText, ticks} from './format.js';
+import {groupText, speedFigure, ticks} from './format.js';
+import {here, unitFor} from './units.js';
 
 const HEIGHT = 96;
 const AXIS_Y = 72;
@@ -48,9 +49,10 @@ function spread({mean_fps: mean, sd_fps: sd, n}, x) {
 }
 
 function axis(low, high, width, x) {
-  const marks = ticks(low, high, Math.max(3, Math.floor(width / 70)));
-  const labels = marks.map((fps) => svg('text', {x: x(fps), y: AXIS_Y + 19, 'text-anchor': 'middle'}, String(fps)));
-  const lines = marks.map((fps) => `M${x(fps)} ${AXIS_Y}v5`).join('');
+  const {factor} = unitFor('ft/s');
+  const marks = ticks(here(low, 'ft/s'), here(high, 'ft/s'), Math.max(3, Math.floor(width / 70)));
+  const labels = marks.map((v) => svg('text', {x: x(v / factor), y: AXIS_Y + 19, 'text-anchor': 'middle'}, String(v)));
+  const lines = marks.map((v) => `M${x(v / factor)} ${AXIS_Y}v5`).join('');
   return [svg('path', {class: 'axis', d: `M0 ${AXIS_Y}H${width}${lines}`}), ...labels];
 }
 
@@ -62,7 +64,7 @@ function freeRow(placed, at) {
 }
 
 function mark(shot, at, y, isBeyond, isNewest) {
-  const told = figure(shot.speed_fps, combined(shot.speed_u_own_fps, shot.speed_u_common_fps)).value;
+  const told = speedFigure(shot).value;
   const marks = [shot.counts ? svg('circle', {class: 'dot', cx: at, cy: y, r: RADIUS}) : cross(at, y)];
   if (isNewest) marks.push(svg('circle', {class: 'newest', cx: at, cy: y, r: RADIUS + 4}));
   if (isBeyond) {

@@ -1,7 +1,10 @@
-// Pure functions: figures, words and times. No page, no clock, no network.
+// Pure functions: figures, words and times, in the person's own units. No page, no clock, no network.
+import {here, unitFor} from './units.js';
 
 /** Below this many grains per pound of draw weight a wooden bow is treated hard (common practice). */
 export const LIGHTEST_GPP = 8;
+
+const SPEED = 'ft/s';
 
 const isKnown = (value) => typeof value === 'number' && Number.isFinite(value);
 
@@ -39,16 +42,27 @@ export function plain(value, most = 1) {
   return isKnown(value) ? String(Number(value.toFixed(most))) : '?';
 }
 
+/** The same of a figure in trade units, as the person reads it: "52 lb", "231 N". */
+export function measured(value, trade) {
+  const {symbol, decimals = 1} = unitFor(trade);
+  return `${plain(here(value, trade), decimals)} ${symbol}`;
+}
+
 /** Arrow mass in grains over draw weight in pounds; null when one is not known. */
 export function grainsPerPound(massGr, drawWeightLb) {
   return isKnown(massGr) && drawWeightLb > 0 ? massGr / drawWeightLb : null;
 }
 
-/** A shot's speed as one text: "152.3 ± 0.4", with the unit if one is given; or "no speed". */
-export function speedText(shot, unit = '') {
-  const speed = figure(shot.speed_fps, combined(shot.speed_u_own_fps, shot.speed_u_common_fps));
+/** A shot's speed: {value, u} as text, or null. */
+export function speedFigure(shot) {
+  return figure(here(shot.speed_fps, SPEED), here(combined(shot.speed_u_own_fps, shot.speed_u_common_fps), SPEED));
+}
+
+/** A shot's speed as one text: "152.3 ± 0.4", with the unit if it is wanted; or "no speed". */
+export function speedText(shot, withUnit = false) {
+  const speed = speedFigure(shot);
   if (!speed) return 'no speed';
-  return [speed.value, speed.u && `± ${speed.u}`, unit].filter(Boolean).join(' ');
+  return [speed.value, speed.u && `± ${speed.u}`, withUnit && unitFor(SPEED).symbol].filter(Boolean).join(' ');
 }
 
 /** Bow and arrow as one text. */
@@ -80,9 +94,10 @@ export function countText(shots) {
 export function groupText({n, set_aside, mean_fps, sd_fps}) {
   const aside = set_aside > 0 ? `${set_aside} set aside` : 'none set aside';
   if (n === 0 || !isKnown(mean_fps)) return `none counts; ${aside}`;
-  const mean = figure(mean_fps, sd_fps, 1);
-  if (n === 1) return `1 counts, ${mean.value} ft/s; ${aside}`;
-  return `${n} count, mean ${mean.value} ft/s, sd ${mean.u ?? 'not known'}; ${aside}`;
+  const mean = figure(here(mean_fps, SPEED), here(sd_fps, SPEED), 1);
+  const unit = unitFor(SPEED).symbol;
+  if (n === 1) return `1 counts, ${mean.value} ${unit}; ${aside}`;
+  return `${n} count, mean ${mean.value} ${unit}, sd ${mean.u ?? 'not known'}; ${aside}`;
 }
 
 /** What to do to learn a figure that is not known. `what` is a key of a shot. */

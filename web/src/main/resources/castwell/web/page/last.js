@@ -1,9 +1,11 @@
 // The last passage: its speed in digits for five metres, how sure it is, whether it counts, and what follows from it.
 import {byId, el, setText} from './dom.js';
-import {combined, figure, misfitText, remedy, speedText, uncertainty, verdictText, whenText} from './format.js';
+import {figure, misfitText, remedy, speedFigure, speedText, uncertainty, verdictText, whenText} from './format.js';
 import {retagToFit} from './shot.js';
+import {here, unitFor} from './units.js';
 
 const MM_PER_INCH = 25.4;
+const SPEED = 'ft/s';
 // The widest usual figure sets the size, so that the digits don't change size from shot to shot.
 const WIDEST_USUAL = '888.8';
 const NO_SPEED = '– – –';
@@ -20,10 +22,10 @@ export function showLast(shot, position) {
   byId('last').dataset.counts = String(shot ? shot.counts : true);
   byId('speed').dataset.known = String(Boolean(shot && shot.speed_fps !== null));
   byId('verdict').disabled = !shot;
+  setText(byId('speed-unit'), unitFor(SPEED).symbol);
   byId('figures').replaceChildren(...FIGURES.map((kind) => figureRow(kind, shot)));
   if (!shot) return showNothing();
-  const u = combined(shot.speed_u_own_fps, shot.speed_u_common_fps);
-  const speed = figure(shot.speed_fps, u);
+  const speed = speedFigure(shot);
   setText(byId('speed'), speed?.value ?? NO_SPEED);
   setText(byId('speed-u'), speed ? `± ${speed.u ?? 'not known'}` : '');
   setText(byId('speed-parts'), speed ? partsText(shot) : 'no speed could be measured');
@@ -37,8 +39,9 @@ export function showLast(shot, position) {
 /** Tells a new passage to those who don't look; its words. */
 export function speak(shot) {
   const verdict = shot.counts ? 'counts' : `doesn't count. ${shot.reason ?? ''}`;
-  const speed = speedText(shot, 'ft/s');
-  const words = `${speed.replace('±', 'plus or minus').replace('ft/s', 'feet per second')}, ${verdict}`;
+  const speed = speedText(shot, true);
+  const {symbol, spoken} = unitFor(SPEED);
+  const words = `${speed.replace('±', 'plus or minus').replace(symbol, spoken)}, ${verdict}`;
   setText(byId('spoken'), words);
   document.title = `${speed}${shot.counts ? '' : " (doesn't count)"} · Castwell range`;
   return words;
@@ -77,25 +80,27 @@ function showNothing() {
 }
 
 function partsText(shot) {
-  const own = uncertainty(shot.speed_u_own_fps);
-  return `own ${own}, common to the set-up ${uncertainty(shot.speed_u_common_fps)}`;
+  const own = uncertainty(here(shot.speed_u_own_fps, SPEED));
+  return `own ${own}, common to the set-up ${uncertainty(here(shot.speed_u_common_fps, SPEED))}`;
 }
 
 function facts(shot) {
-  const own = shot.speed_u_own_fps;
-  const front = figure(shot.front_fps, own);
-  const tail = figure(shot.tail_fps, own);
+  const own = here(shot.speed_u_own_fps, SPEED);
+  const front = figure(here(shot.front_fps, SPEED), own);
+  const tail = figure(here(shot.tail_fps, SPEED), own);
   const said = [];
   if (front && tail) said.push(`front ${front.value}, tail ${tail.value}`);
-  if (shot.length_mm) said.push(`length ${(shot.length_mm / MM_PER_INCH).toFixed(1)} in`);
+  const long = unitFor('in');
+  if (shot.length_mm) said.push(`length ${here(shot.length_mm / MM_PER_INCH, 'in').toFixed(1)} ${long.symbol}`);
   return said.join(', ');
 }
 
 function figureRow({label, unit, key, u, otherwise}, shot) {
   const row = (...content) => el('div', {}, el('dt', {}, label), el('dd', {}, ...content));
-  if (!shot) return row(el('b', {}, '–'), el('span', {}, unit));
-  const known = figure(shot[key], u && shot[u], otherwise);
+  const {symbol} = unitFor(unit);
+  if (!shot) return row(el('b', {}, '–'), el('span', {}, symbol));
+  const known = figure(here(shot[key], unit), u && here(shot[u], unit), otherwise);
   if (!known) return row(el('b', {class: 'unknown'}, 'not known'), el('span', {}, remedy(key, shot)));
   const plus = known.u ? `± ${known.u} ` : '';
-  return row(el('b', {}, known.value), el('span', {}, plus + unit));
+  return row(el('b', {}, known.value), el('span', {}, plus + symbol));
 }

@@ -2,8 +2,9 @@
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
-import {dayAndMinute, grainsPerPound, LIGHTEST_GPP, plain} from './format.js';
+import {dayAndMinute, grainsPerPound, LIGHTEST_GPP, measured, plain} from './format.js';
 import {form, openSheet} from './sheet.js';
+import {here, unitFor} from './units.js';
 
 const BOW_STATE = [
   {name: 'draw_weight_lb', label: 'draw weight', unit: 'lb', kind: 'number', needed: true},
@@ -88,11 +89,11 @@ function choice(name, isCurrent, lines, onTap) {
 
 const fold = (words, content, open = false) => el('details', {open}, el('summary', {}, words), content);
 
-const weightText = (bow) => `${plain(bow.draw_weight_lb)} lb at ${plain(bow.draw_length_in, 2)} in`;
+const weightText = (bow) => `${measured(bow.draw_weight_lb, 'lb')} at ${measured(bow.draw_length_in, 'in')}`;
 
 const doneText = ({done, state_on: on}) => [done, on && `since ${dayAndMinute(on)}`].filter(Boolean).join(', ');
 
-const massText = (massGr, gpp) => gppText(`${plain(massGr)} gr`, gpp);
+const massText = (massGr, gpp) => gppText(measured(massGr, 'gr'), gpp);
 
 function gppText(start, gpp) {
   if (gpp === null) return start;
@@ -101,6 +102,6 @@ function gppText(start, gpp) {
 }
 
 function sizeText({length_in: length, diameter_in: diameter}) {
-  const said = [length && `${plain(length, 2)} in long`, diameter && `${plain(diameter, 3)} in thick`];
+  const said = [length && `${measured(length, 'in')} long`, diameter && `${plain(here(diameter, 'in'), 3)} ${unitFor('in').symbol} thick`];
   return said.filter(Boolean).join(', ');
 }

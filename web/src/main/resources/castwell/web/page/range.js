@@ -15,6 +15,7 @@ import {form, openSheet} from './sheet.js';
 import {openShot} from './shot.js';
 import {chosenStation, settleOn, showStations} from './stations.js';
 import {showTrouble} from './trouble.js';
+import {watchUnits} from './units.js';
 
 const SOON_MS = 150;
 const RETRY_MS = 2000;
@@ -173,5 +174,6 @@ document.addEventListener('visibilitychange', () => document.hidden || refetchSo
 setInterval(showTheLink, 1000);
 // A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
+watchUnits();
 refetch();
 showAccess();

@@ -1,5 +1,6 @@
 // The one dialog of the page: a sheet from the foot on a phone, a box in the middle elsewhere.
 import {byId, el} from './dom.js';
+import {here, unitFor} from './units.js';
 
 /** Opens the sheet with a heading and its content; Escape, "close" and a tap outside close it. */
 export function openSheet(heading, ...content) {
@@ -23,11 +24,12 @@ export function closeSheet() {
 
 /**
  * A form from fields {name, label, unit, kind: 'text'|'number'|'date', needed, value}. `onSend` gets an object of
- * what was filled in: numbers as numbers, empty fields left out.
+ * what was filled in: numbers as numbers, empty fields left out. A unit is the trade's, as are the numbers given and
+ * got; the person sees and fills in their own.
  */
 export function form(fields, button, onSend) {
   const rows = fields.map((field) => el('label', {}, el('span', {}, field.label), input(field),
-    ...(field.unit ? [el('span', {}, field.unit)] : [])));
+    ...(field.unit ? [el('span', {}, unitFor(field.unit).symbol)] : [])));
   const send = (event) => {
     event.preventDefault();
     onSend(read(fields, event.target));
@@ -35,8 +37,9 @@ export function form(fields, button, onSend) {
   return el('form', {submit: send}, ...rows, el('button', {class: 'main'}, button));
 }
 
-function input({name, kind, needed = false, value = kind === 'date' ? today() : ''}) {
-  const attributes = {name, value, type: kind, required: needed, autocomplete: 'off'};
+function input({name, kind, unit, needed = false, value = kind === 'date' ? today() : ''}) {
+  const shown = unit && value !== '' ? Number(here(Number(value), unit).toPrecision(4)) : value;
+  const attributes = {name, value: shown, type: kind, required: needed, autocomplete: 'off'};
   if (kind === 'number') Object.assign(attributes, {step: 'any', min: '0', inputmode: 'decimal'});
   return el('input', attributes);
 }
@@ -46,9 +49,12 @@ const today = () => new Date().toLocaleDateString('sv');
 
 function read(fields, from) {
   const filled = {};
-  for (const {name, kind} of fields) {
+  for (const {name, kind, unit} of fields) {
     const text = from.elements[name].value.trim();
-    if (text !== '') filled[name] = kind === 'number' ? Number(text) : text;
+    if (text !== '') filled[name] = kind === 'number' ? trade(Number(text), unit) : text;
   }
   return filled;
 }
+
+// To as many digits as anybody types, without the noise of turning back and forth.
+const trade = (number, unit) => (unit ? Number((number / unitFor(unit).factor).toPrecision(12)) : number);

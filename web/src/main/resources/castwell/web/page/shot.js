@@ -10,7 +10,7 @@ const RETAGGED = 'retagged on the range page';
 
 /** Opens the sheet of a shot. */
 export function openShot(shot, snapshot) {
-  openSheet(speedText(shot, 'ft/s'),
+  openSheet(speedText(shot, true),
     el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
     ...(shot.misfit ? misfit(shot) : []),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),

@@ -4,18 +4,11 @@ import {watchForms} from './forms.js';
 import {keepFresh} from './fresh.js';
 import {watchSheet} from './importing.js';
 import {sayWhatWasDone} from './done.js';
-
-const YEAR_S = 365 * 24 * 3600;
-
-for (const button of document.querySelectorAll('[data-units]')) {
-  button.addEventListener('click', () => {
-    document.cookie = `castwell-units=${button.dataset.units}; Path=/; Max-Age=${YEAR_S}; SameSite=Strict`;
-    location.reload();
-  });
-}
+import {watchUnits} from './units.js';
 
 for (const button of document.querySelectorAll('[data-print]')) button.addEventListener('click', () => window.print());
 
+watchUnits();
 drawCharts(document);
 watchForms();
 watchSheet();

@@ -80,6 +80,7 @@ class CellLedgerTest {
     make();
     assertThat(unmade()).isZero();
     areTheSame(standings(), shots);
+    assertThat(CellLedger.wrong(store, ZONE)).isEmpty();
   }
 
   @Test
