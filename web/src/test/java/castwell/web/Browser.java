@@ -17,7 +17,8 @@ final class Browser implements AutoCloseable {
   private static final List<String> ARGUMENTS =
       List.of(
           "--no-sandbox",
-          "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1 , EXCLUDE localhost", // no internet
+          "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1 , EXCLUDE localhost", // no
+          // internet
           "--disable-gpu",
           "--disable-quic",
           "--no-first-run",
