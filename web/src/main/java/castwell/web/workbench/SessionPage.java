@@ -110,8 +110,7 @@ public final class SessionPage {
         session.name(),
         session.station(),
         asked.t().notes().of(session.id()).orElse(""),
-        SessionReport.of(
-                asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech.units()))
+        SessionReport.of(asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech))
             .sentences(),
         conditions(),
         chart(),
