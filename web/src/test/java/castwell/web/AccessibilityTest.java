@@ -37,8 +37,8 @@ class AccessibilityTest {
   @BeforeAll
   static void open() {
     browser = new Browser();
-    empty = Served.withoutBoard(folder.resolve("empty"), "range");
-    full = Served.withoutBoard(folder.resolve("full"), "range");
+    empty = Workbench.serve(folder.resolve("empty"));
+    full = Workbench.serve(folder.resolve("full"));
     Workbench.fill(full);
   }
 
@@ -117,6 +117,16 @@ class AccessibilityTest {
   }
 
   @Test
+  void onAPageThatIsntThere() {
+    try (Visit visit =
+        new Visit(browser, full.at("/bows/Nobody"), Workbench.PHONE, ColorScheme.LIGHT)) {
+      assertThat(visit.by("#content").textContent()).contains("Nobody");
+      assertThat(findings(visit, "trouble")).isEmpty();
+      visit.assertDisturbedOnlyBy("404");
+    }
+  }
+
+  @Test
   void whatIsWrongWouldBeFound() {
     try (Visit visit = new Visit(browser, empty.at("/rack"), Workbench.PHONE, ColorScheme.LIGHT)) {
       visit.by("input[name=name]").evaluate("field => field.parentElement.replaceWith(field)");
@@ -127,13 +137,14 @@ class AccessibilityTest {
   @Test
   void onTheRangePagesSheets() {
     try (Visit visit = new Visit(browser, full.at("/"), Workbench.PHONE, ColorScheme.LIGHT)) {
-      Workbench.SHEETS.forEach(
-          (name, button) -> {
-            Workbench.openSheet(visit, button);
-            visit.page().evaluate(OPEN_FOLDS);
-            assertThat(findings(visit, name)).isEmpty();
-            visit.page().keyboard().press("Escape");
-          });
+      Workbench.sheets(true)
+          .forEach(
+              (name, button) -> {
+                Workbench.openSheet(visit, button);
+                visit.page().evaluate(OPEN_FOLDS);
+                assertThat(findings(visit, name)).isEmpty();
+                visit.page().keyboard().press("Escape");
+              });
       visit.assertUndisturbed();
     }
   }

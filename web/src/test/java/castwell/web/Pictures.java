@@ -18,8 +18,8 @@ class Pictures {
   @Test
   void ofEveryPage() {
     try (Browser browser = new Browser();
-        Served empty = Served.withoutBoard(folder.resolve("empty"), "range");
-        Served full = Served.withoutBoard(folder.resolve("full"), "range")) {
+        Served empty = Workbench.serve(folder.resolve("empty"));
+        Served full = Workbench.serve(folder.resolve("full"))) {
       Workbench.fill(full);
       for (Workbench.Screen screen : Workbench.SCREENS) {
         for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
@@ -48,12 +48,13 @@ class Pictures {
                 take(visit, name + how, true);
               });
       visit.page().navigate(served.at("/").toString());
-      Workbench.SHEETS.forEach(
-          (name, button) -> {
-            Workbench.openSheet(visit, button);
-            take(visit, name + how, false);
-            visit.page().keyboard().press("Escape");
-          });
+      Workbench.sheets(isFull)
+          .forEach(
+              (name, button) -> {
+                Workbench.openSheet(visit, button);
+                take(visit, name + how, false);
+                visit.page().keyboard().press("Escape");
+              });
     }
   }
 

@@ -98,6 +98,7 @@ final class Served implements AutoCloseable {
   /** The same with its page where that table says, at any port. */
   static Served with(Path folder, String http) {
     try {
+      Files.createDirectories(folder);
       Files.writeString(folder.resolve("castwell.toml"), "[http]\n" + http);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

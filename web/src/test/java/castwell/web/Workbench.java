@@ -2,10 +2,12 @@ package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 
@@ -22,7 +24,7 @@ final class Workbench {
   static final List<Screen> SCREENS = List.of(PHONE, new Screen("tablet", 768, 1024), DESKTOP);
 
   /** What the range page's buttons open. */
-  static final Map<String, String> SHEETS =
+  private static final Map<String, String> SHEETS =
       new TreeMap<>(
           Map.of(
               "which-bow", "#bow",
@@ -61,8 +63,24 @@ final class Workbench {
       pages.put("bow", "/bows/Rowan");
       pages.put("card", "/bows/Alder/card");
       pages.put("session", "/sessions/2026-05-10");
+      pages.put("session-end", "/sessions/2026-05-10?from=50");
+      pages.put("rework-refused", "/rework?bow=Alder&before=2026-05-10&after=2026-05-10");
     }
     return pages;
+  }
+
+  /** The same with a shot's own, where there are shots. */
+  static Map<String, String> sheets(boolean full) {
+    Map<String, String> sheets = new TreeMap<>(SHEETS);
+    if (full) {
+      sheets.put("a-shot", "#verdict");
+    }
+    return sheets;
+  }
+
+  /** A browser that opens page after page holds more places than a person's. */
+  static Served serve(Path folder) {
+    return Served.with(folder, "readers_per_address = 1000\nconnections_per_address = 2000\n");
   }
 
   /** Until all is there that comes after the page itself. */
@@ -121,6 +139,8 @@ final class Workbench {
          {"draw_length_in":27,"draw_force_lb":48,"let_down_lb":48}]}""");
     post(
         served, "/api/import", "{\"what\":\"shots\",\"csv\":\"%s\"}", shots().replace("\n", "\\n"));
+    served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
+    post(served, "/api/stations/range/readings", "{\"speed_fps\":148.2}");
   }
 
   private static void post(Served served, String path, String body, Object... values) {

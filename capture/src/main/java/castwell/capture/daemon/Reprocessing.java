@@ -158,10 +158,14 @@ public final class Reprocessing {
 
   /** When each gate saw what of a stored shot; empty of one entered by hand. */
   public static Optional<Stamps> stamps(Transaction t, Shot shot) {
-    TickRate rate = new TickRate(shot.figure().hz(), shot.figure().hzRelativeU());
     return shot.byGates()
         .flatMap(gates -> t.passages().byId(shot.passageId()))
-        .map(row -> new Stamps(t.passages().together(row), rate, timing(t, row).latency()));
+        .map(row -> stamps(t, row, shot.figure()));
+  }
+
+  private static Stamps stamps(Transaction t, Passages.Row row, Figure figure) {
+    TickRate rate = new TickRate(figure.hz(), figure.hzRelativeU());
+    return new Stamps(t.passages().together(row), rate, timing(t, row).latency());
   }
 
   static Timing timing(Transaction t, Passages.Row row) {
