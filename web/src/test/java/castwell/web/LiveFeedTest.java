@@ -120,7 +120,7 @@ class LiveFeedTest {
   @Test
   void whatElseHappensIsToldByItsKind() throws Exception {
     try (FeedReader reader = FeedReader.after(live, lastEvent())) {
-      served.desk().rack().addBow("Rowan", Instant.EPOCH, 230, 0.69, "");
+      served.desk().bows().add("Rowan", Instant.EPOCH, 230, 0.69, "");
       assertThat(reader.next().kind()).isEqualTo("rack");
       served.desk().tag(Recordings.STATION, Optional.of("Rowan"), Optional.empty(), "test");
       Event tags = reader.next();

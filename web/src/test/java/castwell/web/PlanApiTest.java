@@ -40,11 +40,11 @@ class PlanApiTest {
   void serve() {
     board = new TypedBoard();
     served = Served.at(folder, board.port());
-    served.desk().rack().addBow("Ash", Instant.EPOCH, 230, 0.69, "");
-    served.desk().rack().addBow("Yew", Instant.EPOCH, 250, 0.69, "");
+    served.desk().bows().add("Ash", Instant.EPOCH, 230, 0.69, "");
+    served.desk().bows().add("Yew", Instant.EPOCH, 250, 0.69, "");
     OptionalDouble none = OptionalDouble.empty();
-    served.desk().rack().addArrow("Light", 0.025, none, none);
-    served.desk().rack().addArrow("Heavy", 0.035, none, none);
+    served.desk().arrows().add("Light", 0.025, none, none);
+    served.desk().arrows().add("Heavy", 0.035, none, none);
     board.answer();
     schema =
         JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(get("/api/schemas/plan.json"));

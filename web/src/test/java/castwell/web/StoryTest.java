@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -35,42 +36,45 @@ class StoryTest {
 
   @TempDir Path folder;
   private final TypedBoard board = new TypedBoard();
+  private Hands hands;
   private int shots;
 
   private static double mps(double energyJ, double virtualGrains, double grains) {
     return Math.sqrt(2 * energyJ / ((grains + virtualGrains) * GRAIN_KG));
   }
 
-  private static void open(Visit visit, Served served, String path) {
-    visit.page().navigate(served.at(path).toString());
+  private void send(Locator form) {
+    hands.press(form.locator("button.main"));
   }
 
-  private static void send(Locator form) {
-    form.locator("button.main").click();
+  /** Another page, by the menu at its foot. */
+  private void go(Visit visit, String path) {
+    hands.press(visit.by(".menu a[href='%s']".formatted(path)));
+    visit.page().waitForURL("**" + path);
   }
 
-  private static void addBow(Visit visit, Served served, String name, String pounds) {
-    open(visit, served, "/rack");
+  private void addBow(Visit visit, String name, String pounds) {
+    go(visit, "/rack");
     Locator form = visit.by("form[data-send='POST /api/bows']");
     if (!form.isVisible()) {
-      visit.by("summary:has-text('add a bow')").click();
+      hands.press(visit.by("summary:has-text('add a bow')"));
     }
-    form.locator("[name=name]").fill(name);
-    form.locator("[name=draw_weight_lb]").fill(pounds);
-    form.locator("[name=draw_length_in]").fill("27");
+    hands.fill(form.locator("[name=name]"), name);
+    hands.fill(form.locator("[name=draw_weight_lb]"), pounds);
+    hands.fill(form.locator("[name=draw_length_in]"), "27");
     send(form);
     assertThat(visit.by("h1")).hasText(name);
     assertThat(visit.by("#bar")).containsText(name + " is on the rack.");
   }
 
-  private static void addArrow(Visit visit, Served served, String name, double grains) {
-    open(visit, served, "/arrows");
+  private void addArrow(Visit visit, String name, double grains) {
+    go(visit, "/arrows");
     Locator form = visit.by("form[data-send='POST /api/arrows']");
     if (!form.isVisible()) {
-      visit.by("summary:has-text('add an arrow')").click();
+      hands.press(visit.by("summary:has-text('add an arrow')"));
     }
-    form.locator("[name=name]").fill(name);
-    form.locator("[name=mass_gr]").fill(String.valueOf(Math.round(grains)));
+    hands.fill(form.locator("[name=name]"), name);
+    hands.fill(form.locator("[name=mass_gr]"), String.valueOf(Math.round(grains)));
     send(form);
     assertThat(visit.by("#arrows")).containsText(name);
   }
@@ -103,18 +107,30 @@ class StoryTest {
 
   @Test
   void fromAnEmptyRackToWhatTheReworkDidAndAPrintedCard() throws IOException {
+    tell(visit -> Hands.tapping());
+  }
+
+  @Test
+  void theSameByKeysAlone() throws IOException {
+    tell(visit -> Hands.onKeys(visit.page()));
+  }
+
+  private void tell(Function<Visit, Hands> by) throws IOException {
     try (Browser browser = new Browser();
         Served served = Served.at(folder, board.port());
         Visit visit = new Visit(browser, served.at("/rack"), 1024, 800, ColorScheme.LIGHT)) {
+      hands = by.apply(visit);
       board.answer();
       assertThat(visit.by(".empty").first()).containsText("No bow yet");
-      addBow(visit, served, "Yew", "50");
-      addBow(visit, served, "Elm", "48");
+      addBow(visit, "Yew", "50");
+      addBow(visit, "Elm", "48");
       for (int i = 0; i < GRAINS.length; i++) {
-        addArrow(visit, served, ARROWS.get(i), GRAINS[i]);
+        addArrow(visit, ARROWS.get(i), GRAINS[i]);
       }
 
-      open(visit, served, "/");
+      go(visit, "/");
+      choose(visit, "#bow", "Yew");
+      choose(visit, "#arrow", "Light");
       shoot(served, "Yew", 45, 340);
       shoot(served, "Elm", 41, 260);
       assertThat(visit.by("#session")).containsText("30 shots, 30 count");
@@ -122,20 +138,20 @@ class StoryTest {
       shot(served);
       assertThat(visit.by("#last-verdict")).hasText("✕ doesn't count");
 
-      String session = served.store().read(t -> t.sessions().all().get(0).name());
-      open(visit, served, "/sessions/" + session);
+      go(visit, "/sessions");
+      hands.press(visit.by("#sessions h3 a").first());
       assertThat(visit.by("#answer")).containsText("30 shots count");
       retag(visit);
       setAside(visit);
 
-      rework(visit, served);
-      open(visit, served, "/");
-      visit.by("#new-session").click();
+      rework(visit);
+      go(visit, "/");
+      hands.press(visit.by("#new-session"));
       assertThat(visit.by("#bar")).containsText("A new session");
       shoot(served, "Yew", 45, 240);
       shoot(served, "Elm", 41, 260);
 
-      open(visit, served, "/rework");
+      go(visit, "/rework");
       assertThat(visit.by("select[name=bow]")).hasValue("Yew");
       assertThat(visit.by("#answer .answer")).containsText("Yew is faster by");
       assertTells(visit.by("#answer .answer").textContent(), fpsGained());
@@ -144,41 +160,52 @@ class StoryTest {
       assertThat(visit.by("#chart-changes svg").first()).isVisible();
       visit.wholeScreenshot("story-rework");
 
-      open(visit, served, "/bows/Yew/card");
+      go(visit, "/rack");
+      hands.press(visit.by("#content a[href='/bows/Yew']").first());
+      hands.press(visit.by("a[href='/bows/Yew/card']"));
+      visit.page().waitForURL("**/card");
       prints(visit, "A5");
       prints(visit, "Letter");
       visit.assertUndisturbed();
     }
   }
 
-  private static void retag(Visit visit) {
+  private void choose(Visit visit, String button, String name) {
+    hands.press(visit.by(button));
+    hands.press(visit.by("dialog[open] .choice:has-text('%s')".formatted(name)));
+    assertThat(visit.by(button)).containsText(name);
+    assertThat(visit.by("dialog[open]")).hasCount(0);
+  }
+
+  private void retag(Visit visit) {
     Locator first = visit.by(".shot-list > li").first();
     assertThat(first).containsText("Yew · Light");
-    first.locator("[data-shot]").check();
-    visit.by("#retag [name=arrow]").selectOption("Middle");
+    hands.choose(visit.by("#retag [name=arrow]"), "Middle");
+    hands.tick(first.locator("[data-shot]"));
     send(visit.by("#retag"));
     assertThat(visit.by("#bar")).containsText("1 retagged.");
     assertThat(first).containsText("Yew · Middle");
-    visit.by("#bar button").click(); // it was a slip: undone
+    hands.press(visit.by("#bar button")); // it was a slip: undone
     assertThat(first).containsText("Yew · Light");
   }
 
-  private static void setAside(Visit visit) {
+  private void setAside(Visit visit) {
     Locator second = visit.by(".shot-list > li").nth(1);
-    second.locator("summary").click();
-    second.locator("[name=reason]").fill("plucked the loose");
+    hands.press(second.locator("summary"));
+    hands.fill(second.locator("[name=reason]"), "plucked the loose");
     send(second.locator("form"));
     assertThat(visit.by("#bar")).containsText("Set aside.");
     assertThat(second).containsText("plucked the loose");
     assertThat(visit.by("#answer")).containsText("29 shots count");
   }
 
-  private static void rework(Visit visit, Served served) {
-    open(visit, served, "/bows/Yew");
-    visit.by("summary:has-text('enter a rework')").click();
+  private void rework(Visit visit) {
+    go(visit, "/rack");
+    hands.press(visit.by("#content a[href='/bows/Yew']").first());
+    hands.press(visit.by("summary:has-text('enter a rework')"));
     Locator form = visit.by("form[data-send$='/states']").first();
-    form.locator("[name=done]").fill("tips narrowed");
-    form.locator("[name=draw_weight_lb]").fill("49,5");
+    hands.fill(form.locator("[name=done]"), "tips narrowed");
+    hands.fill(form.locator("[name=draw_weight_lb]"), "49,5");
     send(form);
     assertThat(visit.by("#bar")).containsText("The rework is entered.");
     assertThat(visit.by("#life")).containsText("tips narrowed");

@@ -64,7 +64,7 @@ class TogetherTest {
       assertThat(other.by("#ends li").first()).containsText("Alder · Birch");
       assertThat(desktop.by("#bows")).containsText("84 since");
 
-      served.desk().rack().addBow("Sycamore", Instant.EPOCH, 200, 0.7, "");
+      served.desk().bows().add("Sycamore", Instant.EPOCH, 200, 0.7, "");
       assertThat(desktop.by("#bows")).containsText("Sycamore", withinASecond());
 
       assertDone(
@@ -201,8 +201,8 @@ class TogetherTest {
   @Test
   void namesAreShownAsTheyAreWritten() {
     String name = "<b>Yew & \"Elm\"</b> 100% #1?";
-    served.desk().rack().addBow(name, Instant.EPOCH, 200, 0.7, "");
-    served.desk().rack().addArrow(name, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
+    served.desk().bows().add(name, Instant.EPOCH, 200, 0.7, "");
+    served.desk().arrows().add(name, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
     served.desk().tag("range", Optional.of(name), Optional.of(name), "test");
     try (Visit visit = visit("/rack", 1024, 740)) {
       visit.by("#bows a").filter(new Locator.FilterOptions().setHasText(name)).click();

@@ -122,6 +122,40 @@ class WorkbenchApiTest {
   }
 
   @Test
+  void aMistypedWeighingIsSetAsideAndLeavesTheMean() {
+    for (String grains : new String[] {"400.6", "4007", "400.8"}) {
+      send("POST", "/api/arrows/Ramin/weighings", "{\"mass_gr\":%s}".formatted(grains));
+    }
+    JsonNode typed = Asked.get(served.at("/api/arrows/Ramin/weighings")).json().get(1);
+    String one = "/api/arrows/Ramin/weighings/" + typed.path("id").asLong();
+    assertThat(send("POST", one, "{\"set_aside\":true,\"why\":\"mistyped\"}").status())
+        .isEqualTo(200);
+    assertThat(named("arrows", "Ramin").path("mass_gr").asDouble()).isCloseTo(400.7, within(1e-9));
+    assertThat(page(served.at("/arrows")).body()).contains("set aside: mistyped", "n = 2");
+    assertThat(send("POST", one, "{\"set_aside\":false}").status()).isEqualTo(200);
+    assertThat(named("arrows", "Ramin").path("mass_gr").asDouble())
+        .isCloseTo((400.6 + 4007 + 400.8) / 3, within(1e-9));
+    assertThat(send("POST", one + "0000", "{\"set_aside\":true}").status()).isEqualTo(404);
+  }
+
+  @Test
+  void aMassEnteredAnewTakesThePlaceOfTheWeighings() {
+    send("POST", "/api/arrows/Pine/weighings", "{\"mass_gr\":450}");
+    send("PUT", "/api/arrows/Pine", "{\"mass_gr\":451.3}");
+    assertThat(
+            Asked.get(served.at("/api/arrows/Pine/weighings"))
+                .json()
+                .get(0)
+                .path("counts")
+                .asBoolean())
+        .isFalse();
+    assertThat(page(served.at("/arrows")).body()).contains("451.3 gr");
+    send("PUT", "/api/arrows/Pine", "{\"mass_gr\":451.3,\"note\":\"new point\"}");
+    send("POST", "/api/arrows/Pine/weighings", "{\"mass_gr\":452}");
+    assertThat(named("arrows", "Pine").path("mass_gr").asDouble()).isCloseTo(452, within(1e-9));
+  }
+
+  @Test
   void aTypedSpeedCountsWithTheBowAndTheArrowChosen() {
     served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
     Asked typed = send("POST", "/api/stations/range/readings", "{\"speed_fps\":131}");
@@ -227,12 +261,11 @@ class WorkbenchApiTest {
             Duration.ofSeconds(20),
             () -> gates.store().read(t -> t.shots().latest("range", 9)).size() == wanted);
       }
-      gates.desk().rack().addBow("Alder", java.time.Instant.EPOCH, 200, 0.7, "");
+      gates.desk().bows().add("Alder", java.time.Instant.EPOCH, 200, 0.7, "");
       gates
           .desk()
-          .rack()
-          .addArrow(
-              "Pine", 0.03, java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
+          .arrows()
+          .add("Pine", 0.03, java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
       for (var shot : gates.store().read(t -> t.shots().latest("range", 9))) {
         gates.desk().retag(shot.shotId(), Optional.of("Alder"), Optional.of("Pine"), "test", "");
       }

@@ -1,112 +1,150 @@
 package castwell.analysis.bow;
 
-import java.util.Locale;
+import java.util.List;
 
-/** What keeps a bow's curve from being trusted, and what to shoot to mend it. Masses in grains. */
+/** What keeps a bow's curve from being trusted, and what to shoot to mend it. */
 public sealed interface Advice {
-  /** In plain words. */
-  String sentence();
+  /** By which its words are found. */
+  String code();
+
+  /** What its words hold, in their order. */
+  default List<Figure> figures() {
+    return List.of();
+  }
+
+  /** A figure of an advice. */
+  sealed interface Figure {}
+
+  /** A mass, or its standard uncertainty. */
+  record Mass(double kg) implements Figure {}
+
+  /** So many shots. */
+  record Count(int n) implements Figure {}
+
+  /** A p value. */
+  record Probability(double p) implements Figure {}
 
   /** No curve at all from one mass. */
-  record OneMass(double massGr, double otherGr) implements Advice {
+  record OneMass(double massKg, double otherKg) implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "Every shot was with %.0f gr: a curve needs three masses well apart. Shoot an arrow near %.0f gr as well, and one between.",
-          massGr, otherGr);
+    public String code() {
+      return "one_mass";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Mass(massKg), new Mass(otherKg));
     }
   }
 
   /** A curve through two masses always fits. */
-  record TwoMasses(double betweenGr) implements Advice {
+  record TwoMasses(double betweenKg) implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "Two masses always fit the curve, so nothing tests it: shoot a third, near %.0f gr.",
-          betweenGr);
+    public String code() {
+      return "two_masses";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Mass(betweenKg));
     }
   }
 
   /** The virtual mass is hardly known, and other masses would tell it. */
   record TooCloseTogether(
-      double virtualMassSeGr, double lightGr, double heavyGr, double expectedSeGr)
+      double virtualMassSeKg, double lightKg, double heavyKg, double expectedSeKg)
       implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "The masses lie too close together: the virtual mass is known to +-%.0f gr only (one standard uncertainty). Five shots each with arrows near %.0f and %.0f gr as well would make it +-%.0f gr.",
-          virtualMassSeGr, lightGr, heavyGr, expectedSeGr);
+    public String code() {
+      return "too_close";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(
+          new Mass(virtualMassSeKg), new Mass(lightKg), new Mass(heavyKg), new Mass(expectedSeKg));
     }
   }
 
   /** The virtual mass is hardly known, and only more shots would tell it. */
-  record TooFewRepeats(double virtualMassSeGr, int shotsEach, double expectedSeGr)
+  record TooFewRepeats(double virtualMassSeKg, int shotsEach, double expectedSeKg)
       implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "Too few shots for how much they scatter: the virtual mass is known to +-%.0f gr only (one standard uncertainty). %d of each arrow in all would make it about +-%.0f gr; a steadier loose would help too.",
-          virtualMassSeGr, shotsEach, expectedSeGr);
+    public String code() {
+      return "too_few_repeats";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Mass(virtualMassSeKg), new Count(shotsEach), new Mass(expectedSeKg));
     }
   }
 
   /** Nothing tells the scatter apart from the curve. */
   record NoRepeats() implements Advice {
     @Override
-    public String sentence() {
-      return "Each arrow was shot once, so nothing tells scatter from a curve that isn't the bow's: shoot five of each.";
+    public String code() {
+      return "no_repeats";
     }
   }
 
   /** A cause can't be read off it yet. */
-  record NotToldFromZero(double virtualMassGr, double lowGr, double highGr) implements Advice {
+  record NotToldFromZero(double virtualMassKg, double lowKg, double highKg) implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "The virtual mass, %.0f gr (%.0f to %.0f), can't be told from none: don't read a cause off it before more arrows are shot.",
-          virtualMassGr, lowGr, highGr);
+    public String code() {
+      return "not_told_from_zero";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Mass(virtualMassKg), new Mass(lowKg), new Mass(highKg));
     }
   }
 
   /** No bow has one. */
-  record VirtualMassBelowZero(double lightGr, double heavyGr) implements Advice {
+  record VirtualMassBelowZero(double lightKg, double heavyKg) implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "The virtual mass comes out below zero, which no bow's is: a mistyped mass or tag, or masses too close together for the scatter. Check the tags and masses, and shoot arrows near %.0f and %.0f gr.",
-          lightGr, heavyGr);
+    public String code() {
+      return "below_zero";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Mass(lightKg), new Mass(heavyKg));
     }
   }
 
   /** The curve isn't the bow's. */
   record CurveMisses(double pValue) implements Advice {
     @Override
-    public String sentence() {
-      return say(
-          "The curve misses the means by more than the shots scatter (p %s): one arrow's mass or tag may be wrong, or the days differ. Weigh the arrows again, and shoot all of them on one day.",
-          pValue < 0.001 ? "< 0.001" : say("= %.3f", pValue));
+    public String code() {
+      return "curve_misses";
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Probability(pValue));
     }
   }
 
   /** The model has no solution. */
   record HeavierNotSlower() implements Advice {
     @Override
-    public String sentence() {
-      return "No curve fits: heavier arrows weren't slower, or lost speed faster than with any bow. Check the masses and tags, and shoot the lightest and the heaviest arrow again on one day.";
+    public String code() {
+      return "heavier_not_slower";
     }
   }
 
   /** Too few for any curve. */
   record TooFewShots(int shots) implements Advice {
     @Override
-    public String sentence() {
-      return shots == 0
-          ? "No shots count yet: shoot five of each arrow."
-          : say("%d shots count, too few for a curve: shoot five of each arrow.", shots);
+    public String code() {
+      return shots == 0 ? "no_shots" : "too_few_shots";
     }
-  }
 
-  private static String say(String sentence, Object... facts) {
-    return String.format(Locale.ROOT, sentence, facts);
+    @Override
+    public List<Figure> figures() {
+      return List.of(new Count(shots));
+    }
   }
 }

@@ -53,7 +53,7 @@ public final class FitAdvice {
   private List<Advice> advice() {
     double[] masses = bow.massesKg();
     if (masses.length == 1) {
-      return List.of(new Advice.OneMass(grains(masses[0]), grains(farFrom(masses[0]))));
+      return List.of(new Advice.OneMass(masses[0], farFrom(masses[0])));
     }
     if (bow.shots() < 3) {
       return List.of(new Advice.TooFewShots(bow.shots()));
@@ -68,13 +68,13 @@ public final class FitAdvice {
   private List<Advice> fitted(VirtualMassFit fit, double[] masses) {
     List<Advice> advice = new ArrayList<>();
     if (masses.length == 2) {
-      advice.add(new Advice.TwoMasses(grains((masses[0] + masses[1]) / 2)));
+      advice.add(new Advice.TwoMasses((masses[0] + masses[1]) / 2));
     }
     if (fit.repeats().shots() == masses.length) {
       advice.add(new Advice.NoRepeats());
     }
     if (fit.virtualMassKg() <= 0) {
-      advice.add(new Advice.VirtualMassBelowZero(grains(LEAST_GPP * gpp), grains(HEAVY_GPP * gpp)));
+      advice.add(new Advice.VirtualMassBelowZero(LEAST_GPP * gpp, HEAVY_GPP * gpp));
     } else {
       precision(fit, masses[masses.length / 2]).ifPresent(advice::add);
       notToldFromZero(fit).ifPresent(advice::add);
@@ -98,12 +98,11 @@ public final class FitAdvice {
     double[] asMany = {repeats.shots() / 3.0, repeats.shots() / 3.0, repeats.shots() / 3.0};
     if (expected(fit, spread, asMany) < MUCH_BETTER * se) {
       double joined = with(fit, light, heavy);
-      return Optional.of(
-          new Advice.TooCloseTogether(grains(se), grains(light), grains(heavy), grains(joined)));
+      return Optional.of(new Advice.TooCloseTogether(se, light, heavy, joined));
     }
     double each = (double) repeats.shots() / repeats.masses();
     int more = (int) Math.ceil(each * se * se / (wanted * wanted));
-    return Optional.of(new Advice.TooFewRepeats(grains(se), more, grains(wanted)));
+    return Optional.of(new Advice.TooFewRepeats(se, more, wanted));
   }
 
   private static Optional<Advice> notToldFromZero(VirtualMassFit fit) {
@@ -111,7 +110,7 @@ public final class FitAdvice {
     double reach = StudentT.twoSided(COVERAGE, fit.degreesOfFreedom()) * fit.virtualMassSe();
     return k > reach
         ? Optional.empty()
-        : Optional.of(new Advice.NotToldFromZero(grains(k), grains(k - reach), grains(k + reach)));
+        : Optional.of(new Advice.NotToldFromZero(k, k - reach, k + reach));
   }
 
   /** K's standard error if five shots each of two more masses join those there are. */
@@ -136,9 +135,5 @@ public final class FitAdvice {
 
   private double farFrom(double massKg) {
     return massKg > MIDDLE_GPP * gpp ? LEAST_GPP * gpp : HEAVY_GPP * gpp;
-  }
-
-  private static double grains(double kg) {
-    return kg / Units.KILOGRAMS_PER_GRAIN;
   }
 }

@@ -8,7 +8,6 @@ import castwell.analysis.wood.EquilibriumMoisture;
 import castwell.analysis.wood.Stiffness;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -35,10 +34,19 @@ public record Conditions(
 
   private static final double AIR_DENSITY = 1.2;
 
+  /** What may differ. */
+  public enum What {
+    GATES,
+    TEMPERATURE,
+    MOISTURE,
+    STRING
+  }
+
   /**
-   * @param relativeSpeed what the difference alone would do to speed; empty where it isn't known
+   * @param by how much more it is than it was, in m, °C, percent or kg; empty where it isn't known
+   * @param relativeSpeed what the difference alone would do to speed, likewise
    */
-  public record Difference(String what, String sentence, OptionalDouble relativeSpeed) {}
+  public record Difference(What what, OptionalDouble by, OptionalDouble relativeSpeed) {}
 
   /** The differences from an earlier day, those that aren't known among them. */
   public List<Difference> since(Conditions before, double arrowMassKg, VirtualMass bow) {
@@ -55,20 +63,18 @@ public record Conditions(
       double farther = gatesFromBowM.getAsDouble() - before.gatesFromBowM.getAsDouble();
       double loss =
           Drag.lossPerMetre(Drag.unmeasuredCoefficient(), DIAMETER_M, massKg, AIR_DENSITY).value();
-      String words = "The gates stood %.2f m " + (farther > 0 ? "farther from" : "nearer to");
-      add(found, "gates", -loss * farther, words + " the bow", farther, 0.005);
+      add(found, What.GATES, -loss * farther, farther, 0.005);
     } else {
-      unknown(found, "gates", "How far the gates stood from the bow isn't known for both days");
+      unknown(found, What.GATES);
     }
   }
 
   private void temperature(Conditions before, List<Difference> found) {
     if (celsius.isPresent() && before.celsius.isPresent()) {
       double warmer = celsius.getAsDouble() - before.celsius.getAsDouble();
-      String words = "The air was %.1f °C " + (warmer > 0 ? "warmer" : "colder");
-      add(found, "temperature", Stiffness.relativeChange(warmer) / 2, words, warmer, 0.05);
+      add(found, What.TEMPERATURE, Stiffness.relativeChange(warmer) / 2, warmer, 0.05);
     } else {
-      unknown(found, "temperature", "The temperature isn't known for both days");
+      unknown(found, What.TEMPERATURE);
     }
   }
 
@@ -77,13 +83,10 @@ public record Conditions(
     OptionalDouble then = before.moisture();
     if (now.isPresent() && then.isPresent()) {
       double wetter = now.getAsDouble() - then.getAsDouble();
-      String words =
-          "Wood left in that air would come to hold %.1f %% " + (wetter > 0 ? "more" : "less");
       double stiffer = stiffness(now.getAsDouble()) / stiffness(then.getAsDouble()) - 1;
-      add(found, "moisture", stiffer / 2, words + " moisture", wetter, 0.05);
+      add(found, What.MOISTURE, stiffer / 2, wetter, 0.05);
     } else {
-      unknown(
-          found, "moisture", "The air's humidity, and so the wood's, isn't known for both days");
+      unknown(found, What.MOISTURE);
     }
   }
 
@@ -104,30 +107,22 @@ public record Conditions(
     if (stringMassKg.isPresent() && before.stringMassKg.isPresent()) {
       double heavier = stringMassKg.getAsDouble() - before.stringMassKg.getAsDouble();
       double moving = bow.virtualMassKg().value() + massKg;
-      String words = "The string was %.0f gr " + (heavier > 0 ? "heavier" : "lighter");
-      double grains = heavier / Units.KILOGRAMS_PER_GRAIN;
       double relative = Math.sqrt(moving / StringMass.virtualMassKg(moving, heavier)) - 1;
-      add(found, "string", relative, words, grains, 0.5);
+      add(found, What.STRING, relative, heavier, Units.KILOGRAMS_PER_GRAIN / 2);
     } else {
-      unknown(found, "string", "The string's mass isn't known for both days");
+      unknown(found, What.STRING);
     }
   }
 
   /** What would be shown as 0 is no difference. */
   private static void add(
-      List<Difference> found, String what, double relative, String words, double by, double least) {
+      List<Difference> found, What what, double relative, double by, double least) {
     if (Math.abs(by) >= least) {
-      String sentence =
-          String.format(
-              Locale.ROOT,
-              words + ": that alone is about %+.1f %% of the speed.",
-              Math.abs(by),
-              100 * relative);
-      found.add(new Difference(what, sentence, OptionalDouble.of(relative)));
+      found.add(new Difference(what, OptionalDouble.of(by), OptionalDouble.of(relative)));
     }
   }
 
-  private static void unknown(List<Difference> found, String what, String words) {
-    found.add(new Difference(what, words + ".", OptionalDouble.empty()));
+  private static void unknown(List<Difference> found, What what) {
+    found.add(new Difference(what, OptionalDouble.empty(), OptionalDouble.empty()));
   }
 }

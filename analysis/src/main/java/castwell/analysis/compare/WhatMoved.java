@@ -28,24 +28,14 @@ public record WhatMoved(Quantity energyJ, Quantity virtualMassKg, double jointP,
 
   /** What can be said. */
   public enum Answer {
-    ENERGY("The energy it hands over changed; its virtual mass can't be told from what it was."),
-    VIRTUAL_MASS(
-        "Its virtual mass changed; the energy it hands over can't be told from what it was."),
-    BOTH("Both the energy it hands over and its virtual mass changed."),
-    SOMETHING(
-        "Something changed, but these shots can't tell whether it was the energy or the virtual mass: shoot more, with arrows farther apart in mass."),
-    NOTHING_SHOWN(
-        "These shots can't tell a change of the energy or of the virtual mass: shoot more, with arrows farther apart in mass.");
-
-    private final String sentence;
-
-    Answer(String sentence) {
-      this.sentence = sentence;
-    }
-
-    public String sentence() {
-      return sentence;
-    }
+    /** The virtual mass can't be told from what it was. */
+    ENERGY,
+    /** The energy can't be told from what it was. */
+    VIRTUAL_MASS,
+    BOTH,
+    /** One of them or both. */
+    SOMETHING,
+    NOTHING_SHOWN
   }
 
   /**

@@ -1,6 +1,7 @@
 package castwell.analysis.gates;
 
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
 
 /**
  * A rod let go above the two gates, laid flat one below the other: how long it takes from the first
@@ -8,7 +9,7 @@ import castwell.analysis.uncertainty.Quantity;
  * above gate A and h + d above gate B, needs sqrt(2 (h + d) / g) - sqrt(2 h / g). Air drag on a
  * dense rod at these speeds is below one part in ten thousand and is left out (by reasoning).
  *
- * @param expectedS by gravity, with the uncertainty of height, spacing and gravity
+ * @param expectedS by gravity, with the uncertainty of height, spacing, gravity and triggers
  * @param measuredS by the gates' ticks
  */
 public record DropCheck(Quantity expectedS, Quantity measuredS) {
@@ -29,15 +30,23 @@ public record DropCheck(Quantity expectedS, Quantity measuredS) {
    * @param dropM from the rod's lower end to gate A, above 0
    * @param spacingM from gate A to gate B, above 0
    * @param gravity in m/s2, above 0
+   * @param triggerScatterM standard deviation of the place on the rod at which one gate triggers
    * @throws IllegalArgumentException otherwise
    */
-  public static Quantity expectedS(Quantity dropM, Quantity spacingM, Quantity gravity) {
+  public static Quantity expectedS(
+      Quantity dropM, Quantity spacingM, Quantity gravity, double triggerScatterM) {
     for (Quantity quantity : new Quantity[] {dropM, spacingM, gravity}) {
       if (!(quantity.value() > 0)) {
         throw new IllegalArgumentException("drop, spacing and gravity are above 0");
       }
     }
-    return fallS(dropM.plus(spacingM), gravity).minus(fallS(dropM, gravity));
+    Quantity toA = dropM.plus(trigger("A", triggerScatterM));
+    Quantity toB = dropM.plus(spacingM).plus(trigger("B", triggerScatterM));
+    return fallS(toB, gravity).minus(fallS(toA, gravity));
+  }
+
+  private static Quantity trigger(String gate, double scatterM) {
+    return Quantity.of(0, scatterM, Source.own("trigger at gate " + gate));
   }
 
   private static Quantity fallS(Quantity heightM, Quantity gravity) {

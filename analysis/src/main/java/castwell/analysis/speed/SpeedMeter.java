@@ -1,6 +1,5 @@
 package castwell.analysis.speed;
 
-import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.uncertainty.Kind;
@@ -14,30 +13,21 @@ import java.util.stream.Stream;
  * Ticks to speed: v = d / t, with its uncertainty by the law of propagation (JCGM 100:2008, 5.1.2).
  *
  * <p>Common to the set-up: "gate spacing" and "tick rate". Each shot's own, for each end at each
- * gate: "trigger" (a place on the object), "tick" (the stamp holds within one tick) and "lateness"
- * (the stamp is late by anything from 0 to its bound). Own sources bear the same names in every
- * passage, so they tell apart the ends of one object and not the shots of one set.
+ * gate: "trigger" (a place on the object), and what {@link Stamps} adds. Own sources bear the same
+ * names in every passage, so they tell apart the ends of one object and not the shots of one set.
  */
 public final class SpeedMeter {
-  /** Standard deviation of a rectangular distribution of width 1 (JCGM 100:2008, 4.3.7). */
-  private static final double UNIT_RECTANGLE = 1 / Math.sqrt(12);
-
-  private final Passage passage;
+  private final Stamps stamps;
   private final Calibration calibration;
-  private final Quantity tickRate;
-  private final StampLatency latency;
 
-  private SpeedMeter(
-      Passage passage, Calibration calibration, TickRate rate, StampLatency latency) {
-    this.passage = passage;
+  private SpeedMeter(Stamps stamps, Calibration calibration) {
+    this.stamps = stamps;
     this.calibration = calibration;
-    this.tickRate = rate.quantity();
-    this.latency = latency;
   }
 
   public static Measurement measure(
       Passage passage, Calibration calibration, TickRate rate, StampLatency latency) {
-    return new SpeedMeter(passage, calibration, rate, latency).measurement();
+    return new SpeedMeter(new Stamps(passage, rate, latency), calibration).measurement();
   }
 
   private Measurement measurement() {
@@ -102,23 +92,11 @@ public final class SpeedMeter {
   }
 
   private Optional<Crossing> crossing(Gate gate, End end) {
-    return end.edge(passage, gate)
+    Source trigger = Source.own("trigger" + Stamps.place(gate, end));
+    return stamps
+        .seconds(gate, end)
         .map(
-            edge -> {
-              String place = " at gate " + gate + ", " + end.word();
-              Quantity seconds =
-                  ticks(edge, place)
-                      .dividedBy(tickRate)
-                      .minus(Quantity.exact(latency.seconds(gate)));
-              Source trigger = Source.own("trigger" + place);
-              return new Crossing(seconds, Quantity.of(0, calibration.triggerScatterM(), trigger));
-            });
-  }
-
-  private Quantity ticks(Edge edge, String place) {
-    double sincePassageBegan = edge.ticks() - passage.edges().get(0).ticks();
-    double late = edge.lateTicks();
-    return Quantity.of(sincePassageBegan, UNIT_RECTANGLE, Source.own("tick" + place))
-        .minus(Quantity.of(late / 2, late * UNIT_RECTANGLE, Source.own("lateness" + place)));
+            seconds ->
+                new Crossing(seconds, Quantity.of(0, calibration.triggerScatterM(), trigger)));
   }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.compare.Conditions.Difference;
+import castwell.analysis.compare.Conditions.What;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,7 +24,7 @@ class ConditionsTest {
         OptionalDouble.empty());
   }
 
-  private static double effect(List<Difference> found, String what) {
+  private static double effect(List<Difference> found, What what) {
     return found.stream()
         .filter(difference -> difference.what().equals(what))
         .findFirst()
@@ -38,7 +39,7 @@ class ConditionsTest {
     List<Difference> found =
         conditions(3, 20 + 20 / 1.8, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW);
 
-    assertThat(effect(found, "temperature")).isCloseTo(-0.01, within(0.002));
+    assertThat(effect(found, What.TEMPERATURE)).isCloseTo(-0.01, within(0.002));
   }
 
   /** Between 30 and 65 % humidity, at 70 degrees Fahrenheit, lie 6.2 and 12.0 % (Wood Handbook). */
@@ -48,7 +49,7 @@ class ConditionsTest {
     List<Difference> found =
         conditions(3, celsius, 0.65).since(conditions(3, celsius, 0.30), 0.03, BOW);
 
-    assertThat(effect(found, "moisture")).isCloseTo(-0.05, within(0.01));
+    assertThat(effect(found, What.MOISTURE)).isCloseTo(-0.05, within(0.01));
   }
 
   /** 0.15 to 0.3 % a metre, common practice. */
@@ -56,7 +57,7 @@ class ConditionsTest {
   void gatesFartherAwaySeeSlowerArrows() {
     List<Difference> found = conditions(4, 20, 0.5).since(conditions(3, 20, 0.5), 0.0324, BOW);
 
-    assertThat(effect(found, "gates")).isBetween(-0.003, -0.0015);
+    assertThat(effect(found, What.GATES)).isBetween(-0.003, -0.0015);
   }
 
   @Test
@@ -66,8 +67,8 @@ class ConditionsTest {
 
     assertThat(unknown.since(unknown, 0.03, BOW))
         .hasSize(4)
-        .allMatch(difference -> difference.relativeSpeed().isEmpty())
-        .allMatch(difference -> difference.sentence().contains("isn't known"));
+        .allMatch(difference -> difference.by().isEmpty())
+        .allMatch(difference -> difference.relativeSpeed().isEmpty());
   }
 
   /**
@@ -82,7 +83,7 @@ class ConditionsTest {
             Quantity.exact(31.375 * JOULES_PER_FOOT_POUND),
             Quantity.exact(188.2 * KILOGRAMS_PER_GRAIN));
     double effect =
-        effect(string(254).since(string(108), 400 * KILOGRAMS_PER_GRAIN, yew), "string");
+        effect(string(254).since(string(108), 400 * KILOGRAMS_PER_GRAIN, yew), What.STRING);
 
     assertThat(155 * (1 + effect)).isCloseTo(148, within(1.0));
   }
@@ -93,18 +94,27 @@ class ConditionsTest {
   }
 
   @Test
-  void sentencesSayWhichWay() {
-    assertThat(conditions(2.5, 12, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW))
-        .extracting(Difference::sentence)
-        .contains(
-            "The air was 8.0 °C colder: that alone is about +0.8 % of the speed.",
-            "The gates stood 0.50 m nearer to the bow: that alone is about +0.1 % of the speed.");
+  void differencesSayWhichWay() {
+    List<Difference> found = conditions(2.5, 12, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW);
+    assertThat(by(found, What.TEMPERATURE)).isEqualTo(-8);
+    assertThat(effect(found, What.TEMPERATURE)).isPositive();
+    assertThat(by(found, What.GATES)).isEqualTo(-0.5);
+    assertThat(effect(found, What.GATES)).isPositive();
+  }
+
+  private static double by(List<Difference> found, What what) {
+    return found.stream()
+        .filter(difference -> difference.what() == what)
+        .findFirst()
+        .orElseThrow()
+        .by()
+        .orElseThrow();
   }
 
   @Test
   void whatIsAlikeIsNoDifference() {
     assertThat(conditions(3, 20, 0.5).since(conditions(3 + 1e-9, 20, 0.5), 0.03, BOW))
         .extracting(Difference::what)
-        .containsExactly("string");
+        .containsExactly(What.STRING);
   }
 }

@@ -41,7 +41,8 @@ public final class Desk {
   private final Clock clock;
   private final ZoneId zone;
   private final Limits limits;
-  private final RackDesk rack;
+  private final BowDesk bows;
+  private final ArrowDesk arrows;
   private final PlanDesk plans;
 
   public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
@@ -51,7 +52,8 @@ public final class Desk {
     this.clock = clock;
     this.zone = settings.zone();
     this.limits = settings.limits();
-    this.rack = new RackDesk(store, reprocessing, announcer, clock);
+    this.bows = new BowDesk(store, announcer, clock);
+    this.arrows = new ArrowDesk(store, reprocessing, announcer, clock);
     this.plans = new PlanDesk(store, announcer, clock);
   }
 
@@ -60,9 +62,14 @@ public final class Desk {
     return plans;
   }
 
-  /** What is said of bows and arrows. */
-  public RackDesk rack() {
-    return rack;
+  /** What is said of bows. */
+  public BowDesk bows() {
+    return bows;
+  }
+
+  /** What is said of arrows. */
+  public ArrowDesk arrows() {
+    return arrows;
   }
 
   /** Who shoots what from an instant on; saying again what holds already changes nothing. */
@@ -293,9 +300,9 @@ public final class Desk {
 
   private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {
     return new Tags.Pair(
-        bow.map(name -> OptionalLong.of(RackDesk.bow(t, name).id())).orElse(OptionalLong.empty()),
+        bow.map(name -> OptionalLong.of(BowDesk.bow(t, name).id())).orElse(OptionalLong.empty()),
         arrow
-            .map(name -> OptionalLong.of(RackDesk.arrow(t, name).id()))
+            .map(name -> OptionalLong.of(ArrowDesk.arrow(t, name).id()))
             .orElse(OptionalLong.empty()));
   }
 

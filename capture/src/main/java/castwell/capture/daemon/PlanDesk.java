@@ -75,8 +75,8 @@ public final class PlanDesk {
 
   private static Tags.Pair tags(Transaction t, Wanted turn) {
     return new Tags.Pair(
-        OptionalLong.of(RackDesk.bow(t, turn.bow()).id()),
-        OptionalLong.of(RackDesk.arrow(t, turn.arrow()).id()));
+        OptionalLong.of(BowDesk.bow(t, turn.bow()).id()),
+        OptionalLong.of(ArrowDesk.arrow(t, turn.arrow()).id()));
   }
 
   /**

@@ -3,7 +3,7 @@ package castwell.capture.daemon;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.Measurement;
 import castwell.analysis.speed.SpeedMeter;
-import castwell.analysis.speed.StampLatency;
+import castwell.analysis.speed.Stamps;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
@@ -16,6 +16,7 @@ import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
 import castwell.capture.store.RawFacts.Timing;
+import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import java.time.Instant;
@@ -50,7 +51,7 @@ public final class Reprocessing {
       Conditions conditions,
       OptionalDouble taggedLengthM) {
     Measurement measurement =
-        SpeedMeter.measure(passage, calibration.calibration(), conditions.rate(), latency(timing));
+        SpeedMeter.measure(passage, calibration.calibration(), conditions.rate(), timing.latency());
     Verdict verdict =
         Judge.judge(
             new Evidence(
@@ -155,12 +156,16 @@ public final class Reprocessing {
                     beat.receivedUs()));
   }
 
-  static Timing timing(Transaction t, Passages.Row row) {
-    return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
+  /** When each gate saw what of a stored shot; empty of one entered by hand. */
+  public static Optional<Stamps> stamps(Transaction t, Shot shot) {
+    TickRate rate = new TickRate(shot.figure().hz(), shot.figure().hzRelativeU());
+    return shot.byGates()
+        .flatMap(gates -> t.passages().byId(shot.passageId()))
+        .map(row -> new Stamps(t.passages().together(row), rate, timing(t, row).latency()));
   }
 
-  private static StampLatency latency(Timing timing) {
-    return new StampLatency(timing.latencyANs() * 1e-9, timing.latencyBNs() * 1e-9);
+  static Timing timing(Transaction t, Passages.Row row) {
+    return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
   }
 
   /** The length of the arrow that the tags name. */

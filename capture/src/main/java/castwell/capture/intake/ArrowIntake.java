@@ -1,7 +1,7 @@
 package castwell.capture.intake;
 
-import castwell.capture.daemon.RackDesk;
-import castwell.capture.daemon.RackDesk.ArrowMeasures;
+import castwell.capture.daemon.ArrowDesk;
+import castwell.capture.daemon.ArrowDesk.Measures;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.Named;
 import castwell.capture.store.Transaction;
@@ -12,13 +12,13 @@ import java.util.OptionalDouble;
 /** Arrows. What a line doesn't tell of an arrow that is there stays as it was. */
 final class ArrowIntake implements Intake {
   private final Transaction t;
-  private final RackDesk rack;
+  private final ArrowDesk arrows;
   private final Once once = new Once();
   private final Tally tally = new Tally();
 
-  ArrowIntake(Transaction t, RackDesk rack) {
+  ArrowIntake(Transaction t, ArrowDesk arrows) {
     this.t = t;
-    this.rack = rack;
+    this.arrows = arrows;
   }
 
   @Override
@@ -26,8 +26,8 @@ final class ArrowIntake implements Intake {
     String name = line.neededWords("arrow");
     once.refuseTwice(line, name.toLowerCase(Locale.ROOT), name);
     Optional<Arrow> there = t.rack().arrow(name).map(Named::id).flatMap(t.rack()::arrowById);
-    ArrowMeasures told =
-        new ArrowMeasures(
+    Measures told =
+        new Measures(
             line.neededNumber("mass"),
             line.number("length", there.map(Arrow::lengthM).orElse(OptionalDouble.empty())),
             line.number("diameter", there.map(Arrow::diameterM).orElse(OptionalDouble.empty())),
@@ -36,12 +36,12 @@ final class ArrowIntake implements Intake {
     if (there.isPresent() && same(told, there.get())) {
       tally.already();
     } else {
-      rack.enterArrow(t, name, told);
+      arrows.enter(t, name, told);
       tally.take();
     }
   }
 
-  private static boolean same(ArrowMeasures told, Arrow there) {
+  private static boolean same(Measures told, Arrow there) {
     return Alike.are(told.massKg(), there.massKg())
         && Alike.are(told.lengthM(), there.lengthM())
         && Alike.are(told.diameterM(), there.diameterM())

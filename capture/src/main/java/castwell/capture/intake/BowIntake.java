@@ -1,7 +1,7 @@
 package castwell.capture.intake;
 
-import castwell.capture.daemon.RackDesk;
-import castwell.capture.daemon.RackDesk.State;
+import castwell.capture.daemon.BowDesk;
+import castwell.capture.daemon.BowDesk.State;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
@@ -38,7 +38,7 @@ final class BowIntake implements Intake {
     if (there.isPresent() && same(told, there.get())) {
       tally.already();
     } else {
-      RackDesk.enterState(t, bow, told, now);
+      BowDesk.enterState(t, bow, told, now);
       tally.take();
     }
   }

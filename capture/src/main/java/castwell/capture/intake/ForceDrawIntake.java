@@ -1,8 +1,8 @@
 package castwell.capture.intake;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
+import castwell.capture.daemon.BowDesk;
 import castwell.capture.daemon.Checks;
-import castwell.capture.daemon.RackDesk;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
@@ -95,7 +95,7 @@ final class ForceDrawIntake implements Intake {
     if (same(curve.points(), t.forceDraws().last(state.bowId(), state.since()))) {
       tally.already();
     } else {
-      RackDesk.enterForceDraw(t, state.bow(), state.since(), curve.points(), now, by);
+      BowDesk.enterForceDraw(t, state.bow(), state.since(), curve.points(), now, by);
       tally.take();
     }
   }

@@ -66,7 +66,7 @@ public final class IntakeDesk {
     return switch (brought.what()) {
       case SHOTS -> new ShotIntake(t, brought, settings, clock.instant());
       case BOWS -> new BowIntake(t, settings.zone(), clock.instant());
-      case ARROWS -> new ArrowIntake(t, desk.rack());
+      case ARROWS -> new ArrowIntake(t, desk.arrows());
       case FORCE_DRAW -> new ForceDrawIntake(t, brought.by(), settings.zone(), clock.instant());
     };
   }

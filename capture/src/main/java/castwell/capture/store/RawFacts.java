@@ -3,6 +3,7 @@ package castwell.capture.store;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
+import castwell.analysis.speed.StampLatency;
 import castwell.capture.wire.Sentence;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Identity;
@@ -284,5 +285,10 @@ public final class RawFacts {
 
     /** What to take a board for that never said so: the usual rate, and prompt stamps. */
     public static final Timing UNTOLD = new Timing(2_000_000, 0, 0);
+
+    /** What is subtracted from each gate's stamps. */
+    public StampLatency latency() {
+      return new StampLatency(latencyANs * 1e-9, latencyBNs * 1e-9);
+    }
   }
 }

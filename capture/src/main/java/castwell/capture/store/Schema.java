@@ -56,6 +56,10 @@ final class Schema {
               AppendOnly.guard(handle, table, "id");
             }
             CellsUnmade.watch(handle);
+          },
+          handle -> {
+            handle.createScript(resource("schema-5.sql")).execute();
+            AppendOnly.guard(handle, "weighing_decision", "id");
           });
 
   private Schema() {}

@@ -26,8 +26,8 @@ class FullDiskTest {
 
   private RangeBench bench() {
     RangeBench bench = RangeBench.in(folder, Clock.fixed(HandFedLane.STARTED, ZoneOffset.UTC));
-    bench.desk().rack().addArrow("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
-    bench.desk().rack().addArrow("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench.desk().arrows().add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench.desk().arrows().add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
     return bench;
   }
 

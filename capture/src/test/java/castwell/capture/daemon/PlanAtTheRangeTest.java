@@ -59,10 +59,10 @@ class PlanAtTheRangeTest {
   void begin() {
     bench = RangeBench.in(folder, new LaneClock());
     for (String bow : new String[] {"ash", "yew"}) {
-      bench.desk().rack().addBow(bow, Instant.EPOCH, 220, 0.70, "");
+      bench.desk().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
     }
     for (String arrow : new String[] {"one", "two", "three"}) {
-      bench.desk().rack().addArrow(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+      bench.desk().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     }
     lane = plugged("lane");
   }
@@ -314,7 +314,7 @@ class PlanAtTheRangeTest {
 
   @Test
   void aRetaggedMisreadIsNoTurns() {
-    bench.desk().rack().enterArrow("three", 0.03, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench.desk().arrows().enter("three", 0.03, OptionalDouble.of(0.60), OptionalDouble.empty());
     long plan = start("ash three", "yew two");
     shoot(); // 0.72 m
     assertThat(last().counts()).isFalse();

@@ -25,13 +25,10 @@ class RetagTest {
   @BeforeEach
   void shoot() {
     bench = RangeBench.in(folder);
-    bench.desk().rack().addBow("ash", Instant.EPOCH, 220, 0.70, "");
-    bench.desk().rack().addArrow("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
-    bench.desk().rack().addArrow("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
-    bench
-        .desk()
-        .rack()
-        .addArrow("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+    bench.desk().bows().add("ash", Instant.EPOCH, 220, 0.70, "");
+    bench.desk().arrows().add("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
+    bench.desk().arrows().add("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench.desk().arrows().add("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     HandFedLane lane = new HandFedLane(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
@@ -81,7 +78,7 @@ class RetagTest {
   void anArrowMeasuredAnewIsJudgedAnew() {
     retag("short", "");
     assertThat(shot().counts()).isFalse();
-    bench.desk().rack().enterArrow("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
+    bench.desk().arrows().enter("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
     assertThat(shot().counts()).isTrue();
   }
 

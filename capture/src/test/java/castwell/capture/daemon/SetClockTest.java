@@ -30,8 +30,8 @@ class SetClockTest {
   @BeforeEach
   void openRange() {
     open();
-    bench.desk().rack().addArrow("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
-    bench.desk().rack().addArrow("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench.desk().arrows().add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench.desk().arrows().add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
   }
 
   @AfterEach

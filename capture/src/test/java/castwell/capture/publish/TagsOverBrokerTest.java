@@ -34,8 +34,8 @@ class TagsOverBrokerTest {
     mosquitto = Mosquitto.start(folder.resolve("broker"));
     subscriber = Subscriber.to(mosquitto, "castwell/#");
     range = new PublishedRange(folder.resolve("data"), PublishedRange.at(mosquitto.url()));
-    range.desk().rack().addBow("heron", Rows.NOON, 200, 0.7, "");
-    range.desk().rack().addArrow("heavy", 0.04, OptionalDouble.empty(), OptionalDouble.empty());
+    range.desk().bows().add("heron", Rows.NOON, 200, 0.7, "");
+    range.desk().arrows().add("heavy", 0.04, OptionalDouble.empty(), OptionalDouble.empty());
     other =
         BrokerConnection.open(
             Broker.open(mosquitto.url()), "other", Optional.empty(), message -> {}, () -> {});

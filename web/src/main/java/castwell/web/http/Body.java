@@ -174,6 +174,14 @@ final class Body {
     return OptionalDouble.of(value.doubleValue());
   }
 
+  /** A number times its unit. */
+  OptionalDouble scaled(String field, double unit) {
+    OptionalDouble value = optionalNumber(field);
+    return value.isPresent()
+        ? OptionalDouble.of(value.getAsDouble() * unit)
+        : OptionalDouble.empty();
+  }
+
   /** A list of objects with these fields at most; a missing one is refused. */
   List<Body> objects(String field, String... fields) {
     JsonNode list = node.path(field);

@@ -55,7 +55,8 @@ public final class WebServer implements AutoCloseable {
               gate.route(config);
               new AdmissionApi(gate, parts.door()).route(config);
               new RangeApi(store, desk, parts.capture(), views, range, clock).route(config);
-              new RackApi(store, desk, views, clock, zone).route(config);
+              new BowsApi(store, desk, views, clock, zone).route(config);
+              new ArrowsApi(store, desk, views).route(config);
               new ShotsApi(store, desk, parts.capture(), views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
               new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);

@@ -4,9 +4,11 @@ import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.FORCE;
 import static castwell.web.unit.Dimension.SPEED;
 
-import castwell.analysis.bow.Advice;
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.FitAdvice;
@@ -29,6 +31,8 @@ import java.util.Set;
 
 /** One bow in one state: what it does to arrows, and why. */
 public final class BowReport {
+  private static final Saying SAYING = Saying.TRADE;
+
   private final Shelf shelf;
   private final Rack.Named bow;
   private final Shelf.Stand stand;
@@ -62,12 +66,12 @@ public final class BowReport {
     List<Map<String, Object>> rows = CellRows.of(shot);
     Optional<Cast> cast = study.cast();
     ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), shot, model);
-    List<Advice> advice = study.advice();
+    List<String> advice = AdviceWords.of(study.advice(), SAYING);
     List<String> sentences = new ArrayList<>();
     sentences.add(first(cast));
     model.ifPresent(m -> sentences.add(fits.sentence(m)));
     if (!shot.isEmpty()) {
-      advice.forEach(a -> sentences.add(a.sentence()));
+      sentences.addAll(advice);
     }
     sentences.addAll(forceDraw.sentences());
     sentences.addAll(Strays.sentences(stand));
@@ -89,7 +93,7 @@ public final class BowReport {
             .put("energy_share", fits.shares())
             .put("cast", cast.map(this::castRow).orElse(null))
             .put("force_draw", forceDraw.data())
-            .put("advice", advice.stream().map(Advice::sentence).toList())
+            .put("advice", advice)
             .put("strays", Strays.rows(stand));
     return new Report(
         sentences,
@@ -131,25 +135,25 @@ public final class BowReport {
 
   private String first(Optional<Cast> cast) {
     String who =
-        "%s (%s lb at %s in, as since %s)"
-            .formatted(
-                bow.name(),
-                Trade.plain(stand.state().drawWeightN() / NEWTONS_PER_POUND, 1),
-                Trade.plain(stand.state().drawLengthM() / METRES_PER_INCH, 1),
-                stand.stateName());
+        SAYING.say(
+            "report.bow.who",
+            bow.name(),
+            SAYING.plain(FORCE, 1, stand.state().drawWeightN()),
+            SAYING.plain(DRAW_LENGTH, 1, stand.state().drawLengthM()),
+            stand.stateName());
     if (cells.massesKg().length == 0) {
-      return who + " hasn't a shot that counts yet: shoot three arrows well apart in mass.";
+      return SAYING.say("report.bow.no_shot", who);
     }
     return cast.map(
             c ->
-                "%s throws an arrow of %s grains per pound, %s gr, at %s; with the draw weight's scale, %s."
-                    .formatted(
-                        who,
-                        Trade.plain(c.gpp(), 0),
-                        Trade.plain(c.massKg() / KILOGRAMS_PER_GRAIN, 0),
-                        Saying.TRADE.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
-                        ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
-        .orElse(who + ": its shots can't tell a cast yet.");
+                SAYING.say(
+                    "report.bow.cast",
+                    who,
+                    Trade.plain(c.gpp(), 0),
+                    SAYING.plain(ARROW_MASS, 0, c.massKg()),
+                    SAYING.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
+                    ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
+        .orElseGet(() -> SAYING.say("report.bow.no_cast", who));
   }
 
   /** The usual ones, where they apply. */
@@ -160,8 +164,7 @@ public final class BowReport {
       double gpp = Units.grainsPerPound(cell.massKg(), stand.state().drawWeightN());
       if (gpp < FitAdvice.LEAST_GPP && told.add(cell.name().arrow())) {
         cautions.add(
-            "Caution: %s has %s grains per pound; a wooden bow usually wants 8 at least."
-                .formatted(cell.name().arrow(), Trade.plain(gpp, 1)));
+            SAYING.say("report.bow.light_arrow", cell.name().arrow(), Trade.plain(gpp, 1)));
       }
     }
     return cautions;

@@ -1,16 +1,20 @@
 package castwell.web.report;
 
-import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DISTANCE;
+import static castwell.web.unit.Dimension.FORCE;
 
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.Conditions.Difference;
+import castwell.analysis.compare.Conditions.What;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Weather.Air;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,7 +23,7 @@ import java.util.OptionalDouble;
 final class ConditionRows {
   private ConditionRows() {}
 
-  static List<Map<String, Object>> of(Shelf shelf, Reworked reworked) {
+  static List<Map<String, Object>> of(Shelf shelf, Reworked reworked, Saying saying) {
     Day before = reworked.bow().before();
     Day after = reworked.bow().after();
     BowState stateBefore = reworked.bow().stateBefore();
@@ -31,15 +35,14 @@ final class ConditionRows {
       rows.add(
           row(
               "draw weight",
-              "The draw weight changed by %s lb: that is part of the rework, not of the day."
-                  .formatted(Trade.plain(drawn / NEWTONS_PER_POUND, 1)),
+              saying.say("report.rework.draw_weight", saying.plain(FORCE, 1, drawn)),
               OptionalDouble.empty()));
     }
     double massKg = before.cells().stream().mapToDouble(Cell::massKg).average().orElseThrow();
     if (model.isPresent()) {
       conditions(shelf, after, stateAfter)
           .since(conditions(shelf, before, stateBefore), massKg, model.get())
-          .forEach(difference -> rows.add(row(difference)));
+          .forEach(difference -> rows.add(row(difference, saying)));
     }
     return rows;
   }
@@ -56,8 +59,27 @@ final class ConditionRows {
         gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
   }
 
-  private static Map<String, Object> row(Difference difference) {
-    return row(difference.what(), difference.sentence(), difference.relativeSpeed());
+  private static Map<String, Object> row(Difference difference, Saying saying) {
+    String what = difference.what().name().toLowerCase(Locale.ROOT);
+    String key = "report.rework." + what;
+    if (difference.by().isEmpty()) {
+      return row(what, saying.say(key + "_unknown"), OptionalDouble.empty());
+    }
+    double by = difference.by().getAsDouble();
+    String words =
+        saying.say(
+            key + (by > 0 ? "_more" : "_less"),
+            amount(difference.what(), Math.abs(by), saying),
+            String.format(Locale.ROOT, "%+.1f", 100 * difference.relativeSpeed().getAsDouble()));
+    return row(what, words, difference.relativeSpeed());
+  }
+
+  private static String amount(What what, double by, Saying saying) {
+    return switch (what) {
+      case GATES -> saying.plain(DISTANCE, 2, by);
+      case TEMPERATURE, MOISTURE -> Trade.plain(by, 1);
+      case STRING -> saying.plain(ARROW_MASS, 0, by);
+    };
   }
 
   private static Map<String, Object> row(String what, String sentence, OptionalDouble relative) {

@@ -43,15 +43,11 @@ final class FitRows {
   /** E and K come as a pair, so they are told as one. */
   String sentence(VirtualMass bow) {
     double correlation = fit.orElseThrow().correlation();
-    String pair =
-        Double.isNaN(correlation)
-            ? "so read them as a pair"
-            : "(correlation %s), so read them as a pair".formatted(Trade.plain(correlation, 2));
-    return "It hands over %s, and keeps as much as %s moving with the arrow would; the two go together %s."
-        .formatted(
-            Saying.TRADE.said(ENERGY, 1, bow.energyJ().only(Kind.OWN)),
-            Saying.TRADE.said(ARROW_MASS, 0, bow.virtualMassKg()),
-            pair);
+    return Saying.TRADE.say(
+        Double.isNaN(correlation) ? "report.bow.pair" : "report.bow.pair_correlated",
+        Saying.TRADE.said(ENERGY, 1, bow.energyJ().only(Kind.OWN)),
+        Saying.TRADE.said(ARROW_MASS, 0, bow.virtualMassKg()),
+        Trade.plain(correlation, 2));
   }
 
   /** Null without two different masses. */

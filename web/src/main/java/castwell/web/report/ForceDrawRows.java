@@ -4,6 +4,8 @@ import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.ENERGY;
 
 import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.bow.VirtualMass;
@@ -19,6 +21,8 @@ import java.util.OptionalDouble;
 
 /** What a bow's force-draw curve says of its shots; nothing where none was measured. */
 final class ForceDrawRows {
+  private static final Saying SAYING = Saying.TRADE;
+
   private static final List<ReportColumn> COLUMNS =
       List.of(
           ReportColumn.text("arrow", "arrow"),
@@ -72,35 +76,24 @@ final class ForceDrawRows {
     curve.ifPresent(
         c -> {
           sentences.add(
-              "Drawn to %s in it stores %s ft lbf, %s for each pound%s."
-                  .formatted(
-                      Trade.plain(c.fullDrawM() / METRES_PER_INCH, 1),
-                      Trade.plain(c.storedEnergyJ() / JOULES_PER_FOOT_POUND, 1),
-                      Trade.plain(perPound(c), 2),
-                      stack(c)));
+              SAYING.say(
+                  c.stacksAtM().isPresent() ? "report.bow.stores_and_stacks" : "report.bow.stores",
+                  SAYING.plain(DRAW_LENGTH, 1, c.fullDrawM()),
+                  SAYING.plain(ENERGY, 1, c.storedEnergyJ()),
+                  Trade.plain(perPound(c), 2),
+                  SAYING.plain(DRAW_LENGTH, 1, c.stacksAtM().orElse(0))));
           if (!c.isFromBrace()) {
-            sentences.add(
-                "The curve doesn't begin at brace height, so some stored energy is missing: add a point of no force there, or the brace height.");
+            sentences.add(SAYING.say("report.bow.not_from_brace"));
           }
           model
               .filter(m -> m.energyJ().interval(Trade.COVERAGE).low() > c.storedEnergyJ())
-              .ifPresent(
-                  m ->
-                      sentences.add(
-                          "That is less than its arrows say it hands over, which can't be: check the force-draw curve, the arrows' masses and the gates' spacing."));
+              .ifPresent(m -> sentences.add(SAYING.say("report.bow.stores_too_little")));
         });
     return sentences;
   }
 
   private static double perPound(ForceDrawCurve curve) {
     return curve.energyPerDrawWeightM() / JOULES_PER_FOOT_POUND * NEWTONS_PER_POUND;
-  }
-
-  private static String stack(ForceDrawCurve curve) {
-    OptionalDouble at = curve.stacksAtM();
-    return at.isPresent()
-        ? ", and stacks from " + Trade.plain(at.getAsDouble() / METRES_PER_INCH, 1) + " in on"
-        : ", and doesn't stack";
   }
 
   /** Null without a curve. */

@@ -22,6 +22,8 @@ import java.util.stream.Collectors;
  * Nothing is changed by it.
  */
 public final class Misfits {
+  private static final Saying SAYING = Saying.TRADE;
+
   /** So many of the last shots are looked back at. */
   private static final int LOOK_BACK = 1000;
 
@@ -36,7 +38,7 @@ public final class Misfits {
   /** A bow with an arrow that a shot fits. */
   public record Fit(String bow, String arrow, double timesAsLikely) {
     private String words() {
-      return bow + " with " + arrow;
+      return SAYING.say("report.misfit.fit", bow, arrow);
     }
   }
 
@@ -118,17 +120,20 @@ public final class Misfits {
   private static String sentence(Shot shot, List<Fit> fits) {
     Fit best = fits.get(0);
     String others = fits.stream().skip(1).map(Fit::words).collect(Collectors.joining(", "));
-    return "It fits %s better than its tags: by earlier shots alone, such a speed%s %s as likely of it.%s"
-        .formatted(
+    boolean byLength = shot.figure().lengthM().isPresent();
+    String told =
+        SAYING.say(
+            byLength ? "report.misfit.by_speed_and_length" : "report.misfit.by_speed",
             best.words(),
-            shot.figure().lengthM().isPresent() ? " and length are" : " is",
-            times(best.timesAsLikely()),
-            others.isEmpty() ? "" : " Nearly as well fits " + others + ".");
+            times(best.timesAsLikely()));
+    return others.isEmpty() ? told : told + " " + SAYING.say("report.misfit.others", others);
   }
 
   private static String times(double times) {
     return times >= 1e6
-        ? "over a million times"
-        : String.format(Locale.ROOT, "%,.0f times", Math.floor(times / 100) * 100);
+        ? SAYING.say("report.misfit.million_times")
+        : SAYING.say(
+            "report.misfit.times",
+            String.format(Locale.ROOT, "%,.0f", Math.floor(times / 100) * 100));
   }
 }

@@ -128,37 +128,33 @@ public final class PlanReport {
     int shots = design.shots();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "To see a change of %s with a chance of %s %%, shoot each arrow %d times before and %d after%s."
-            .formatted(
-                saying.plain(SPEED, 1, Math.abs(wish.changeMps())),
-                Trade.plain(100 * wish.power(), 0),
-                shots,
-                shots,
-                design.cells() == 4 ? ", with each bow, the control like the one reworked" : ""));
+        saying.say(
+            design.cells() == 4 ? "report.plan.shots_with_control" : "report.plan.shots",
+            saying.plain(SPEED, 1, Math.abs(wish.changeMps())),
+            Trade.plain(100 * wish.power(), 0),
+            shots));
     sentences.add(
-        "That takes a shot to scatter by %s%s, and is for one arrow alone: several arrows together see less."
-            .formatted(
+        wish.sdMps().isPresent()
+            ? saying.say("report.plan.scatter", saying.plain(SPEED, 2, design.sdMps()))
+            : saying.say(
+                "report.plan.scatter_own",
                 saying.plain(SPEED, 2, design.sdMps()),
-                wish.sdMps().isPresent()
-                    ? ""
-                    : ", as your own did (%d degrees of freedom)"
-                        .formatted(design.own().degreesOfFreedom())));
+                design.own().degreesOfFreedom()));
     if (design.cells() == 2) {
-      sentences.add(
-          "Without a bow that stays as it is, the day can't be told from the rework: plan with a control.");
+      sentences.add(saying.say("report.plan.no_control"));
     }
     design
         .choice()
         .ifPresent(
             c ->
                 sentences.add(
-                    "With %s the energy's standard uncertainty would be %s, the virtual mass's %s."
-                        .formatted(
-                            String.join(", ", design.arrows()),
-                            saying.plain(ENERGY, 1, c.precision().energySe()),
-                            saying.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
+                    saying.say(
+                        "report.plan.precision",
+                        String.join(", ", design.arrows()),
+                        saying.plain(ENERGY, 1, c.precision().energySe()),
+                        saying.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
     if (shots > PlanDesign.MOST_BLOCKS) {
-      sentences.add("The order holds the first %d blocks.".formatted(PlanDesign.MOST_BLOCKS));
+      sentences.add(saying.say("report.plan.order_cut", PlanDesign.MOST_BLOCKS));
     }
     return sentences;
   }

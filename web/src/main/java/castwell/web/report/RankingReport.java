@@ -1,8 +1,8 @@
 package castwell.web.report;
 
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.ARROW_MASS;
 import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.Features;
@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
 
 /** The rack by cast at so many grains per pound, and which bows can't be told apart. */
 public final class RankingReport {
+  private static final Saying SAYING = Saying.TRADE;
+
   private static final List<ReportColumn> BOWS =
       List.of(
           ReportColumn.text("bow", "bow"),
@@ -94,10 +96,7 @@ public final class RankingReport {
             bow ->
                 new Fields()
                     .put("bow", bow.state().bow())
-                    .put(
-                        "reason",
-                        "Too few shots or masses as it is now (%d shots that count)."
-                            .formatted(bow.n()))
+                    .put("reason", SAYING.say("report.ranking.too_few", bow.n()))
                     .map())
         .toList();
   }
@@ -164,44 +163,39 @@ public final class RankingReport {
   private List<String> sentences(Ranking ranking, List<Map<String, Object>> features) {
     List<String> sentences = new ArrayList<>();
     if (ranking.bows().isEmpty()) {
-      sentences.add("No bow can be ranked yet: shoot each with three arrows well apart in mass.");
+      sentences.add(SAYING.say("report.ranking.none"));
     } else {
       sentences.add(first(ranking));
     }
     ranking.groups().stream()
         .filter(group -> group.size() > 1)
-        .forEach(
-            group ->
-                sentences.add("%s can't be told apart.".formatted(String.join(" and ", group))));
+        .forEach(group -> sentences.add(SAYING.say("report.ranking.alike", SAYING.and(group))));
     if (!standings.leftOut().isEmpty()) {
       sentences.add(
-          "Not ranked: %s."
-              .formatted(
-                  standings.leftOut().stream()
-                      .map(bow -> bow.state().bow())
-                      .collect(Collectors.joining(", "))));
+          SAYING.say(
+              "report.ranking.left_out",
+              standings.leftOut().stream()
+                  .map(bow -> bow.state().bow())
+                  .collect(Collectors.joining(", "))));
     }
     if (!features.isEmpty()) {
-      sentences.add(
-          "%d bows can't separate causes: length, wood, string follow and tips differ all at once."
-              .formatted(standings.ranked().size()));
+      sentences.add(SAYING.say("report.ranking.no_causes", standings.ranked().size()));
     }
     return sentences;
   }
 
   private String first(Ranking ranking) {
     Entry best = ranking.bows().get(0);
-    double grains =
-        standings.of(best.bow()).flatMap(Standing::cast).orElseThrow().massKg()
-            / KILOGRAMS_PER_GRAIN;
+    double massKg = standings.of(best.bow()).flatMap(Standing::cast).orElseThrow().massKg();
     boolean alone =
         ranking.groups().stream().allMatch(g -> !g.contains(best.bow()) || g.size() == 1);
-    return "At %s grains per pound %s is fastest%s: %s, with %s gr."
-        .formatted(
-            gpp(),
-            best.bow(),
-            alone || ranking.bows().size() == 1 ? "" : ", but not surely",
-            Saying.TRADE.said(SPEED, 1, best.castMps()),
-            Trade.plain(grains, 0));
+    return SAYING.say(
+        alone || ranking.bows().size() == 1
+            ? "report.ranking.fastest"
+            : "report.ranking.fastest_unsure",
+        gpp(),
+        best.bow(),
+        SAYING.said(SPEED, 1, best.castMps()),
+        SAYING.plain(ARROW_MASS, 0, massKg));
   }
 }

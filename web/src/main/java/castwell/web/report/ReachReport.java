@@ -28,9 +28,6 @@ public final class ReachReport {
           new ReportColumn("ci95_gr", "95 % gr", 0),
           new ReportColumn("grains_per_pound", "gr/lb", 1));
 
-  private static final String CHECK_RULES =
-      "Momentum and energy are yardsticks, not permission: check your own region's rules, and take a licensed course.";
-
   /** What an arrow should carry: typed, or what a bow gives an arrow. */
   public sealed interface Wanted {
     /**
@@ -106,7 +103,7 @@ public final class ReachReport {
     Double gpp = bow.gpp().isPresent() ? (Double) bow.gpp().getAsDouble() : null;
     return new Fields()
         .put("bow", bow.state().bow())
-        .put("verdict", bow.verdict())
+        .put("verdict", bow.verdict().words(Saying.TRADE))
         .put("mass_gr", grains)
         .put("ci95_gr", Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()))
         .put("grains_per_pound", gpp)
@@ -134,18 +131,17 @@ public final class ReachReport {
         energy
             ? saying.said(ENERGY, 1, target.wanted())
             : saying.said(MOMENTUM, 3, target.wanted());
-    String from =
-        wanted instanceof Like like ? ", what %s gives %s".formatted(like.bow(), like.arrow()) : "";
-    long reaching = reached.bows().stream().filter(bow -> bow.verdict().startsWith("yes")).count();
+    long reaching = reached.bows().stream().filter(bow -> bow.verdict().isYes()).count();
+    String key = "report.reach." + (energy ? "energy" : "momentum");
     sentences.add(
-        "%d of %d bows reach %s of %s%s."
-            .formatted(
-                reaching, reached.bows().size(), what, energy ? "energy" : "momentum", from));
+        wanted instanceof Like like
+            ? saying.say(
+                key + "_like", reaching, reached.bows().size(), what, like.bow(), like.arrow())
+            : saying.say(key, reaching, reached.bows().size(), what));
     if (!unknown.isEmpty()) {
-      sentences.add(
-          "Can't tell for %s: too few shots or masses.".formatted(String.join(", ", unknown)));
+      sentences.add(saying.say("report.reach.unknown", String.join(", ", unknown)));
     }
-    sentences.add(CHECK_RULES);
+    sentences.add(saying.say("report.reach.check_rules"));
     return sentences;
   }
 }

@@ -42,18 +42,18 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
           : OptionalDouble.empty();
     }
 
-    public String verdict() {
+    public Verdict verdict() {
       if (reach.massKg().isEmpty()) {
-        return Double.isInfinite(reach.intervalKg().low()) ? "never" : "never, but not surely";
+        return Double.isInfinite(reach.intervalKg().low()) ? Verdict.NEVER : Verdict.NEVER_UNSURE;
       }
       if (Double.isInfinite(reach.intervalKg().high())) {
-        return "perhaps never";
+        return Verdict.PERHAPS_NEVER;
       }
       double gpp = gpp().orElseThrow();
       if (gpp > HEAVY_GPP) {
-        return "only with an arrow beyond 20 gr/lb";
+        return Verdict.ONLY_HEAVY;
       }
-      return gpp < FitAdvice.LEAST_GPP ? "yes, but an arrow below 8 gr/lb" : "yes";
+      return gpp < FitAdvice.LEAST_GPP ? Verdict.YES_LIGHT : Verdict.YES;
     }
   }
 

@@ -36,7 +36,7 @@ public final class ReworkReport {
   private Report report() {
     Reworked reworked = new ReworkStudy(shelf, zone, question, request).reworked();
     Pair bow = reworked.bow();
-    List<Map<String, Object>> conditions = ConditionRows.of(shelf, reworked);
+    List<Map<String, Object>> conditions = ConditionRows.of(shelf, reworked, Saying.TRADE);
     List<Map<String, Object>> rows = new ArrayList<>(ReworkRows.of(reworked.change()));
     reworked.others().forEach(other -> rows.addAll(ReworkRows.of(other)));
     List<String> sentences = ReworkWords.of(reworked, request.gpp(), conditions, Saying.TRADE);

@@ -41,7 +41,12 @@ final class ReworkRows {
         .put(
             "controls_disagree_by_fps", Trade.in(METRES_PER_FOOT, reworked.control().betweenBows()))
         .put("conclusion", reworked.conclusion().words())
-        .put("what_moved", reworked.moved().map(m -> m.answer().sentence()).orElse("can't tell"))
+        .put(
+            "what_moved",
+            reworked
+                .moved()
+                .map(m -> ReworkWords.moved(m.answer(), Saying.TRADE))
+                .orElse("can't tell"))
         .map();
   }
 
@@ -80,7 +85,7 @@ final class ReworkRows {
   static Map<String, Object> moved(WhatMoved moved) {
     return new Fields()
         .put("answer", moved.answer().name().toLowerCase(Locale.ROOT).replace('_', ' '))
-        .put("sentence", moved.answer().sentence())
+        .put("sentence", ReworkWords.moved(moved.answer(), Saying.TRADE))
         .put("joint_p", moved.jointP())
         .put("energy_change_ftlbf", Trade.value(JOULES_PER_FOOT_POUND, moved.energyJ()))
         .put("energy_change_ci95_ftlbf", Trade.ci95(JOULES_PER_FOOT_POUND, moved.energyJ()))

@@ -3,10 +3,12 @@ package castwell.web.report;
 import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.Control;
+import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** A rework in words: the answer, then what it can't rule out. */
@@ -24,51 +26,53 @@ final class ReworkWords {
     Control control = reworked.control();
     String by = saying.said(SPEED, 1, effect.only(Kind.OWN));
     String name = bow.before().bow();
-    sentences.add(
-        switch (reworked.conclusion()) {
-          case FASTER -> "%s is faster by %s with the same arrows.".formatted(name, by);
-          case SLOWER -> "%s is slower: a change of %s with the same arrows.".formatted(name, by);
-          case CANT_TELL ->
-              "Whether %s changed can't be told: %s with the same arrows.".formatted(name, by);
-        });
+    sentences.add(saying.say(conclusion(reworked), name, by));
     if (control.changes().isEmpty()) {
-      sentences.add(
-          "No bow was shot unchanged on both days, so this can't rule out the day, the weather, the loose or moved gates.");
+      sentences.add(saying.say("report.rework.no_control"));
     } else {
       sentences.add(
-          "The day itself was taken out by %s, which changed by %s."
-              .formatted(
-                  String.join(" and ", reworked.controls()),
-                  saying.said(SPEED, 1, control.meanChange().orElseThrow().only(Kind.OWN))));
+          saying.say(
+              "report.rework.day_taken_out",
+              saying.and(reworked.controls()),
+              saying.said(SPEED, 1, control.meanChange().orElseThrow().only(Kind.OWN))));
     }
     if (!control.changes().isEmpty() && control.changes().size() < ENOUGH_CONTROLS) {
-      sentences.add(
-          "That takes a day to do the same to every bow; with fewer than four controls it can't be shown.");
+      sentences.add(saying.say("report.rework.few_controls"));
     }
     if (control.betweenBows() > 0) {
-      sentences.add(
-          "The controls disagree by more than their scatter, which makes the interval wider.");
+      sentences.add(saying.say("report.rework.controls_disagree"));
     }
     if (bow.before().state().equals(bow.after().state())) {
-      sentences.add(
-          "The rack knows of nothing done to %s in between: enter its new state.".formatted(name));
+      sentences.add(saying.say("report.rework.nothing_done", name));
     }
     reworked
         .sameGpp()
         .ifPresent(
             q ->
                 sentences.add(
-                    "At the same %s grains per pound, each with its own draw weight, the change is %s."
-                        .formatted(Trade.plain(gpp, 0), saying.said(SPEED, 1, q))));
+                    saying.say(
+                        "report.rework.same_gpp", Trade.plain(gpp, 0), saying.said(SPEED, 1, q))));
     sentences.add(
         reworked
             .moved()
-            .map(m -> m.answer().sentence())
-            .orElse(
-                "What moved can't be told: shoot three arrows well apart in mass on both days."));
+            .map(m -> moved(m.answer(), saying))
+            .orElseGet(() -> saying.say("report.rework.moved_unknown")));
     conditions.stream()
         .filter(row -> row.get("effect_percent") != null)
         .forEach(row -> sentences.add((String) row.get("sentence")));
     return sentences;
+  }
+
+  private static String conclusion(Reworked reworked) {
+    return switch (reworked.conclusion()) {
+      case FASTER -> "report.rework.faster";
+      case SLOWER -> "report.rework.slower";
+      case CANT_TELL -> "report.rework.cant_tell";
+    };
+  }
+
+  /** Which of the bow's two numbers moved. */
+  static String moved(WhatMoved.Answer answer, Saying saying) {
+    return saying.say("report.rework.moved_" + answer.name().toLowerCase(Locale.ROOT));
   }
 }

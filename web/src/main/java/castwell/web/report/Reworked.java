@@ -40,7 +40,8 @@ public record Reworked(
 
   /** The answer, then what it can't rule out. */
   public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request, Saying saying) {
-    return ReworkWords.of(this, request.gpp(), ConditionRows.of(new Shelf(t, zone), this), saying);
+    var conditions = ConditionRows.of(new Shelf(t, zone), this, saying);
+    return ReworkWords.of(this, request.gpp(), conditions, saying);
   }
 
   /** With all its uncertainty. */

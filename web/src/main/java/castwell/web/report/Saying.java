@@ -1,14 +1,29 @@
 package castwell.web.report;
 
 import castwell.analysis.uncertainty.Quantity;
+import castwell.web.text.Speech;
+import castwell.web.text.Texts;
 import castwell.web.unit.Dimension;
 import castwell.web.unit.Unit;
 import castwell.web.unit.UnitSystem;
 import java.util.List;
 
-/** A report's quantities in its sentences, in the reader's units. */
-public record Saying(UnitSystem units) {
-  public static final Saying TRADE = new Saying(UnitSystem.TRADE);
+/** A report's sentences and the quantities in them, in the reader's units. */
+public record Saying(Speech speech) {
+  public static final Saying TRADE = new Saying(new Speech(Texts.english(), UnitSystem.TRADE));
+
+  String say(String key, Object... arguments) {
+    return speech.say(key, arguments);
+  }
+
+  private UnitSystem units() {
+    return speech.units();
+  }
+
+  /** "Heron and Wren". */
+  String and(List<String> names) {
+    return String.join(" " + say("report.and") + " ", names);
+  }
 
   /**
    * "150.2 ft/s (149.1 to 151.3)", or the value alone when nothing bounds it.
@@ -23,7 +38,7 @@ public record Saying(UnitSystem units) {
    * @param per what follows the unit, such as " an hour"
    */
   String said(Dimension dimension, String per, int decimals, Quantity quantity) {
-    double si = units.of(dimension).si();
+    double si = units().of(dimension).si();
     int shown = decimals(dimension, decimals);
     List<Double> ends = Trade.ci95(si, quantity);
     String value = Trade.plain(quantity.value() / si, shown) + " " + symbol(dimension) + per;
@@ -32,20 +47,20 @@ public record Saying(UnitSystem units) {
 
   /** "2.0 ft/s". */
   String plain(Dimension dimension, int decimals, double si) {
-    double value = si / units.of(dimension).si();
+    double value = si / units().of(dimension).si();
     return Trade.plain(value, decimals(dimension, decimals)) + " " + symbol(dimension);
   }
 
   /** Reports are read on terminals too, where a middle dot may be missing. */
   private String symbol(Dimension dimension) {
-    String symbol = units.of(dimension).symbol();
-    return units == UnitSystem.TRADE ? symbol.replace('·', ' ') : symbol;
+    String symbol = units().of(dimension).symbol();
+    return units() == UnitSystem.TRADE ? symbol.replace('·', ' ') : symbol;
   }
 
   /** As fine in either unit. */
   private int decimals(Dimension dimension, int decimals) {
     Unit trade = UnitSystem.TRADE.of(dimension);
-    double coarser = trade.si() / units.of(dimension).si();
+    double coarser = trade.si() / units().of(dimension).si();
     return coarser < 0.5 ? decimals + 1 : decimals;
   }
 }

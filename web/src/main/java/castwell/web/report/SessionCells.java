@@ -65,10 +65,9 @@ record SessionCells(String session, List<Cell> all, Findings findings) {
   }
 
   private static String reason(Stray stray) {
-    return "A stray: %s standard deviations from its cell, by the session's own spread (%s after %s)."
-        .formatted(
-            Trade.plain(Math.abs(stray.studentized()), 1),
-            Trade.p(stray.adjustedP()),
-            "allowing for all its shots");
+    return Saying.TRADE.say(
+        "report.strays.reason",
+        Trade.plain(Math.abs(stray.studentized()), 1),
+        Trade.p(stray.adjustedP()));
   }
 }

@@ -151,24 +151,21 @@ public final class SessionReport {
     int strays = found.findings().excluded().size();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "Session %s: %s %s in %s, %d set aside%s."
-            .formatted(
-                session.name(),
-                Trade.count(counting, "shot"),
-                counting == 1 ? "counts" : "count",
-                Trade.count(cells.size(), "cell"),
-                aside,
-                strays == 0
-                    ? ""
-                    : ", %d of them as %s".formatted(strays, strays == 1 ? "a stray" : "strays")));
+        saying.say(
+            strays == 0 ? "report.session.counted" : "report.session.counted_strays",
+            session.name(),
+            counting,
+            cells.size(),
+            aside,
+            strays));
     if (found.findings().degreesOfFreedom() < PooledStrays.FEWEST_DEGREES) {
-      sentences.add("Too few repeats to look for strays: nothing was set aside by the spread.");
+      sentences.add(saying.say("report.session.no_strays"));
     } else {
       sentences.add(
-          "Within its cells a shot scatters by %s (one standard deviation, %d degrees of freedom)."
-              .formatted(
-                  saying.plain(SPEED, 2, found.findings().pooledSd()),
-                  found.findings().degreesOfFreedom()));
+          saying.say(
+              "report.session.scatter",
+              saying.plain(SPEED, 2, found.findings().pooledSd()),
+              found.findings().degreesOfFreedom()));
     }
     drift.ifPresent(d -> sentences.add(drifted(d, saying)));
     first.stream()
@@ -176,19 +173,18 @@ public final class SessionReport {
         .forEach(
             row ->
                 sentences.add(
-                    "%s's first %d shots were %s off its others."
-                        .formatted(
-                            row.get("bow"),
-                            Drift.FIRST_SHOTS,
-                            saying.plain(
-                                SPEED, 1, (Double) row.get("difference_fps") * METRES_PER_FOOT))));
+                    saying.say(
+                        "report.session.first_shots",
+                        row.get("bow"),
+                        Drift.FIRST_SHOTS,
+                        saying.plain(
+                            SPEED, 1, (Double) row.get("difference_fps") * METRES_PER_FOOT))));
     return sentences;
   }
 
   private static String drifted(Quantity perHour, Saying saying) {
-    String rate = saying.said(SPEED, " an hour", 1, perHour);
-    return perHour.pValue() < ALPHA
-        ? "Speeds drifted by %s: the day, the string or the archer.".formatted(rate)
-        : "No drift can be told: %s.".formatted(rate);
+    String rate = saying.said(SPEED, " " + saying.say("report.session.an_hour"), 1, perHour);
+    return saying.say(
+        perHour.pValue() < ALPHA ? "report.session.drifted" : "report.session.no_drift", rate);
   }
 }

@@ -3,7 +3,7 @@ package castwell.web.report;
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
-import castwell.capture.daemon.RackDesk;
+import castwell.capture.daemon.BowDesk;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.export.ShotColumns;
@@ -58,7 +58,7 @@ final class Shelf {
   }
 
   Rack.Named bow(String name) {
-    return RackDesk.bow(transaction, name);
+    return BowDesk.bow(transaction, name);
   }
 
   /** The names of a bow's states, the first first. */

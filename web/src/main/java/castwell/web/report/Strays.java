@@ -14,16 +14,10 @@ final class Strays {
     int doubted = count(stand, false);
     List<String> sentences = new ArrayList<>();
     if (excluded > 0) {
-      sentences.add(
-          "%s set aside as %s, by the session's own spread; bring back what you know to be good."
-              .formatted(
-                  excluded == 1 ? "1 shot was" : excluded + " shots were",
-                  excluded == 1 ? "a stray" : "strays"));
+      sentences.add(Saying.TRADE.say("report.strays.set_aside", excluded));
     }
     if (doubted > 0) {
-      sentences.add(
-          "%s strange but stayed in: too few shots to judge by, a person kept it, or its cell would lose too many."
-              .formatted(doubted == 1 ? "1 shot looks" : doubted + " shots look"));
+      sentences.add(Saying.TRADE.say("report.strays.doubted", doubted));
     }
     return sentences;
   }

@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
 /** How one person is spoken to: in a language, in units of their choice. */
 public record Speech(Texts texts, UnitSystem units) {
 
+  private static final int READ = 6;
+
   public String say(String key, Object... arguments) {
     return texts.say(key, arguments);
   }
@@ -40,6 +42,11 @@ public record Speech(Texts texts, UnitSystem units) {
 
   public String plain(Dimension dimension, OptionalDouble si) {
     return plain(dimension, si.orElse(Double.NaN));
+  }
+
+  /** "500.6 gr": what a person read off a scale or a rule, to all its digits. */
+  public String measured(Dimension dimension, double si) {
+    return Figures.significant(in(dimension, si), READ) + " " + unit(dimension);
   }
 
   /** "149.1 to 151.3 ft/s". */

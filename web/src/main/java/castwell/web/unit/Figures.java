@@ -22,6 +22,11 @@ public final class Figures {
     return Optional.of(with(unit, plusMinus));
   }
 
+  /** To fill in: so many significant digits, without needless zeros. */
+  public static String significant(double value, int digits) {
+    return Digits.significant(value, digits);
+  }
+
   /** As measured: at most the usual decimals, without needless zeros. */
   public static Optional<String> plain(Unit unit, double si) {
     return Double.isFinite(si)

@@ -47,11 +47,11 @@ public final class Rehearsal {
     }
     Instant now = Instant.now();
     for (RehearsalBow bow : RehearsalRack.bows()) {
-      desk.rack().addBow(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
+      desk.bows().add(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
     }
     for (RehearsalArrow arrow : RehearsalRack.arrows()) {
-      desk.rack()
-          .addArrow(
+      desk.arrows()
+          .add(
               arrow.name(),
               arrow.massKg(),
               OptionalDouble.of(arrow.lengthM()),

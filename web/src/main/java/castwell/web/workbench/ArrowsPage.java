@@ -12,6 +12,7 @@ import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Weighings.Weighing;
 import castwell.web.chart.Sheet;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
@@ -40,9 +41,13 @@ public final class ArrowsPage {
       boolean retired,
       List<Fact> facts,
       Field weighing,
+      List<Weighed> weighings,
       List<Field> fields,
       String point,
       String note) {}
+
+  /** One time on the scale. */
+  public record Weighed(long id, String told, boolean counts, String why) {}
 
   private ArrowsPage(Asked asked) {
     this.asked = asked;
@@ -109,16 +114,16 @@ public final class ArrowsPage {
         retired,
         facts,
         Field.of(speech, "mass_gr", "arrows.weighed", ARROW_MASS, OptionalDouble.empty()),
+        asked.t().weighings().of(arrow.id()).stream().map(this::weighed).toList(),
         fields(mass, arrow.lengthM(), arrow.diameterM()),
         arrow.point().orElse(""),
         arrow.note().orElse(""));
   }
 
   private String mass(Arrow arrow) {
-    double[] weighings =
-        asked.t().weighings().of(arrow.id()).stream().mapToDouble(kg -> kg).toArray();
+    double[] weighings = asked.t().weighings().massesKg(arrow.id());
     if (weighings.length < 2) {
-      return speech.plain(ARROW_MASS, arrow.massKg());
+      return speech.measured(ARROW_MASS, arrow.massKg());
     }
     double sd = StandardDeviation.of(weighings);
     return asked.say(
@@ -126,6 +131,17 @@ public final class ArrowsPage {
         speech.figure(ARROW_MASS, Mean.of(weighings), sd / Math.sqrt(weighings.length)),
         speech.figure(ARROW_MASS, sd, sd / Math.sqrt(2.0 * (weighings.length - 1))),
         weighings.length);
+  }
+
+  private Weighed weighed(Weighing weighing) {
+    return new Weighed(
+        weighing.id(),
+        asked.say(
+            "arrows.weighing",
+            speech.measured(ARROW_MASS, weighing.massKg()),
+            Days.withMinute(weighing.atMs(), asked.zone())),
+        weighing.counts(),
+        weighing.why());
   }
 
   private List<Field> fields(OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {

@@ -12,7 +12,6 @@ import static castwell.web.unit.Dimension.MOMENTUM;
 import static castwell.web.unit.Dimension.SHARE;
 import static castwell.web.unit.Dimension.SPEED;
 
-import castwell.analysis.bow.Advice;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.cell.CellSums;
 import castwell.analysis.unit.Units;
@@ -20,7 +19,9 @@ import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
 import castwell.web.chart.Chart;
+import castwell.web.report.AdviceWords;
 import castwell.web.report.BowStudy;
+import castwell.web.report.Saying;
 import castwell.web.text.Speech;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -98,9 +99,7 @@ public final class BowPage {
             charts.energy(asked.quantity("energy", ENERGY)),
             charts.share(),
             charts.forceDraw()),
-        study.cells().shots() == 0
-            ? List.of()
-            : study.advice().stream().map(Advice::sentence).toList(),
+        study.cells().shots() == 0 ? List.of() : AdviceWords.of(study.advice(), new Saying(speech)),
         life(),
         BowFields.of(speech, asked.zone(), asked.now(), Optional.of(study.state())),
         new Reference(

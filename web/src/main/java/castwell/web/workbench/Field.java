@@ -2,6 +2,7 @@ package castwell.web.workbench;
 
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
+import castwell.web.unit.Figures;
 import castwell.web.unit.UnitSystem;
 import java.util.OptionalDouble;
 
@@ -11,13 +12,22 @@ import java.util.OptionalDouble;
  * @param name the API's, which takes trade units
  * @param factor by which what is filled in becomes the API's number
  * @param value as it is now, "" if none is known
+ * @param kept the API's number that is sent while the value is left as it is, "" if none is known
  */
-public record Field(String name, String label, String unit, double factor, String value) {
+public record Field(
+    String name, String label, String unit, double factor, String value, String kept) {
+  private static final int SHOWN = 6;
+  private static final int EXACT = 15;
 
-  static Field of(Speech speech, String name, String key, Dimension dimension, OptionalDouble now) {
-    String unit = speech.unit(dimension);
-    String value = now.isPresent() ? speech.plain(dimension, now).replace(" " + unit, "") : "";
-    return new Field(name, speech.say(key), unit, factor(speech, dimension), value);
+  static Field of(Speech speech, String name, String key, Dimension dimension, OptionalDouble si) {
+    double trade = UnitSystem.TRADE.of(dimension).si();
+    return new Field(
+        name,
+        speech.say(key),
+        speech.unit(dimension),
+        factor(speech, dimension),
+        si.isPresent() ? Figures.significant(speech.in(dimension, si.getAsDouble()), SHOWN) : "",
+        si.isPresent() ? Figures.significant(si.getAsDouble() / trade, EXACT) : "");
   }
 
   static double factor(Speech speech, Dimension dimension) {

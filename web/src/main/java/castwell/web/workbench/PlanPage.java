@@ -75,7 +75,7 @@ public final class PlanPage {
       return new View(
           form,
           "",
-          PlanReport.of(design, new Saying(speech.units())).sentences(),
+          PlanReport.of(design, new Saying(speech)).sentences(),
           order(design.order()),
           from(design.wish(), design));
     } catch (Refused refused) {

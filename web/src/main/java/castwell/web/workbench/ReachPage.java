@@ -82,7 +82,7 @@ public final class ReachPage {
       return new View(
           form,
           "",
-          reached.sentences(new Saying(speech.units())),
+          reached.sentences(new Saying(speech)),
           List.of(least(reached), curves(reached)));
     } catch (Refused refused) {
       return new View(form, refused.getMessage(), List.of(), List.of());
@@ -138,12 +138,12 @@ public final class ReachPage {
                         names.size(),
                         speech.in(ARROW_MASS, Math.min(interval.low(), kg)),
                         speech.in(ARROW_MASS, Math.min(interval.high(), 2 * HEAVIEST_KG)),
-                        bow.state().bow() + ": " + bow.verdict()));
+                        bow.state().bow() + ": " + bow.verdict().words(new Saying(speech))));
               });
       names.add(bow.state().bow());
       rows.add(
           bow.state().bow(),
-          bow.verdict(),
+          bow.verdict().words(new Saying(speech)),
           speech.plain(ARROW_MASS, bow.reach().massKg()),
           speech.interval(ARROW_MASS, interval),
           speech.plain(

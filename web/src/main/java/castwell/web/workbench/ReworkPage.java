@@ -82,7 +82,7 @@ public final class ReworkPage {
       return new View(
           form,
           "",
-          reworked.sentences(asked.t(), asked.zone(), asked.request(), new Saying(speech.units())),
+          reworked.sentences(asked.t(), asked.zone(), asked.request(), new Saying(speech)),
           charts);
     } catch (Refused refused) {
       return new View(form, refused.getMessage(), List.of(), List.of());

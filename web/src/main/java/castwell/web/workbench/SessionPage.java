@@ -2,7 +2,6 @@ package castwell.web.workbench;
 
 import static castwell.web.unit.Dimension.DISTANCE;
 import static castwell.web.unit.Dimension.FINE_LENGTH;
-import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.speed.Calibration;
 import castwell.capture.daemon.Refused;
@@ -10,24 +9,17 @@ import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
-import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Weather.Air;
-import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
-import castwell.web.chart.Mark;
-import castwell.web.chart.Mark.Point;
 import castwell.web.chart.Sheet;
-import castwell.web.chart.Style;
 import castwell.web.report.Saying;
 import castwell.web.report.SessionReport;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -39,7 +31,7 @@ public final class SessionPage {
   private final List<Shot> shots;
 
   /**
-   * @param ends the first first
+   * @param list some of its shots
    * @param bows that shots can be said to be of
    */
   public record View(
@@ -49,24 +41,10 @@ public final class SessionPage {
       List<String> answer,
       List<Fact> facts,
       Chart chart,
-      List<End> ends,
+      SessionShots.Listed list,
       List<String> bows,
       List<String> arrows,
       Gates gates) {}
-
-  public record End(String name, List<Row> shots) {}
-
-  /**
-   * @param reason why it doesn't count, or why it does in spite of the rules
-   */
-  public record Row(
-      String id,
-      String time,
-      String bow,
-      String arrow,
-      String speed,
-      boolean counts,
-      String reason) {}
 
   /**
    * The gates as this session's shots know them, and what another measure of them would change.
@@ -106,16 +84,16 @@ public final class SessionPage {
   }
 
   private View view(GatesTrial.Desk desk) {
+    SessionShots list = new SessionShots(asked, shots);
     return new View(
         session.name(),
         session.station(),
         asked.t().notes().of(session.id()).orElse(""),
-        SessionReport.of(
-                asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech.units()))
+        SessionReport.of(asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech))
             .sentences(),
         conditions(),
-        chart(),
-        ends(),
+        list.chart(),
+        list.listed(asked.number("from")),
         asked.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
         asked.t().rack().arrows().stream().map(Arrow::name).toList(),
         new GatesTrial(asked, session, shots, desk).gates());
@@ -142,81 +120,6 @@ public final class SessionPage {
     return value.isPresent()
         ? Math.round(value.getAsDouble() * factor) + unit
         : asked.say("figure.not_known");
-  }
-
-  /** Every shot over time; what doesn't count as a cross. */
-  private Chart chart() {
-    Map<String, List<Point>> counting = new LinkedHashMap<>();
-    List<Point> aside = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
-            asked.say("session.time"),
-            asked.say("bow"),
-            asked.say("arrow"),
-            asked.say("speed", speech.unit(SPEED)),
-            asked.say("session.counts"));
-    for (Shot shot : shots) {
-      Row row = row(shot);
-      rows.add(
-          row.time(),
-          row.bow(),
-          row.arrow(),
-          row.speed(),
-          row.counts() ? asked.say("yes") : row.reason());
-      if (shot.figure().speedMps().isPresent()) {
-        Point point =
-            Point.of(
-                shot.fired().toEpochMilli(),
-                speech.in(SPEED, shot.figure().speedMps().getAsDouble()),
-                row.time() + ", " + row.bow() + ", " + row.arrow() + ": " + row.speed());
-        if (shot.counts()) {
-          counting
-              .computeIfAbsent(row.bow() + " · " + row.arrow(), k -> new ArrayList<>())
-              .add(point);
-        } else {
-          aside.add(point);
-        }
-      }
-    }
-    List<Mark> marks = new ArrayList<>();
-    counting.forEach(
-        (name, points) -> marks.add(Mark.Points.of(name, Style.of(marks.size()), points)));
-    if (!aside.isEmpty()) {
-      marks.add(Mark.Points.of(asked.say("session.aside"), Style.ASIDE, aside));
-    }
-    return new Chart(
-        "run",
-        asked.say("session.run_title"),
-        asked.say(marks.isEmpty() ? "session.run_empty" : "session.run_told"),
-        Axis.dates(""),
-        Axis.of(asked.say("speed", speech.unit(SPEED))),
-        marks,
-        rows.sheet());
-  }
-
-  private List<End> ends() {
-    Map<Integer, List<Row>> ends = new LinkedHashMap<>();
-    shots.forEach(shot -> ends.computeIfAbsent(shot.end(), k -> new ArrayList<>()).add(row(shot)));
-    return ends.entrySet().stream()
-        .map(end -> new End(asked.say("session.end", end.getKey()), end.getValue()))
-        .toList();
-  }
-
-  private Row row(Shot shot) {
-    return new Row(
-        shot.shotId(),
-        Days.time(shot.fired(), asked.zone()),
-        shot.bow().map(BowState::bow).orElse(""),
-        shot.arrow().map(Arrow::name).orElse(""),
-        speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
-        shot.counts(),
-        shot.reason());
-  }
-
-  private static double uOf(Shot shot) {
-    return Math.hypot(
-        shot.figure().speedUOwnMps().orElse(Double.NaN),
-        shot.figure().speedUCommonMps().orElse(Double.NaN));
   }
 
   /** What is known of the gates. */

@@ -83,6 +83,7 @@ function valueOf(field) {
   const text = field.value.trim();
   if (text === '') return undefined;
   if (field.dataset.factor === undefined) return text;
+  if (field.dataset.kept && field.value === field.defaultValue) return Number(field.dataset.kept);
   return scaled(text, field.dataset.factor, field.labels?.[0]?.firstElementChild?.textContent ?? field.name);
 }
 

@@ -3,9 +3,15 @@ package castwell.web.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.bow.Advice;
+import castwell.analysis.compare.Conditions;
+import castwell.analysis.compare.WhatMoved;
+import castwell.web.report.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,7 +27,28 @@ class TextsTest {
   /** Put together from a part of a page's, an enum's or a chart's own name. */
   private static final Pattern COMPOSED =
       Pattern.compile(
-          "room\\..*|calibration\\.(agrees|differs|cant_tell)|bow\\.(momentum|energy|share)_(title|told)");
+          String.join(
+              "|",
+              "room\\..*",
+              "calibration\\.(agrees|differs|cant_tell)",
+              "bow\\.(momentum|energy|share)_(title|told)",
+              "report\\.advice\\..*",
+              "report\\.reach\\..*",
+              "report\\.rework\\.(moved|gates|temperature|moisture|string)_.*"));
+
+  private static final List<Advice> ADVICE =
+      List.of(
+          new Advice.OneMass(0.03, 0.05),
+          new Advice.TwoMasses(0.04),
+          new Advice.TooCloseTogether(0.002, 0.02, 0.04, 0.001),
+          new Advice.TooFewRepeats(0.002, 7, 0.001),
+          new Advice.NoRepeats(),
+          new Advice.NotToldFromZero(0.001, -0.001, 0.003),
+          new Advice.VirtualMassBelowZero(0.02, 0.04),
+          new Advice.CurveMisses(0.01),
+          new Advice.HeavierNotSlower(),
+          new Advice.TooFewShots(0),
+          new Advice.TooFewShots(2));
 
   private static Set<String> in(Pattern pattern) throws IOException {
     Set<String> found = new TreeSet<>();
@@ -56,6 +83,32 @@ class TextsTest {
     assertThat(ENGLISH.say("sessions.shots", 1, 2)).isEqualTo("1 shot counts, 2 set aside");
     assertThat(ENGLISH.say("sessions.shots", 5, 0)).isEqualTo("5 shots count, 0 set aside");
     assertThat(ENGLISH.say("rack.added", "$1 {0} \\")).isEqualTo("$1 {0} \\ is on the rack.");
+  }
+
+  /** Every advice, outcome and difference has its words. */
+  @Test
+  void whatIsPutTogetherIsThereToo() {
+    for (WhatMoved.Answer answer : WhatMoved.Answer.values()) {
+      assertThat(ENGLISH.all()).containsKey("report.rework.moved_" + word(answer));
+    }
+    for (Conditions.What what : Conditions.What.values()) {
+      for (String way : List.of("more", "less", "unknown")) {
+        assertThat(ENGLISH.all()).containsKey("report.rework." + word(what) + "_" + way);
+      }
+    }
+    for (Verdict verdict : Verdict.values()) {
+      assertThat(ENGLISH.all()).containsKey("report.reach." + word(verdict));
+    }
+    for (Advice advice : ADVICE) {
+      String words = ENGLISH.say("report.advice." + advice.code(), advice.figures().toArray());
+      assertThat(words).doesNotContain("{").endsWith(".");
+    }
+    assertThat(ADVICE.stream().map(Object::getClass).distinct())
+        .hasSameSizeAs(Advice.class.getPermittedSubclasses());
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
   }
 
   @Test

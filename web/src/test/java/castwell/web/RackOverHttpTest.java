@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What else was measured of a bow and an arrow, and what force draws it how far. */
-class RackApiTest {
+class RackOverHttpTest {
   private static final String CURVE =
       """
       {"state_on": "%s", "points": [

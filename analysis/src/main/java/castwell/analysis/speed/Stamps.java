@@ -1,0 +1,46 @@
+package castwell.analysis.speed;
+
+import castwell.analysis.shot.Edge;
+import castwell.analysis.shot.Gate;
+import castwell.analysis.shot.Passage;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import java.util.Optional;
+
+/**
+ * When each gate saw each end of one passage, in seconds from the passage's first stamp.
+ *
+ * <p>Common to the set-up: "tick rate". Each stamp's own: "tick" (it holds within one tick) and
+ * "lateness" (it is late by anything from 0 to its bound).
+ */
+public record Stamps(Passage passage, TickRate rate, StampLatency latency) {
+  /** Standard deviation of a rectangular distribution of width 1 (JCGM 100:2008, 4.3.7). */
+  private static final double UNIT_RECTANGLE = 1 / Math.sqrt(12);
+
+  /** From the front at gate A to the front at gate B; empty when one of them is missing. */
+  public Optional<Quantity> betweenFronts() {
+    return seconds(Gate.A, End.FRONT).flatMap(a -> seconds(Gate.B, End.FRONT).map(b -> b.minus(a)));
+  }
+
+  Optional<Quantity> seconds(Gate gate, End end) {
+    return end.edge(passage, gate).map(edge -> seconds(edge, place(gate, end), gate));
+  }
+
+  /** What tells one end at one gate from the others. */
+  static String place(Gate gate, End end) {
+    return " at gate " + gate + ", " + end.word();
+  }
+
+  private Quantity seconds(Edge edge, String place, Gate gate) {
+    return ticks(edge, place)
+        .dividedBy(rate.quantity())
+        .minus(Quantity.exact(latency.seconds(gate)));
+  }
+
+  private Quantity ticks(Edge edge, String place) {
+    double sincePassageBegan = edge.ticks() - passage.edges().get(0).ticks();
+    double late = edge.lateTicks();
+    return Quantity.of(sincePassageBegan, UNIT_RECTANGLE, Source.own("tick" + place))
+        .minus(Quantity.of(late / 2, late * UNIT_RECTANGLE, Source.own("lateness" + place)));
+  }
+}

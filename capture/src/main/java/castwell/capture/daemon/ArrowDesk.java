@@ -1,0 +1,180 @@
+package castwell.capture.daemon;
+
+import castwell.capture.daemon.Refused.Why;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import castwell.capture.store.Weighings.Weighing;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+
+/** What a person says about arrows; committed before anyone is told. */
+public final class ArrowDesk {
+  private final Store store;
+  private final Reprocessing reprocessing;
+  private final Announcer announcer;
+  private final Clock clock;
+
+  /** What is known of an arrow. */
+  public record Measures(
+      double massKg,
+      OptionalDouble lengthM,
+      OptionalDouble diameterM,
+      Optional<String> point,
+      Optional<String> note) {
+    static Measures of(double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+      return new Measures(massKg, lengthM, diameterM, Optional.empty(), Optional.empty());
+    }
+  }
+
+  ArrowDesk(Store store, Reprocessing reprocessing, Announcer announcer, Clock clock) {
+    this.store = store;
+    this.reprocessing = reprocessing;
+    this.announcer = announcer;
+    this.clock = clock;
+  }
+
+  public void add(String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    add(name, Measures.of(massKg, lengthM, diameterM));
+  }
+
+  public void add(String name, Measures measures) {
+    String checked = Checks.name("An arrow", name);
+    write(
+        t -> {
+          if (t.rack().arrow(checked).isPresent()) {
+            throw new Refused(
+                Why.CONFLICT,
+                "There is an arrow named %s already: choose another name.".formatted(checked));
+          }
+          enter(t, checked, measures);
+        });
+  }
+
+  /** An arrow measured anew: what is entered now holds for all of its shots. */
+  public void enter(String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    enter(name, Measures.of(massKg, lengthM, diameterM));
+  }
+
+  public void enter(String name, Measures measures) {
+    write(t -> enter(t, arrow(t, name).name(), measures));
+  }
+
+  /**
+   * Within a transaction; an arrow that isn't there yet is added. Another mass than it had sets its
+   * weighings aside.
+   */
+  public void enter(Transaction t, String name, Measures measures) {
+    Optional<Rack.Named> known = t.rack().arrow(name);
+    known
+        .flatMap(arrow -> t.rack().arrowById(arrow.id()))
+        .filter(arrow -> isOther(arrow.massKg(), measures.massKg()))
+        .ifPresent(arrow -> setWeighingsAside(t, arrow.id()));
+    long id =
+        known
+            .map(Rack.Named::id)
+            .orElseGet(() -> t.rack().addArrow(Checks.name("An arrow", name), clock.instant()));
+    measure(t, id, measures);
+  }
+
+  /** Beyond what a sum in floating point loses. */
+  private static boolean isOther(double wasKg, double isKg) {
+    return Math.abs(isKg - wasKg) > 1e-9 * wasKg;
+  }
+
+  private void setWeighingsAside(Transaction t, long arrowId) {
+    t.weighings().of(arrowId).stream()
+        .filter(Weighing::counts)
+        .forEach(
+            weighing ->
+                t.weighings()
+                    .decide(weighing.id(), true, "a mass was entered", clock.instant(), "rule"));
+  }
+
+  private void measure(Transaction t, long id, Measures measures) {
+    t.rack()
+        .enterArrow(
+            id,
+            Checks.arrowMassKg(measures.massKg()),
+            Checks.arrowLengthM(measures.lengthM()),
+            Checks.arrowDiameterM(measures.diameterM()),
+            Checks.words("An arrow's point", measures.point()),
+            Checks.words("A note", measures.note()),
+            clock.instant());
+    List<Passages.Row> shots = t.passages().ofArrow(id);
+    if (!shots.isEmpty()) {
+      shots.forEach(row -> reprocessing.again(t, row));
+      t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
+    }
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  /** Out of use, or taken up again: nothing of it is lost. */
+  public void retire(String name, boolean retired, String by) {
+    write(
+        t -> {
+          t.retirements().arrow(arrow(t, name).id(), retired, clock.instant(), by);
+          t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+        });
+  }
+
+  /** An arrow was put on the scale once more: the mean of its weighings is its mass now. */
+  public void weigh(String name, double massKg, String by) {
+    double checked = Checks.arrowMassKg(massKg);
+    write(
+        t -> {
+          long id = arrow(t, name).id();
+          t.weighings().add(id, checked, clock.instant(), by);
+          takeMean(t, id);
+        });
+  }
+
+  /** A weighing doesn't count, or does again. Without any that counts the mass stays as it is. */
+  public void decideWeighing(String name, long weighing, boolean setAside, String why, String by) {
+    String reason = Checks.words("A reason", Optional.of(why)).orElse("");
+    write(
+        t -> {
+          long id = arrow(t, name).id();
+          if (t.weighings().of(id).stream().noneMatch(one -> one.id() == weighing)) {
+            throw new Refused(
+                Why.NOT_FOUND,
+                "Weighing %d isn't one of arrow %s: look at its list of weighings."
+                    .formatted(weighing, name));
+          }
+          t.weighings().decide(weighing, setAside, reason, clock.instant(), by);
+          takeMean(t, id);
+        });
+  }
+
+  private void takeMean(Transaction t, long arrowId) {
+    Rack.Arrow arrow = t.rack().arrowById(arrowId).orElseThrow();
+    double mean = Arrays.stream(t.weighings().massesKg(arrowId)).average().orElse(arrow.massKg());
+    measure(
+        t,
+        arrowId,
+        new Measures(mean, arrow.lengthM(), arrow.diameterM(), arrow.point(), arrow.note()));
+  }
+
+  private void write(Consumer<Transaction> work) {
+    store.writing(work);
+    announcer.fedMore();
+  }
+
+  public static Rack.Named arrow(Transaction t, String name) {
+    return t.rack()
+        .arrow(name)
+        .orElseThrow(
+            () ->
+                new Refused(
+                    Why.NOT_FOUND,
+                    "There is no arrow named %s: add it to the rack, or mend the name."
+                        .formatted(name)));
+  }
+}

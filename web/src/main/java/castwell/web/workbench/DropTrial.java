@@ -1,0 +1,143 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.DURATION;
+import static castwell.web.unit.Dimension.FINE_LENGTH;
+
+import castwell.analysis.gates.DropCheck;
+import castwell.analysis.gates.NormalGravity;
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Stamps;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import castwell.capture.daemon.Reprocessing;
+import castwell.capture.store.Shot;
+import castwell.web.text.Speech;
+import castwell.web.workbench.BowPage.Fact;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Whether a rod that fell through the gates took as long as it should. */
+public final class DropTrial {
+  private static final int LAST = 12;
+
+  /** What the ground adds or takes: see {@link NormalGravity}. */
+  private static final double GRAVITY_U = 0.001;
+
+  private static final double DROP_U_M = 0.001;
+
+  private final Asked asked;
+  private final Speech speech;
+  private final Optional<Calibration> gates;
+  private final List<Shot> last;
+  private final List<Fact> figures = new ArrayList<>();
+
+  /**
+   * @param passages that may have been the rod, the last first
+   * @param answer what the drop says, empty where none was asked for
+   */
+  public record View(
+      List<Passage> passages, Wanted wanted, Optional<String> answer, List<Fact> figures) {}
+
+  /** A passage to choose from. */
+  public record Passage(String id, String told) {}
+
+  /** What was asked. */
+  public record Wanted(
+      Field height, Field heightU, String latitude, String altitude, String passage) {}
+
+  DropTrial(Asked asked, String station, Optional<Calibration> gates) {
+    this.asked = asked;
+    this.speech = asked.speech();
+    this.gates = gates;
+    this.last = asked.t().shots().latest(station, LAST);
+  }
+
+  View view() {
+    Optional<String> answer;
+    try {
+      answer = answer();
+    } catch (IllegalArgumentException e) {
+      answer = Optional.of(asked.say("calibration.refused", e.getMessage()));
+    }
+    return new View(
+        last.stream().flatMap(shot -> passage(shot).stream()).toList(), wanted(), answer, figures);
+  }
+
+  private Wanted wanted() {
+    return new Wanted(
+        field("drop", "calibration.drop", asked.quantity("drop", FINE_LENGTH)),
+        field("drop_u", "gates.spacing_u", OptionalDouble.of(dropU())),
+        asked.text("latitude").orElse(""),
+        asked.text("altitude").orElse("0"),
+        asked.text("passage").orElse(""));
+  }
+
+  private Field field(String name, String key, OptionalDouble metres) {
+    return Field.of(speech, name, key, FINE_LENGTH, metres);
+  }
+
+  private double dropU() {
+    return asked.quantity("drop_u", FINE_LENGTH).orElse(DROP_U_M);
+  }
+
+  private Optional<Passage> passage(Shot shot) {
+    return seconds(shot)
+        .map(
+            seconds ->
+                new Passage(
+                    shot.shotId(),
+                    asked.say(
+                        "calibration.passage",
+                        Days.withMinute(shot.fired(), asked.zone()),
+                        speech.figure(DURATION, seconds))));
+  }
+
+  private Optional<Quantity> seconds(Shot shot) {
+    return Reprocessing.stamps(asked.t(), shot).flatMap(Stamps::betweenFronts);
+  }
+
+  private Optional<String> answer() {
+    OptionalDouble height = asked.quantity("drop", FINE_LENGTH);
+    OptionalDouble latitude = asked.number("latitude");
+    Optional<Quantity> measured =
+        last.stream()
+            .filter(shot -> asked.text("passage").filter(shot.shotId()::equals).isPresent())
+            .findFirst()
+            .flatMap(this::seconds);
+    if (height.isEmpty() || latitude.isEmpty() || measured.isEmpty() || gates.isEmpty()) {
+      return Optional.empty();
+    }
+    double g = NormalGravity.of(latitude.getAsDouble(), asked.number("altitude").orElse(0));
+    Quantity expected =
+        DropCheck.expectedS(
+            Quantity.of(height.getAsDouble(), dropU(), Source.common("drop")),
+            gates.get().spacing(),
+            Quantity.of(g, GRAVITY_U, Source.common("gravity")),
+            gates.get().triggerScatterM());
+    return Optional.of(told(new DropCheck(expected, measured.get()), g));
+  }
+
+  private String told(DropCheck check, double g) {
+    Quantity error = check.relativeError();
+    figures.add(fact("calibration.expected", check.expectedS()));
+    figures.add(fact("calibration.measured", check.measuredS()));
+    figures.add(
+        new Fact(asked.say("calibration.gravity"), String.format(Locale.ROOT, "%.4f m/s²", g)));
+    figures.add(
+        new Fact(
+            asked.say("calibration.error"),
+            String.format(
+                Locale.ROOT,
+                "%+.2f %% ± %.2f %%",
+                100 * error.value(),
+                100 * error.standardUncertainty())));
+    return asked.say("calibration." + check.outcome().name().toLowerCase(Locale.ROOT));
+  }
+
+  private Fact fact(String key, Quantity seconds) {
+    return new Fact(asked.say(key), speech.figure(DURATION, seconds));
+  }
+}

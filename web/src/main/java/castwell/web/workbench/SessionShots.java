@@ -1,0 +1,142 @@
+package castwell.web.workbench;
+
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Shot;
+import castwell.web.chart.Axis;
+import castwell.web.chart.Chart;
+import castwell.web.chart.Mark;
+import castwell.web.chart.Mark.Point;
+import castwell.web.chart.Sheet;
+import castwell.web.chart.Style;
+import castwell.web.text.Speech;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** A session's shots: all in a chart, and so many at a time in a list. */
+public final class SessionShots {
+  private static final int MOST = 50;
+
+  private final Asked asked;
+  private final Speech speech;
+  private final List<Shot> shots;
+
+  /**
+   * @param ends the first first
+   * @param told which of all shots these are, "" for all of them
+   * @param earlier where the ones before begin
+   */
+  public record Listed(List<End> ends, String told, OptionalInt earlier, OptionalInt later) {}
+
+  public record End(String name, List<Row> shots) {}
+
+  /**
+   * @param reason why it doesn't count, or why it does in spite of the rules
+   */
+  public record Row(
+      String id,
+      String time,
+      String bow,
+      String arrow,
+      String speed,
+      boolean counts,
+      String reason) {}
+
+  SessionShots(Asked asked, List<Shot> shots) {
+    this.asked = asked;
+    this.speech = asked.speech();
+    this.shots = shots;
+  }
+
+  /** Every shot over time; what doesn't count as a cross. */
+  Chart chart() {
+    Map<String, List<Point>> counting = new LinkedHashMap<>();
+    List<Point> aside = new ArrayList<>();
+    Sheet.Rows rows =
+        new Sheet.Rows(
+            asked.say("session.time"),
+            asked.say("bow"),
+            asked.say("arrow"),
+            asked.say("speed", speech.unit(SPEED)),
+            asked.say("session.counts"));
+    for (Shot shot : shots) {
+      Row row = row(shot);
+      rows.add(
+          row.time(),
+          row.bow(),
+          row.arrow(),
+          row.speed(),
+          row.counts() ? asked.say("yes") : row.reason());
+      if (shot.figure().speedMps().isPresent()) {
+        Point point =
+            Point.of(
+                shot.fired().toEpochMilli(),
+                speech.in(SPEED, shot.figure().speedMps().getAsDouble()),
+                row.time() + ", " + row.bow() + ", " + row.arrow() + ": " + row.speed());
+        if (shot.counts()) {
+          counting
+              .computeIfAbsent(row.bow() + " · " + row.arrow(), k -> new ArrayList<>())
+              .add(point);
+        } else {
+          aside.add(point);
+        }
+      }
+    }
+    List<Mark> marks = new ArrayList<>();
+    counting.forEach(
+        (name, points) -> marks.add(Mark.Points.of(name, Style.of(marks.size()), points)));
+    if (!aside.isEmpty()) {
+      marks.add(Mark.Points.of(asked.say("session.aside"), Style.ASIDE, aside));
+    }
+    return new Chart(
+        "run",
+        asked.say("session.run_title"),
+        asked.say(marks.isEmpty() ? "session.run_empty" : "session.run_told"),
+        Axis.dates(""),
+        Axis.of(asked.say("speed", speech.unit(SPEED))),
+        marks,
+        rows.sheet());
+  }
+
+  /**
+   * @param from number of the first one to list, from 0 on
+   */
+  Listed listed(OptionalDouble from) {
+    int first = (int) Math.max(0, Math.min(shots.size() - 1.0, from.orElse(0)));
+    int last = Math.min(shots.size(), first + MOST);
+    Map<Integer, List<Row>> ends = new LinkedHashMap<>();
+    shots
+        .subList(Math.max(0, first), last)
+        .forEach(shot -> ends.computeIfAbsent(shot.end(), k -> new ArrayList<>()).add(row(shot)));
+    return new Listed(
+        ends.entrySet().stream()
+            .map(end -> new End(asked.say("session.end", end.getKey()), end.getValue()))
+            .toList(),
+        shots.size() > MOST ? asked.say("session.listed", first + 1, last, shots.size()) : "",
+        first > 0 ? OptionalInt.of(Math.max(0, first - MOST)) : OptionalInt.empty(),
+        last < shots.size() ? OptionalInt.of(last) : OptionalInt.empty());
+  }
+
+  private Row row(Shot shot) {
+    return new Row(
+        shot.shotId(),
+        Days.time(shot.fired(), asked.zone()),
+        shot.bow().map(BowState::bow).orElse(""),
+        shot.arrow().map(Arrow::name).orElse(""),
+        speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
+        shot.counts(),
+        shot.reason());
+  }
+
+  private static double uOf(Shot shot) {
+    return Math.hypot(
+        shot.figure().speedUOwnMps().orElse(Double.NaN),
+        shot.figure().speedUCommonMps().orElse(Double.NaN));
+  }
+}
