@@ -46,30 +46,35 @@ class MeasuringNotesTest {
   void rodFallsAsTheProgramReckons() {
     Map<String, List<String>> drops = Notes.table("drop-check.md", "h");
     assertThat(drops).hasSize(4);
-    drops.forEach(
-        (h, cells) -> {
-          double heightM = Double.parseDouble(h.replace(" mm", "")) / 1e3;
-          double seconds = expected(heightM, 0, 0).value();
-          says(cells.get(0), 1e3 * seconds);
-          says(cells.get(1), Math.sqrt(2 * GRAVITY * (heightM + SPACING_M)));
-          // At +-0.5 mm, and so without the curve of t in h.
-          double up = expected(heightM + 0.0005, 0, 0).value();
-          double down = expected(heightM - 0.0005, 0, 0).value();
-          says(cells.get(2), 100 * (up - down) / seconds);
-          double measuredU = seconds * Math.sqrt(2) * 0.001 / SPACING_M;
-          DropCheck check =
-              new DropCheck(
-                  expected(heightM, 0.001, 0.0003),
-                  Quantity.of(seconds, measuredU, Source.own("trigger")));
-          says(cells.get(3), 100 * check.relativeError().standardUncertainty());
-        });
+    drops.forEach(MeasuringNotesTest::drop);
   }
 
-  private static Quantity expected(double heightM, double heightU, double spacingU) {
-    return DropCheck.expectedS(
-        Quantity.of(heightM, heightU, Source.common("drop")),
-        Quantity.of(SPACING_M, spacingU, Source.common("spacing")),
-        Quantity.of(GRAVITY, 0.001, Source.common("gravity")));
+  private static void drop(String h, List<String> cells) {
+    double heightM = Double.parseDouble(h.replace(" mm", "")) / 1e3;
+    DropCheck check = check(heightM, SPACING_M);
+    double seconds = check.measuredS().value();
+    says(cells.get(0), 1e3 * seconds);
+    says(cells.get(1), Math.sqrt(2 * GRAVITY * (heightM + SPACING_M)));
+    // At +-0.5 mm, and so without the curve of t in h.
+    double up = check(heightM + 0.0005, SPACING_M).measuredS().value();
+    double down = check(heightM - 0.0005, SPACING_M).measuredS().value();
+    says(cells.get(2), 100 * (up - down) / seconds);
+    double u = check.relativeError().standardUncertainty();
+    says(cells.get(3), 100 * u);
+    double longer = check(heightM, SPACING_M * 1.0001).measuredS().value();
+    double share = (longer / seconds - 1) / 1e-4;
+    says(cells.get(4), 1.96 * u / share * SPACING_M * 1e3);
+  }
+
+  /** Of a rod that falls as it should. */
+  private static DropCheck check(double heightM, double spacingM) {
+    Quantity expected =
+        DropCheck.expectedS(
+            Quantity.of(heightM, 0.001, Source.common("drop")),
+            Quantity.of(spacingM, 0.0003, Source.common("spacing")),
+            Quantity.of(GRAVITY, 0.001, Source.common("gravity")),
+            0.001);
+    return new DropCheck(expected, Quantity.exact(expected.value()));
   }
 
   @Test
