@@ -35,7 +35,7 @@ class CircuitNotesTest {
           says(cells.get(0), 1e3 * falls(volts));
           says(cells.get(1), 1e3 * (volts - reference(volts) - volts * R5 / (R4 + R5)));
         });
-    assertThat(Notes.text("parts.md"))
+    assertThat(Notes.prose("parts.md"))
         .contains("keeps N at " + Math.round(1e3 * reference(0)) + " mV in the dark")
         .contains(said("= %.2f of one", falls(LIT_V) / (LIT_V / DIODES)));
   }
@@ -44,7 +44,7 @@ class CircuitNotesTest {
   void amplifierFollowsFromItsParts() {
     double farads = DIODES * 72e-12 + 20e-12;
     double amperes = DIODES * IRRADIANCE * 7.5e-6 * 0.6;
-    assertThat(Notes.text("parts.md"))
+    assertThat(Notes.prose("parts.md"))
         .contains(said("= %.0f kHz", Math.sqrt(10e6 / (2 * Math.PI * 100e3 * farads)) / 1e3))
         .contains(said("= %.1f pF", Math.sqrt(farads / (2 * Math.PI * 100e3 * 10e6)) * 1e12))
         .contains(said("%.0f µA ([optics.md]", amperes * 1e6))

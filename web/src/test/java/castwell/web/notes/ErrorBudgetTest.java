@@ -79,7 +79,7 @@ class ErrorBudgetTest {
             500 * 64.79891e-6, // NIST SP 811: a grain is 64.798 91 mg
             StandardAtmosphere.density(0));
     says(bias("gates 3 m farther from the bow"), 100 * (Math.exp(-3 * k) - 1));
-    assertThat(Notes.text("error-budget.md"))
+    assertThat(Notes.prose("error-budget.md"))
         .contains(String.format(Locale.ROOT, "k = %.5f per metre", k))
         .contains(String.format(Locale.ROOT, "drag of %.3f %% a metre", 100 * k));
     assertThat(biases).as("rows that nothing here reckons").isEmpty();

@@ -37,7 +37,7 @@ class MeasuringNotesTest {
     }
     says(parts.get("all, measured once").get(1), Math.sqrt(once));
     says(parts.get("all, mean of five with the rule shifted").get(1), Math.sqrt(fiveTimes));
-    assertThat(Notes.text("spacing.md"))
+    assertThat(Notes.prose("spacing.md"))
         .contains(
             String.format(Locale.ROOT, "is %.3f %% of every speed", Math.sqrt(fiveTimes) / 6.096));
   }
@@ -89,7 +89,7 @@ class MeasuringNotesTest {
   @Test
   void limitsOfAnArrowAreTheProgramsOwn() {
     Limits limits = Limits.defaults();
-    assertThat(Notes.text("fault-finding.md"))
+    assertThat(Notes.prose("fault-finding.md"))
         .contains(said("below %.0f m/s", limits.slowestMps()))
         .contains(said("above %.0f m/s", limits.fastestMps()))
         .contains(said("shorter than %.0f mm", 1e3 * limits.shortestM()))

@@ -27,6 +27,11 @@ final class Notes {
     return text(FOLDER.resolve(name));
   }
 
+  /** Without its line breaks, so that a sentence is found however it is broken. */
+  static String prose(String name) {
+    return text(name).replaceAll("\\s+", " ");
+  }
+
   static String text(Path file) {
     try {
       return Files.readString(file);
