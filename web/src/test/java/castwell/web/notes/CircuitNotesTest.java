@@ -18,11 +18,7 @@ class CircuitNotesTest {
   private static final double R5 = 10e3;
   private static final double SUPPLY_V = 5;
   private static final double LIT_V = 1.5;
-  private static final int DIODES = 12;
-  private static final double PITCH_MM = 5.08;
-  private static final double DIODE_MM = 2.75;
   private static final double SHAFT_MM = 11.0 / 32 * 25.4;
-  private static final double MAGNIFIED = 600.0 / 400;
   private static final double IRRADIANCE = 0.1 / (0.6 * 0.6);
 
   @Test
@@ -37,13 +33,13 @@ class CircuitNotesTest {
         });
     assertThat(Notes.prose("parts.md"))
         .contains("keeps N at " + Math.round(1e3 * reference(0)) + " mV in the dark")
-        .contains(said("= %.2f of one", falls(LIT_V) / (LIT_V / DIODES)));
+        .contains(said("= %.2f of one", falls(LIT_V) / (LIT_V / Screen.DIODES)));
   }
 
   @Test
   void amplifierFollowsFromItsParts() {
-    double farads = DIODES * 72e-12 + 20e-12;
-    double amperes = DIODES * IRRADIANCE * 7.5e-6 * 0.6;
+    double farads = Screen.DIODES * 72e-12 + 20e-12;
+    double amperes = Screen.DIODES * IRRADIANCE * 7.5e-6 * 0.6;
     assertThat(Notes.prose("parts.md"))
         .contains(said("= %.0f kHz", Math.sqrt(10e6 / (2 * Math.PI * 100e3 * farads)) / 1e3))
         .contains(said("= %.1f pF", Math.sqrt(farads / (2 * Math.PI * 100e3 * 10e6)) * 1e12))
@@ -80,11 +76,15 @@ class CircuitNotesTest {
     double coneMm = point.contains("20 mm") ? 20 : 10;
     double stray = point.contains("no stray") ? 0 : point.contains("an eighth") ? 1.0 / 8 : 1;
     double light = LIT_V * (1 + stray);
-    double coveredMm = falls(light) / (LIT_V / DIODES) * DIODE_MM;
+    double coveredMm = falls(light) / (LIT_V / Screen.DIODES) * Screen.DIODE_MM;
     double[] places = new double[2000];
     for (int i = 0; i < places.length; i++) {
-      double offset = (i + 0.5) / places.length * PITCH_MM / 2;
-      places[i] = shadowFor(coveredMm, offset) / MAGNIFIED / SHAFT_MM * coneMm;
+      double offset = (i + 0.5) / places.length * Screen.PITCH_MM / 2;
+      places[i] =
+          Screen.shadowFor(coveredMm, Screen.placeMm(30) + offset)
+              / Screen.MAGNIFIED
+              / SHAFT_MM
+              * coneMm;
     }
     double mean = Arrays.stream(places).average().orElseThrow();
     double square = 0;
@@ -96,31 +96,6 @@ class CircuitNotesTest {
     says(range[1], Arrays.stream(places).max().orElseThrow());
     says(cells.get(1), mean);
     says(cells.get(2), Math.sqrt(square / places.length));
-  }
-
-  /** The width of shadow, centred so far from a photodiode's middle, that covers so much. */
-  private static double shadowFor(double coveredMm, double offsetMm) {
-    double narrow = 0;
-    double wide = 40;
-    while (wide - narrow > 1e-6) {
-      double width = (narrow + wide) / 2;
-      if (covered(width, offsetMm) < coveredMm) {
-        narrow = width;
-      } else {
-        wide = width;
-      }
-    }
-    return wide;
-  }
-
-  private static double covered(double widthMm, double offsetMm) {
-    double sum = 0;
-    for (int diode = -6; diode <= 6; diode++) {
-      double from = Math.max(diode * PITCH_MM - DIODE_MM / 2, offsetMm - widthMm / 2);
-      double to = Math.min(diode * PITCH_MM + DIODE_MM / 2, offsetMm + widthMm / 2);
-      sum += Math.max(0, to - from);
-    }
-    return sum;
   }
 
   private static double falls(double light) {
