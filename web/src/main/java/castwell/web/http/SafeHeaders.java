@@ -13,7 +13,7 @@ final class SafeHeaders {
   /** Nothing but this server's own files, nothing inline, in nobody's frame. */
   private static final String OWN_FILES_ONLY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self';"
-          + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+          + " base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
   /** A page at the range may keep the screen on; it needs nothing else of the phone. */
   private static final String SCREEN_ALONE =

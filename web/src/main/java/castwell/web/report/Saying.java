@@ -42,7 +42,10 @@ public record Saying(Speech speech) {
     int shown = decimals(dimension, decimals);
     List<Double> ends = Trade.ci95(si, quantity);
     String value = Trade.plain(quantity.value() / si, shown) + " " + symbol(dimension) + per;
-    return ends.contains(null) ? value : "%s (%s)".formatted(value, ReportText.shown(ends, shown));
+    boolean isExact = quantity.standardUncertainty() == 0;
+    return isExact || ends.contains(null)
+        ? value
+        : "%s (%s)".formatted(value, ReportText.shown(ends, shown));
   }
 
   /** "2.0 ft/s". */

@@ -21,9 +21,14 @@ export function watchSheet() {
     look(form);
   });
   take.addEventListener('click', () => attempt(async () => {
-    const taken = await write('POST', '/api/import', sheet(form), PATIENCE_MS);
-    told(form.dataset.taken.replace('{taken}', taken.taken).replace('{already}', taken.already));
-    location.reload();
+    form.setAttribute('aria-busy', 'true');
+    try {
+      const taken = await write('POST', '/api/import', sheet(form), PATIENCE_MS);
+      told(form.dataset.taken.replace('{taken}', taken.taken).replace('{already}', taken.already));
+      location.reload();
+    } finally {
+      form.removeAttribute('aria-busy');
+    }
   }, '', null));
 }
 
@@ -43,12 +48,15 @@ function sheet(form) {
 async function look(form) {
   const refusal = form.querySelector('.refusal');
   refusal.hidden = true;
+  form.setAttribute('aria-busy', 'true');
   try {
     show(form, await write('POST', '/api/import/preview', sheet(form), PATIENCE_MS));
   } catch (error) {
     refusal.textContent = `▲ ${error.message}`;
     refusal.hidden = false;
     refusal.focus();
+  } finally {
+    form.removeAttribute('aria-busy');
   }
 }
 
