@@ -122,6 +122,11 @@ class WorkbenchApiTest {
   }
 
   @Test
+  void aStrayIsMarkedInItsSessionsList() {
+    assertThat(page(served.at("/sessions/2026-05-10?from=50")).body()).contains("A stray, by");
+  }
+
+  @Test
   void aMistypedWeighingIsSetAsideAndLeavesTheMean() {
     for (String grains : new String[] {"400.6", "4007", "400.8"}) {
       send("POST", "/api/arrows/Ramin/weighings", "{\"mass_gr\":%s}".formatted(grains));

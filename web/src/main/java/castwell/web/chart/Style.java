@@ -16,6 +16,11 @@ public enum Style {
 
   private static final int OWN = SEVENTH.ordinal() + 1;
 
+  /** Whether so many alike can each have a style of their own. */
+  public static boolean isEnoughFor(int n) {
+    return n <= OWN;
+  }
+
   /** The style of the nth of several alike, beginning anew after the seventh. */
   public static Style of(int n) {
     return values()[n % OWN];

@@ -17,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One outing: what was shot, what was set aside, and whether something drifted. */
 public final class SessionReport {
@@ -65,6 +67,16 @@ public final class SessionReport {
                             "There is no session named %s: GET /api/sessions lists them."
                                 .formatted(n))
                     .orElse("There is no session yet: shoot, or import shots.")));
+  }
+
+  /** The shots that such a report set aside by the spread. */
+  @SuppressWarnings("unchecked")
+  public static Set<String> strays(Report report) {
+    return ((List<Map<String, Object>>) report.data().get("strays"))
+        .stream()
+            .filter(row -> row.get("set_aside").equals(true))
+            .map(row -> (String) row.get("shot_id"))
+            .collect(Collectors.toSet());
   }
 
   private static Report report(Session session, SessionCells found, Saying saying) {

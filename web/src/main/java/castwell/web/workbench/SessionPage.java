@@ -14,6 +14,7 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Weather.Air;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Sheet;
+import castwell.web.report.Report;
 import castwell.web.report.Saying;
 import castwell.web.report.SessionReport;
 import castwell.web.text.Speech;
@@ -84,13 +85,14 @@ public final class SessionPage {
   }
 
   private View view(GatesTrial.Desk desk) {
-    SessionShots list = new SessionShots(asked, shots);
+    Report report =
+        SessionReport.of(asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech));
+    SessionShots list = new SessionShots(asked, shots, SessionReport.strays(report));
     return new View(
         session.name(),
         session.station(),
         asked.t().notes().of(session.id()).orElse(""),
-        SessionReport.of(asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech))
-            .sentences(),
+        report.sentences(),
         conditions(),
         list.chart(),
         list.listed(asked.number("from")),

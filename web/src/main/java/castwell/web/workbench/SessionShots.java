@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** A session's shots: all in a chart, and so many at a time in a list. */
 public final class SessionShots {
@@ -26,6 +27,7 @@ public final class SessionShots {
   private final Asked asked;
   private final Speech speech;
   private final List<Shot> shots;
+  private final Set<String> strays;
 
   /**
    * @param ends the first first
@@ -48,14 +50,16 @@ public final class SessionShots {
       boolean counts,
       String reason) {}
 
-  SessionShots(Asked asked, List<Shot> shots) {
+  SessionShots(Asked asked, List<Shot> shots, Set<String> strays) {
     this.asked = asked;
     this.speech = asked.speech();
     this.shots = shots;
+    this.strays = strays;
   }
 
   /** Every shot over time; what doesn't count as a cross. */
   Chart chart() {
+    boolean isByArrow = Style.isEnoughFor(cells());
     Map<String, List<Point>> counting = new LinkedHashMap<>();
     List<Point> aside = new ArrayList<>();
     Sheet.Rows rows =
@@ -79,9 +83,10 @@ public final class SessionShots {
                 shot.fired().toEpochMilli(),
                 speech.in(SPEED, shot.figure().speedMps().getAsDouble()),
                 row.time() + ", " + row.bow() + ", " + row.arrow() + ": " + row.speed());
-        if (shot.counts()) {
+        if (row.counts()) {
           counting
-              .computeIfAbsent(row.bow() + " · " + row.arrow(), k -> new ArrayList<>())
+              .computeIfAbsent(
+                  isByArrow ? row.bow() + " · " + row.arrow() : row.bow(), k -> new ArrayList<>())
               .add(point);
         } else {
           aside.add(point);
@@ -102,6 +107,14 @@ public final class SessionShots {
         Axis.of(asked.say("speed", speech.unit(SPEED))),
         marks,
         rows.sheet());
+  }
+
+  private int cells() {
+    return (int)
+        shots.stream()
+            .map(shot -> List.of(shot.bow().map(BowState::bow), shot.arrow()))
+            .distinct()
+            .count();
   }
 
   /**
@@ -130,8 +143,12 @@ public final class SessionShots {
         shot.bow().map(BowState::bow).orElse(""),
         shot.arrow().map(Arrow::name).orElse(""),
         speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
-        shot.counts(),
-        shot.reason());
+        counts(shot),
+        strays.contains(shot.shotId()) ? asked.say("session.stray") : shot.reason());
+  }
+
+  private boolean counts(Shot shot) {
+    return shot.counts() && !strays.contains(shot.shotId());
   }
 
   private static double uOf(Shot shot) {
