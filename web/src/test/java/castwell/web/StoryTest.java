@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -49,6 +50,9 @@ class StoryTest {
 
   /** Another page, by the menu at its foot. */
   private void go(Visit visit, String path) {
+    if (URI.create(visit.page().url()).getPath().equals(path)) {
+      return;
+    }
     hands.press(visit.by(".menu a[href='%s']".formatted(path)));
     visit.page().waitForURL("**" + path);
   }
