@@ -11,7 +11,7 @@
 #include "uart.h"
 
 #define FIRMWARE "castwell-1"
-#define LATENCY_NS 688 // from the pin to reading the timer: 4 cycles in, 3 to jump, 4 to read
+#define LATENCY_NS 500 // on average, as measured: to wake, to enter, to read; less the tick that has begun
 #define IDENTITY_TICKS (60 * HZ)
 #define DITHER_TICKS (HZ / 1000 * 16)
 #define WAKE_TICKS 8192

@@ -1,5 +1,6 @@
 #include "rig.h"
 
+#include <simavr/avr_timer.h>
 #include <string.h>
 
 #define VECTORS 32
@@ -52,6 +53,16 @@ void measure_edge(const struct event *event) {
   }
 }
 
+// At which cycle the ticks of this boot began to count.
+static uint64_t first_tick(void) {
+  for (avr_io_t *part = avr->io_port; part != NULL; part = part->next) {
+    if (strcmp(part->kind, "timer") == 0 && ((avr_timer_t *)part)->name == '1') {
+      return ((avr_timer_t *)part)->tov_base % (65536 * 8);
+    }
+  }
+  return 0;
+}
+
 void measure_print(const char *path) {
   if (truth != NULL) {
     fclose(truth);
@@ -60,6 +71,7 @@ void measure_print(const char *path) {
   if (out == NULL) {
     fail("%s can't be written.", path);
   }
+  fprintf(out, "first-tick-cycle %llu\n", (unsigned long long)first_tick());
   fprintf(out, "edges %llu\n", (unsigned long long)edges);
   fprintf(out, "stack-bytes %d\n", avr->ramend - lowest_stack);
   fprintf(out, "eeprom-most-writes %u\n", eeprom_most_writes());
