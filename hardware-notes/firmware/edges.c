@@ -21,12 +21,13 @@ struct watch {
   uint8_t flag;
   bool clear;        // the level as the edges so far have it
   bool flooding;
+  uint8_t losses;    // stamp_losses as of its last stamp
   uint8_t count;     // in this tenth of a second
   uint32_t since;
 };
 
-static struct watch watches[2] = {{_BV(PIND2), _BV(INTF0), true, false, 0, 0},
-                                  {_BV(PIND3), _BV(INTF1), true, false, 0, 0}};
+static struct watch watches[2] = {{_BV(PIND2), _BV(INTF0), true, false, 0, 0, 0},
+                                  {_BV(PIND3), _BV(INTF1), true, false, 0, 0, 0}};
 static uint32_t merged;
 static uint8_t before_gate;
 static uint8_t before_losses;
@@ -85,7 +86,12 @@ static uint16_t lateness(const struct stamp *stamp, uint8_t gate, uint32_t ticks
 // second come so late that it has its own stamp?
 static char kind(struct watch *watch, const struct stamp *stamp) {
   bool clear = stamp->pins & watch->pin;
-  if (clear == watch->clear && !(stamp->flags & watch->flag)) {
+  bool another = stamp->flags & watch->flag;
+  if (stamp->losses != watch->losses) { // the edges so far don't tell the level
+    watch->losses = stamp->losses;
+    watch->clear = another ? clear : !clear;
+  }
+  if (clear == watch->clear && !another) {
     return 'G';
   }
   watch->clear = !watch->clear;
@@ -127,7 +133,6 @@ static void collect_losses(void) {
     if (lost->count != 0) {
       losses_add(gate, lost->count, joined(lost->first[2], lost->first[1], lost->first[0]),
                  joined(lost->last[2], lost->last[1], lost->last[0]));
-      watches[gate].clear ^= lost->count & 1;
       lost->count = 0;
     }
   }

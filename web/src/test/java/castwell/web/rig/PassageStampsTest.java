@@ -37,6 +37,7 @@ class PassageStampsTest {
     run.everyEdgeIsTold();
     run.linesAreWhole();
     run.noStampIsLaterThanItSays();
+    assertThat(run.meanLateTicks()).as("but for the latency it tells of").isBetween(-0.2, 0.2);
     intervalsAreRight(run);
   }
 
