@@ -14,7 +14,7 @@
 #define LATENCY_NS 500 // on average, as measured: to wake, to enter, to read; less the tick that has begun
 #define IDENTITY_TICKS (60 * HZ)
 #define DITHER_TICKS (HZ / 1000 * 16)
-#define WAKE_TICKS 8192
+#define WAKES 0x1FFF // the timer wakes the board where these low bits of the counter are 0
 
 static uint16_t boot;
 static uint16_t chance;
@@ -149,5 +149,5 @@ void said_poll(uint64_t now48) {
 }
 
 bool said_soon(uint32_t now) {
-  return identity_wanted || keep_waiting() || (int32_t)(now + WAKE_TICKS - beat_at) >= 0;
+  return identity_wanted || keep_waiting() || (int32_t)((now | WAKES) + 0x80 - beat_at) >= 0;
 }

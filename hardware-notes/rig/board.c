@@ -8,6 +8,8 @@
 #include <time.h>
 
 #define PACE (HZ / 1000)
+#define PIND 0x29
+#define OVERFLOWS 0x4A // GPIOR1
 #define LOOP_FOR_EVER 0xCFFF // rjmp to itself
 
 avr_t *avr;
@@ -21,6 +23,8 @@ static void set_pins(void) {
   avr_raise_irq(gate_pins[0], (uint32_t)gate_levels[0]);
   avr_raise_irq(gate_pins[1], (uint32_t)gate_levels[1]);
   avr_raise_irq(key_pin, (uint32_t)key_level);
+  // A level that the simulator has heard before it doesn't set again, though a reset has cleared it.
+  avr->data[PIND] = (uint8_t)(gate_levels[0] << 2 | gate_levels[1] << 3 | key_level << 4);
 }
 
 static avr_irq_t *adc(int index) {
@@ -48,6 +52,9 @@ static bool done_at_once(const struct event *event) {
       return true;
     case WARMTH:
       avr_raise_irq(adc(ADC_IRQ_TEMP), (uint32_t)event->value);
+      return true;
+    case SKIP: // the board's register of overflows, as if so many had been
+      avr->data[OVERFLOWS] = (uint8_t)(avr->data[OVERFLOWS] + event->value);
       return true;
     case SAY:
       line_say(event->text, strlen(event->text));

@@ -12,7 +12,7 @@
 void fail(const char *format, ...) __attribute__((noreturn, format(printf, 1, 2)));
 
 // script.c: what is to happen, in order.
-enum deed { EDGE, KEY, LIGHT, SUPPLY, WARMTH, RESET, HANG, UNPLUG, PLUG, SAY, END };
+enum deed { EDGE, KEY, LIGHT, SUPPLY, WARMTH, SKIP, RESET, HANG, UNPLUG, PLUG, SAY, END };
 
 struct event {
   uint64_t at;

@@ -69,6 +69,9 @@ static struct event understood(const char *time, const char *verb, const char *w
   } else if (is(verb, "warmth")) {
     event.deed = WARMTH;
     event.value = whole(what);
+  } else if (is(verb, "skip")) {
+    event.deed = SKIP;
+    event.value = whole(what);
   } else if (is(verb, "reset")) {
     event.deed = RESET;
     event.who = is(what, "power") ? 'P' : is(what, "pin") ? 'E' : is(what, "brown-out") ? 'B' : 0;
@@ -87,7 +90,7 @@ static struct event understood(const char *time, const char *verb, const char *w
   } else if (is(verb, "end")) {
     event.deed = END;
   } else {
-    wrong("it says none of A, B, key, light, supply, warmth, reset, hang, unplug, plug, say, end");
+    wrong("it says none of A, B, key, light, supply, warmth, skip, reset, hang, unplug, plug, say, end");
   }
   return event;
 }

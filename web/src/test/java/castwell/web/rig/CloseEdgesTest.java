@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CloseEdgesTest {
   private static final double MICRO = 1e-6;
 
-  /** When the 16-bit timer wraps, in seconds; the counter's 32 bits after 65536 of these. */
+  /** How often the 16-bit timer wraps, in seconds. */
   private static final double WRAP = 65_536 / 2e6;
 
   @TempDir Path folder;
@@ -89,19 +89,22 @@ class CloseEdgesTest {
     run.noStampIsLaterThanItSays();
   }
 
+  /** The counter is brought near its wrap by skipping; SoakTrial waits for it. */
   @Test
-  void acrossTheWrapOf32BitsAnArrowsIntervalsAreRight() {
-    double wrap = 65_536 * WRAP;
+  void acrossTheWrapOf32BitsIntervalsAreRight() {
     Script script = new Script();
-    for (int i = 0; i < 20; i++) {
-      script.arrow(wrap - 1.015 + 0.1 * i, 180, 0.75);
+    for (int i = 0; i < 326; i++) {
+      script.at(0.5 + 0.01 * i, "skip 200");
     }
-    RigRun run = RigRun.of(script.at(wrap + 2.5, "end"), folder);
+    for (int i = 0; i < 100; i++) {
+      script.arrow(4 + 0.06 * i, 200, 0.75);
+    }
+    RigRun run = RigRun.of(script.at(3.8, "skip 120").at(11.5, "end"), folder);
     run.everyEdgeIsTold();
-    run.noStampIsLaterThanItSays();
+    run.intervalsAreRight();
     List<RigRun.Told> told = run.told();
-    assertThat(told.get(0).ticks()).isGreaterThan(4_292_000_000L);
-    assertThat(told.get(told.size() - 1).ticks()).isLessThan(3_000_000L);
+    assertThat(told.get(0).ticks()).isGreaterThan(4_280_000_000L);
+    assertThat(told.get(told.size() - 1).ticks()).isLessThan(10_000_000L);
     assertThat(run.last('H').number(3)).isGreaterThan(1L << 32);
   }
 

@@ -159,6 +159,18 @@ final class RigRun {
     }
   }
 
+  /** From each edge to the next, within two ticks and what the stamps say of themselves. */
+  void intervalsAreRight() {
+    List<Told> told = told();
+    for (int i = 1; i < told.size(); i++) {
+      long ticks = told.get(i).ticks - told.get(i - 1).ticks & 0xFFFF_FFFFL;
+      double truth = (double) (injected.get(i).cycle - injected.get(i - 1).cycle) / CYCLES_PER_TICK;
+      assertThat(ticks)
+          .as("%s, %s", told.get(i - 1), told.get(i))
+          .isBetween((long) truth - 2 - told.get(i - 1).late, (long) truth + 2 + told.get(i).late);
+    }
+  }
+
   double meanLateTicks() {
     List<Told> told = told();
     return IntStream.range(0, told.size())
