@@ -70,7 +70,7 @@ final class Firmware {
               .redirectErrorStream(true)
               .redirectOutput(said.toFile())
               .start();
-      assertThat(process.waitFor(10, TimeUnit.MINUTES)).as(String.join(" ", command)).isTrue();
+      assertThat(process.waitFor(1, TimeUnit.HOURS)).as(String.join(" ", command)).isTrue();
       String all = Files.readString(said);
       Files.delete(said);
       assertThat(process.exitValue()).as(String.join(" ", command) + "\n" + all).isZero();
