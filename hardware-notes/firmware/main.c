@@ -40,11 +40,13 @@ int main(void) {
     uart_poll();
     const uint64_t now = clock_now();
     edges_collect();
+    uart_poll();
     if (command_poll(boot)) {
       said_identity_wanted();
     }
     key_poll((uint32_t)now);
     light_poll((uint32_t)now);
+    uart_poll();
     said_poll(now);
     idle((uint32_t)now);
   }

@@ -40,12 +40,12 @@ class CloseEdgesTest {
   /** A gate blocked for so long, then the same at the other gate so much later. */
   private RigRun pairs(Random random, double width, double apart) {
     Script script = new Script();
-    for (int i = 0; i < 200; i++) {
-      double at = 1 + 0.05 * i + 0.01 * random.nextDouble();
+    for (int i = 0; i < 120; i++) {
+      double at = 1 + 0.03 * i + 0.01 * random.nextDouble();
       script.at(at, "A blocked").at(at + width, "A clear");
       script.at(at + apart, "B blocked").at(at + apart + width, "B clear");
     }
-    return RigRun.of(script.at(13, "end"), folder);
+    return RigRun.of(script.at(6.5, "end"), folder);
   }
 
   @Test
@@ -78,13 +78,13 @@ class CloseEdgesTest {
   void acrossTheTimersWrapNoStampIsOffByOne() {
     Random random = random("acrossTheTimersWrap");
     Script script = new Script();
-    for (int i = 40; i < 340; i++) {
+    for (int i = 40; i < 240; i++) {
       // The counter starts some 60 us after the board: the edges fall all around the wrap.
       double wrap = i * WRAP;
       script.at(wrap + 140 * MICRO * random.nextDouble(), "A blocked");
       script.at(wrap + WRAP / 2, "A clear");
     }
-    RigRun run = RigRun.of(script.at(12.5, "end"), folder);
+    RigRun run = RigRun.of(script.at(9, "end"), folder);
     run.everyEdgeIsTold();
     run.noStampIsLaterThanItSays();
   }

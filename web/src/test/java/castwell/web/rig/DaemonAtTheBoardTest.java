@@ -32,7 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Timeout(180)
 class DaemonAtTheBoardTest {
-  private static final double PULLED_SECONDS = Integer.getInteger("castwell.pulled", 5);
+  private static final double PULLED_SECONDS = Integer.getInteger("castwell.pulled", 3);
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   /**
@@ -62,23 +62,23 @@ class DaemonAtTheBoardTest {
 
   private void whatHappens() {
     shoot(1, 171.5); // nobody listens yet
-    shoot(6, 168.25);
+    shoot(3, 168.25);
     misread(2);
-    script.at(6.6, "A blocked").at(6.61, "A clear"); // a leaf
+    script.at(3.6, "A blocked").at(3.61, "A clear"); // a leaf
     misread(4);
-    script.arrow(7.2, 160, 0.1); // as short as no arrow is
-    shoot(7.8, 140);
-    script.at(8.3, "hang");
+    script.arrow(4.2, 160, 0.1); // as short as no arrow is
+    shoot(4.8, 140);
+    script.at(5.3, "hang");
     boot++;
     edges = 0;
-    shoot(9.6, 150.75);
-    script.at(10, "key down").at(10.2, "key up");
-    script.at(11, "unplug");
+    shoot(6.6, 150.75);
+    script.at(6.8, "key down").at(7, "key up");
+    script.at(7.5, "unplug");
     for (int i = 0; i < 10; i++) {
-      shoot(11.3 + i * (PULLED_SECONDS - 0.5) / 10, 172 + i);
+      shoot(7.8 + i * (PULLED_SECONDS - 0.5) / 10, 172 + i);
     }
-    script.at(11 + PULLED_SECONDS, "plug");
-    shoot(11.6 + PULLED_SECONDS, 190);
+    script.at(7.5 + PULLED_SECONDS, "plug");
+    shoot(8.1 + PULLED_SECONDS, 190);
     script.at(90 + PULLED_SECONDS, "end");
   }
 
