@@ -5,7 +5,7 @@
 #include "clock.h"
 
 #define STEP_TICKS (HZ / 250)
-#define ROUNDS 3 // the last one counts: the reference and the bandgap take their time
+#define ROUNDS 10 // the last one counts: after 40 ms the reference's capacitor holds its new voltage
 
 enum { GATE_A, GATE_B, BANDGAP, WARMTH, CHANNELS };
 

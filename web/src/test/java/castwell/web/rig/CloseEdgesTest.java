@@ -74,17 +74,18 @@ class CloseEdgesTest {
     alone.noStampIsLaterThanItSays();
   }
 
+  /** Cycle by cycle around it, the second gate's stamp waiting for the first's. */
   @Test
   void acrossTheTimersWrapNoStampIsOffByOne() {
-    Random random = random("acrossTheTimersWrap");
+    double cycle = 1 / 16e6;
+    long firstTick = RigRun.of(new Script().at(0.3, "end"), folder).measure("first-tick-cycle");
     Script script = new Script();
-    for (int i = 40; i < 240; i++) {
-      // The counter starts some 60 us after the board: the edges fall all around the wrap.
-      double wrap = i * WRAP;
-      script.at(wrap + 140 * MICRO * random.nextDouble(), "A blocked");
-      script.at(wrap + WRAP / 2, "A clear");
+    for (int i = 0; i < 240; i++) {
+      double at = firstTick * cycle + (40 + i) * WRAP + (i - 160) * cycle;
+      script.at(at, "A blocked").at(at + 24 * cycle, "B blocked");
+      script.at(at + WRAP / 2, "A clear").at(at + WRAP / 2 + 24 * cycle, "B clear");
     }
-    RigRun run = RigRun.of(script.at(9, "end"), folder);
+    RigRun run = RigRun.of(script.at(11, "end"), folder);
     run.everyEdgeIsTold();
     run.noStampIsLaterThanItSays();
   }

@@ -21,6 +21,7 @@ final class RigRun {
   /** From the pin to reading the timer, as the board tells of itself: 500 ns. */
   private static final double LATENCY_TICKS = 0.5 * 2;
 
+  private final Path recording;
   private final List<Heard> heard;
   private final List<Injected> injected;
   private final Map<String, Long> measures;
@@ -31,7 +32,9 @@ final class RigRun {
   /** An edge as the board told it. */
   record Told(long number, char gate, char kind, long ticks, long late) {}
 
-  private RigRun(List<Heard> heard, List<Injected> injected, Map<String, Long> measures) {
+  private RigRun(
+      Path recording, List<Heard> heard, List<Injected> injected, Map<String, Long> measures) {
+    this.recording = recording;
     this.heard = heard;
     this.injected = injected;
     this.measures = measures;
@@ -52,6 +55,7 @@ final class RigRun {
       command.addAll(Arrays.asList(options));
       assertThat(Firmware.run(command.toArray(String[]::new))).isEmpty();
       return new RigRun(
+          out,
           Files.readAllLines(out).stream()
               .filter(line -> !line.startsWith("#"))
               .map(Heard::of)
@@ -74,6 +78,10 @@ final class RigRun {
     return all;
   }
 
+  Path recording() {
+    return recording;
+  }
+
   List<Heard> heard() {
     return heard;
   }
@@ -92,10 +100,6 @@ final class RigRun {
 
   long measure(String name) {
     return measures.get(name);
-  }
-
-  Map<String, Long> measures() {
-    return measures;
   }
 
   List<Told> told() {
@@ -122,7 +126,7 @@ final class RigRun {
         }
       }
     }
-    return new RigRun(List.copyOf(edges.values()), injected, measures);
+    return new RigRun(recording, List.copyOf(edges.values()), injected, measures);
   }
 
   /** By how many ticks a stamp is later than it should be; wrapped as the counter is. */
