@@ -11,7 +11,7 @@
 #include "uart.h"
 
 #define FIRMWARE "castwell-1"
-#define LATENCY_NS 500 // on average, as measured: to wake, to enter, to read; less the tick that has begun
+#define LATENCY_NS 500 // on average: to wake, enter and read, less the tick that has begun
 #define IDENTITY_TICKS (60 * HZ)
 #define DITHER_TICKS (HZ / 1000 * 16)
 #define WAKES 0x1FFF // the timer wakes the board where these low bits of the counter are 0

@@ -1,5 +1,5 @@
-; The interrupts. The two gates' read the timer before they save a register more than one, since
-; every cycle before that makes all stamps late. Nothing here waits or loops.
+; The interrupts. The gates' read the timer as soon as one register is saved, since every cycle before
+; that makes all stamps late. Nothing here waits or loops.
 
 #define __SFR_OFFSET 0
 #include <avr/io.h>
@@ -46,8 +46,8 @@ heard_head:   .skip 1
 gate_interrupt INT0_vect, 0
 gate_interrupt INT1_vect, 1
 
-; r24, r25: the ticks; r18: gate and whether a byte came in; Z: the stamp. The stamp at the head is never the
-; main loop's, so it may be written before there is known to be room behind it.
+; r24, r25: the ticks; r18: gate and whether a byte came in; Z: the stamp. The stamp at the head is
+; never the main loop's, so it may be written before there is known to be room behind it.
 note:
   std  Z+0, r24
   std  Z+1, r25

@@ -6,7 +6,11 @@
 #define VECTORS 32
 
 static const char *const names[VECTORS] = {
-    [1] = "gate-A", [2] = "gate-B", [13] = "timer1-overflow", [16] = "timer0-overflow", [18] = "byte-in"};
+    [1] = "gate-A",
+    [2] = "gate-B",
+    [13] = "timer1-overflow",
+    [16] = "timer0-overflow",
+    [18] = "byte-in"};
 static uint64_t entered[VECTORS], worst[VECTORS], runs[VECTORS];
 static uint16_t lowest_stack;
 static FILE *truth;

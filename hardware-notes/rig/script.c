@@ -90,7 +90,8 @@ static struct event understood(const char *time, const char *verb, const char *w
   } else if (is(verb, "end")) {
     event.deed = END;
   } else {
-    wrong("it says none of A, B, key, light, supply, warmth, skip, reset, hang, unplug, plug, say, end");
+    wrong("it says none of A, B, key, light, supply, warmth, skip, reset, hang, unplug, plug, say, "
+          "end");
   }
   return event;
 }

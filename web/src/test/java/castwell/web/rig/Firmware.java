@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -23,7 +26,18 @@ final class Firmware {
   }
 
   private static Firmware build() {
-    return new Firmware(make("firmware") + make("rig"));
+    try {
+      Files.createDirectories(BUILD);
+      try (FileChannel channel =
+              FileChannel.open(
+                  BUILD.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+          FileLock alone = channel.lock()) { // the suite runs in several processes
+        assertThat(alone.isValid()).isTrue();
+        return new Firmware(make("firmware") + make("rig"));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String make(String what) {
