@@ -3,6 +3,7 @@ package castwell.web.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -35,6 +36,22 @@ class CloseEdgesTest {
     assertThat(run.told()).hasSize((int) edges);
     assertThat(run.told().stream().filter(edge -> edge.kind() == 'G')).hasSize((int) merged);
     assertThat(run.heard('L').mapToLong(line -> line.number(6)).sum()).isEqualTo(dropped);
+    whatWasToldHappened(run, 'A');
+    whatWasToldHappened(run, 'B');
+  }
+
+  /** Each told edge is one of the script's, of its kind, and in its order. */
+  private static void whatWasToldHappened(RigRun run, char gate) {
+    Iterator<RigRun.Injected> truth = run.trueOfGate(gate).iterator();
+    for (RigRun.Told told : RigRun.ofGate(run.told(), gate)) {
+      boolean found = told.kind() == 'G';
+      while (!found) {
+        assertThat(truth.hasNext()).as("an edge as told by %s", told).isTrue();
+        RigRun.Injected edge = truth.next();
+        double late = run.lateTicks(edge, told);
+        found = edge.kind() == told.kind() && late >= -1 && late <= told.late() + 1;
+      }
+    }
   }
 
   /** A gate blocked for so long, then the same at the other gate so much later. */
