@@ -29,7 +29,33 @@ class BootCountTest {
   @TempDir Path folder;
 
   @Test
-  void noNumberComesTwiceAndNoneIsLeftOutThoughThePowerIsCutAmidWrites() {
+  void onANewBoardNoNumberComesTwiceThoughThePowerIsCutAmidWrites() throws IOException {
+    numbersAreRightThroughPowerCuts(new byte[0], -1);
+  }
+
+  @Test
+  void onAnOldBoardNoNumberComesTwiceThoughThePowerIsCutAmidWrites() throws IOException {
+    numbersAreRightThroughPowerCuts(cellsAfter(1_300), 1_300);
+  }
+
+  /** What the EEPROM holds after so many starts. */
+  private static byte[] cellsAfter(int last) {
+    byte[] cells = new byte[1024];
+    for (int count = last - PLACES + 1; count <= last; count++) {
+      int place = count % PLACES * 4;
+      cells[place] = (byte) count;
+      cells[place + 1] = (byte) (count >> 8);
+      cells[place + 2] = (byte) ~count;
+      cells[place + 3] = (byte) (~count >> 8);
+    }
+    return cells;
+  }
+
+  private void numbersAreRightThroughPowerCuts(byte[] cells, int last) throws IOException {
+    Path eeprom = folder.resolve("eeprom");
+    if (cells.length > 0) {
+      Files.write(eeprom, cells);
+    }
     long seed = Long.getLong("castwell.seed", System.nanoTime());
     System.out.println("BootCountTest seed " + seed);
     Random random = new Random(seed);
@@ -45,9 +71,11 @@ class BootCountTest {
         RigRun.of(
             script.at(starts[RESETS] + 0.1, "end"),
             folder,
+            "--eeprom",
+            eeprom.toString(),
             "--seed",
             String.valueOf(seed & 0xFFFF_FFFL));
-    numbersAreRight(run, starts);
+    numbersAreRight(run, starts, last);
     System.out.printf(
         "%d starts, %d told, highest %d, most writes of one cell %d%n",
         starts.length,
@@ -57,8 +85,8 @@ class BootCountTest {
     assertThat(run.measure("eeprom-most-writes")).isLessThanOrEqualTo(4L + RESETS / 32);
   }
 
-  private static void numbersAreRight(RigRun run, double[] starts) {
-    long before = -1;
+  private static void numbersAreRight(RigRun run, double[] starts, int last) {
+    long before = last;
     int startBefore = -1;
     int told = 0;
     for (Heard line : run.heard('I').toList()) {
@@ -81,15 +109,7 @@ class BootCountTest {
 
   @Test
   void after65535Comes0() throws IOException {
-    byte[] cells = new byte[1024];
-    for (int count = 65_534 - PLACES + 1; count <= 65_534; count++) {
-      int place = count % PLACES * 4;
-      cells[place] = (byte) count;
-      cells[place + 1] = (byte) (count >> 8);
-      cells[place + 2] = (byte) ~count;
-      cells[place + 3] = (byte) (~count >> 8);
-    }
-    Path eeprom = Files.write(folder.resolve("eeprom"), cells);
+    Path eeprom = Files.write(folder.resolve("eeprom"), cellsAfter(65_534));
     Script script = new Script();
     for (int i = 1; i <= 3; i++) {
       script.at(0.1 * i, "reset pin");
