@@ -12,7 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 /** The program in a process of its own, as a person starts it. */
-final class Program implements AutoCloseable {
+public final class Program implements AutoCloseable {
   private static final long PATIENCE_SECONDS = 45;
 
   private final Process process;
@@ -20,7 +20,7 @@ final class Program implements AutoCloseable {
   private final BufferedReader out;
 
   /** How it ended, and all it said. */
-  record Outcome(int exitCode, String out, String err) {}
+  public record Outcome(int exitCode, String out, String err) {}
 
   private Program(Process process, Path errors, Duration patience) {
     this.process = process;
@@ -31,19 +31,19 @@ final class Program implements AutoCloseable {
         .execute(process::destroyForcibly);
   }
 
-  static Program start(String... arguments) {
+  public static Program start(String... arguments) {
     return under(List.of(), arguments);
   }
 
   /** One that is wanted for longer than usual. */
-  static Program lasting(Duration atMost, String... arguments) {
+  public static Program lasting(Duration atMost, String... arguments) {
     return under(List.of(), atMost, arguments);
   }
 
   /**
    * @param wrapper the words of another command that runs it
    */
-  static Program under(List<String> wrapper, String... arguments) {
+  public static Program under(List<String> wrapper, String... arguments) {
     return under(wrapper, Duration.ofSeconds(PATIENCE_SECONDS), arguments);
   }
 
@@ -65,18 +65,18 @@ final class Program implements AutoCloseable {
     }
   }
 
-  static Outcome run(String... arguments) {
+  public static Outcome run(String... arguments) {
     try (Program program = start(arguments)) {
       return program.outcome();
     }
   }
 
-  long pid() {
+  public long pid() {
     return process.pid();
   }
 
   /** The next line it says. */
-  String line() {
+  public String line() {
     try {
       String line = out.readLine();
       if (line == null) {
@@ -89,7 +89,7 @@ final class Program implements AutoCloseable {
   }
 
   /** Lets it live so long, unless it ends by itself. */
-  void letLive(Duration time) {
+  public void letLive(Duration time) {
     try {
       process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS);
     } catch (InterruptedException e) {
@@ -98,18 +98,18 @@ final class Program implements AutoCloseable {
   }
 
   /** SIGKILL: it can't do anything about it. */
-  void kill() {
+  public void kill() {
     process.destroyForcibly();
     letLive(Duration.ofSeconds(PATIENCE_SECONDS));
   }
 
   /** Asks it to end, as a supervisor does. */
-  void terminate() {
+  public void terminate() {
     process.toHandle().destroy(); // SIGTERM; the process keeps its streams
   }
 
   /** Waits for its end. */
-  Outcome outcome() {
+  public Outcome outcome() {
     try {
       StringBuilder said = new StringBuilder();
       char[] some = new char[8192];

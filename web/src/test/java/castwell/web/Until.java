@@ -5,10 +5,10 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 
 /** Waits for what another thread or process does. */
-final class Until {
+public final class Until {
   private Until() {}
 
-  static void holds(String what, Duration atMost, BooleanSupplier condition) {
+  public static void holds(String what, Duration atMost, BooleanSupplier condition) {
     long deadline = System.nanoTime() + atMost.toNanos();
     while (!condition.getAsBoolean()) {
       if (System.nanoTime() > deadline) {
