@@ -67,7 +67,7 @@ static uint16_t lateness(const struct stamp *stamp, uint8_t gate, uint32_t ticks
       late += before_late; // gate A goes first, again and again
     }
   }
-  if (stamp->gate & BYTE_CAME_IN) {
+  if (stamp->gate & BYTES_IN) {
     late += BYTE_IN_TICKS;
   }
   uint16_t since_timers = (uint16_t)ticks & (TIMER_PERIOD - 1);

@@ -11,7 +11,7 @@ struct stamp {
   uint8_t overflows; // the low byte of how often the timer had overflowed
   uint8_t pins;      // port D, a few cycles after the ticks were read
   uint8_t flags;     // EIFR, a few cycles later still: has another edge come already?
-  uint8_t gate;      // bit 0; bit 7: a byte came in while this edge may have waited
+  uint8_t gate;      // bit 0; and BYTES_IN while this edge may have waited for a byte's interrupt
   uint8_t end;       // low byte of the ticks when the interrupt was nearly over
   uint8_t losses;    // stamp_losses before this stamp
 };
@@ -36,4 +36,6 @@ extern uint8_t heard[HEARD_BYTES];
 extern volatile uint8_t heard_head;
 
 #define OVERFLOWS GPIOR1          // counted by the interrupts
-#define BYTE_CAME_IN _BV(7)       // in GPIOR0, set by the interrupts, cleared by the main loop
+#define BYTE_IN _BV(7)            // in GPIOR0, set by the interrupt of a byte
+#define BYTE_IN_BEFORE _BV(6)     // the same, one round of the main loop later
+#define BYTES_IN (BYTE_IN | BYTE_IN_BEFORE)

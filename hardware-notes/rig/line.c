@@ -58,6 +58,9 @@ void line_say(const char *text, size_t bytes) {
   for (size_t i = 0; i < bytes; i++) {
     said[said_to] = text[i];
     said_to = (said_to + 1) % sizeof said;
+    if (said_to == said_from) {
+      fail("the host says more than the line carries: let it say less, or later.");
+    }
   }
   if (!saying) {
     saying = true;
