@@ -4,15 +4,11 @@ import castwell.web.access.Doorkeeper;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.Map;
 
-/** In by the key and out again, and the page for it. */
+/** In by the key and out again. */
 final class AdmissionApi {
   private static final int LARGEST_BODY = 1024;
-  private static final String ENTER_PAGE = "/castwell/web/page/enter.html";
 
   private final Gatekeeper gate;
   private final Doorkeeper door;
@@ -23,18 +19,9 @@ final class AdmissionApi {
   }
 
   void route(JavalinConfig config) {
-    config.routes.get("/enter", AdmissionApi::page);
     config.routes.get("/api/admission", this::tell);
     config.routes.post("/api/admission", this::enter);
     config.routes.delete("/api/admission", this::leave);
-  }
-
-  private static void page(Context ctx) {
-    try (InputStream page = AdmissionApi.class.getResourceAsStream(ENTER_PAGE)) {
-      ctx.contentType("text/html; charset=utf-8").result(page.readAllBytes());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   /** What whoever asks may do, and whether by a cookie of which they can be rid. */

@@ -64,6 +64,7 @@ public final class WebServer implements AutoCloseable {
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new Library().route(config);
+              new LivePages().route(config);
               new WorkbenchPages(store, clock, zone, desk, parts.capture(), gate, parts.rehearsal())
                   .route(config);
               new BrokerApi(parts.broker()).route(config);

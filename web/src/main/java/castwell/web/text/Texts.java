@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Properties;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,9 +20,9 @@ import java.util.regex.Pattern;
 public final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)(?:\\|([^|}]*)\\|([^|}]*))?}");
 
-  private final Map<String, String> texts;
+  private final SortedMap<String, String> texts;
 
-  private Texts(Map<String, String> texts) {
+  private Texts(SortedMap<String, String> texts) {
     this.texts = texts;
   }
 
@@ -38,14 +39,19 @@ public final class Texts {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    Map<String, String> texts = new TreeMap<>();
+    SortedMap<String, String> texts = new TreeMap<>();
     file.forEach((key, text) -> texts.put((String) key, (String) text));
-    return new Texts(Collections.unmodifiableMap(texts));
+    return new Texts(Collections.unmodifiableSortedMap(texts));
   }
 
   /** Every text by its key. */
   public Map<String, String> all() {
     return texts;
+  }
+
+  /** Those whose key begins so. */
+  public Map<String, String> all(String beginning) {
+    return texts.subMap(beginning, beginning + Character.MAX_VALUE);
   }
 
   /**

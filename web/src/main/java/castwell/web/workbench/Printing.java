@@ -1,5 +1,6 @@
 package castwell.web.workbench;
 
+import castwell.web.text.Texts;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -12,9 +13,17 @@ public final class Printing {
 
   /** The page as HTML. */
   public String html(Page page, Frame frame) {
+    return html(page.template(), Map.of("view", page.view(), "frame", frame));
+  }
+
+  /** A page of words alone, which scripts fill in. */
+  public String html(String template, Texts texts) {
+    return html(template, Map.of("texts", texts));
+  }
+
+  private String html(String template, Map<String, Object> parts) {
     StringOutput html = new StringOutput();
-    Map<String, Object> parts = Map.of("view", page.view(), "frame", frame);
-    templates.render(page.template() + ".jte", parts, html);
+    templates.render(template + ".jte", parts, html);
     return html.toString();
   }
 }

@@ -2,8 +2,7 @@
 import {leave, readAccess} from './api.js';
 import {attempt, say} from './bar.js';
 import {byId} from './dom.js';
-
-const WATCHING = 'You are watching. To change things, enter the key first.';
+import {text} from './text.js';
 
 /** Shows what this browser may do, once. */
 export async function showAccess() {
@@ -19,8 +18,8 @@ function onlyWatch(event) {
   if (!event.target.closest('main button')) return;
   event.preventDefault();
   event.stopPropagation();
-  say(WATCHING);
+  say(text('live.access.watching'));
 }
 
 byId('leave').addEventListener('click', () =>
-  attempt(() => leave().then(() => location.reload()), 'This browser is out.', null));
+  attempt(() => leave().then(() => location.reload()), text('live.access.out'), null));

@@ -1,4 +1,5 @@
 // Asking Castwell, and telling it. A refusal becomes an Error whose message is one sentence for the person.
+import {text} from './text.js';
 
 const PATIENCE_MS = 8000;
 
@@ -28,7 +29,8 @@ export const decide = (shotId, counts, reason) =>
 export const retag = (shotId, bow, arrow, why) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/tags`, {bow, arrow, why});
 
-export const typeSpeed = (station, reading) => write('POST', `/api/stations/${encodeURIComponent(station)}/readings`, reading);
+export const typeSpeed = (station, reading) =>
+  write('POST', `/api/stations/${encodeURIComponent(station)}/readings`, reading);
 
 export const readPlans = (station) => ask(`/api/plans?station=${encodeURIComponent(station)}`, {cache: 'no-store'});
 
@@ -58,13 +60,13 @@ async function ask(path, options, patienceMs = PATIENCE_MS) {
   try {
     response = await fetch(path, {...options, signal: AbortSignal.timeout(patienceMs)});
   } catch {
-    throw new Error('Castwell does not answer. Is it running, and the phone in its network? Then try again.');
+    throw new Error(text('live.api.no_answer'));
   }
   const answer = await response.json().catch(() => ({}));
   if (response.ok) return answer;
   // Not even watching is open: the way in is a page of its own.
   if (response.status === 401 && !options.method) location.assign('/enter');
-  const refusal = new Error(answer.detail ?? `Castwell refused this (HTTP ${response.status}).`);
+  const refusal = new Error(answer.detail ?? text('live.api.refused', response.status));
   refusal.status = response.status;
   throw refusal;
 }

@@ -1,12 +1,15 @@
 // The small bar at the foot: what was done, with an undo for some seconds, or what went wrong.
 import {byId, el} from './dom.js';
 import {closeSheet} from './sheet.js';
+import {text} from './text.js';
 
 const SHOWN_MS = 9000;
 let hiding = 0;
 let isBusy = false;
 
-/** Does something, then says so with an undo; a refusal is shown in its own words. A second tap meanwhile is ignored. */
+/**
+ * Does something, then says so with an undo; a refusal is shown in its own words. A second tap meanwhile is ignored.
+ */
 export async function attempt(action, told, undo) {
   if (isBusy) return;
   isBusy = true;
@@ -30,8 +33,8 @@ function show(words, undo, isRefusal = false) {
   (document.querySelector('dialog[open]') ?? document.body).append(bar);
   const label = isRefusal ? '▲ ' : '';
   const button = undo
-    ? el('button', {type: 'button', click: () => attempt(undo, 'Undone.', null)}, 'undo')
-    : el('button', {type: 'button', click: hide}, 'close');
+    ? el('button', {type: 'button', click: () => attempt(undo, text('live.bar.undone'), null)}, text('live.bar.undo'))
+    : el('button', {type: 'button', click: hide}, text('live.bar.close'));
   bar.replaceChildren(el('span', {role: isRefusal ? 'alert' : 'status'}, label + words), button);
   bar.hidden = false;
   clearTimeout(hiding);

@@ -78,7 +78,8 @@ function scale(axis, marks, side, range) {
 function valuesOf(mark, side) {
   switch (mark.kind) {
     case 'points':
-      return mark.points.flatMap((p) => (mark.along === side && p.low !== undefined ? [p.low, p[side], p.high] : [p[side]]));
+      return mark.points.flatMap((p) =>
+        (mark.along === side && p.low !== undefined ? [p.low, p[side], p.high] : [p[side]]));
     case 'band': return side === 'x' ? mark.x : [...mark.low, ...mark.high];
     case 'level': return mark.axis === side ? [mark.value] : [];
     default: return mark[side];
@@ -112,9 +113,11 @@ const DRAW = {
   points(g, mark, x, y) {
     const at = g.append('g').attr('class', `mark ${mark.style}`).selectAll('g').data(mark.points).join('g');
     const [isX, whiskers] = [mark.along === 'x', at.filter((p) => p.low !== undefined)];
+    const across = (at, height) => `M${at} ${height - CAP}v${2 * CAP}`;
+    const upright = (at, height) => `M${at - CAP} ${height}h${2 * CAP}`;
     whiskers.append('path').attr('class', 'whisker').attr('d', (p) => (isX
-      ? `M${x(p.low)} ${y(p.y)}H${x(p.high)}M${x(p.low)} ${y(p.y) - CAP}v${2 * CAP}M${x(p.high)} ${y(p.y) - CAP}v${2 * CAP}`
-      : `M${x(p.x)} ${y(p.low)}V${y(p.high)}M${x(p.x) - CAP} ${y(p.low)}h${2 * CAP}M${x(p.x) - CAP} ${y(p.high)}h${2 * CAP}`));
+      ? `M${x(p.low)} ${y(p.y)}H${x(p.high)}${across(x(p.low), y(p.y))}${across(x(p.high), y(p.y))}`
+      : `M${x(p.x)} ${y(p.low)}V${y(p.high)}${upright(x(p.x), y(p.low))}${upright(x(p.x), y(p.high))}`));
     at.append('path').attr('class', 'dot').attr('d', symbol(mark.style))
       .attr('transform', (p) => `translate(${x(p.x)} ${y(p.y)})`);
   },
@@ -153,8 +156,8 @@ function legend(marks) {
 
 function keyOf(key, mark) {
   if (mark.kind === 'points') {
-    key.append('g').attr('class', `mark ${mark.style}`).append('path').attr('class', 'dot').attr('d', symbol(mark.style))
-      .attr('transform', 'translate(17 9)');
+    key.append('g').attr('class', `mark ${mark.style}`)
+      .append('path').attr('class', 'dot').attr('d', symbol(mark.style)).attr('transform', 'translate(17 9)');
   } else if (mark.kind === 'line' || mark.kind === 'level') {
     key.append('path').attr('class', `mark line ${mark.style}`).attr('d', 'M0 9H34');
   } else {

@@ -3,6 +3,7 @@ import {arrange, byId, el, setText} from './dom.js';
 import {axisOf, drawDots} from './dots.js';
 import {countText, groupText, misfitText, speedText, tagText, verdictText, whenText} from './format.js';
 import {openShot} from './shot.js';
+import {text} from './text.js';
 
 const LEAST_WIDTH = 240;
 const items = new Map();
@@ -11,10 +12,10 @@ const items = new Map();
 export function showEnd(snapshot) {
   const {end, session, rehearsal} = snapshot;
   const shots = end?.shots ?? [];
-  setText(byId('end-heading'), end ? `End ${end.number}: ${countText(shots.length)}` : 'This end');
-  setText(byId('end-empty'), end ? '' : 'An end begins with its first shot, and a new one after three quiet minutes.');
-  setText(byId('session'), session ? sessionText(session) : `No session yet: it begins with the first ${
-    rehearsal ? 'pretend shot' : 'shot'}.`);
+  const heading = end ? text('live.end.heading', end.number, countText(shots.length)) : text('live.end.this');
+  setText(byId('end-heading'), heading);
+  setText(byId('end-empty'), end ? '' : text('live.end.begins'));
+  setText(byId('session'), sessionText(session, rehearsal));
   showDots(end);
   arrange(byId('shots'), [...shots].reverse().map((shot) => listItem(shot, snapshot)));
   for (const id of items.keys()) {
@@ -29,15 +30,18 @@ export function showDots(end) {
   const axis = axisOf(shots);
   const groups = (end?.groups ?? []).map((group) => {
     const own = shots.filter((shot) => shot.bow === group.bow && shot.arrow === group.arrow);
-    const picture = axis ? [drawDots(group, own, axis, Math.max(LEAST_WIDTH, box.clientWidth), shots.at(-1)?.shot_id)] : [];
+    const width = Math.max(LEAST_WIDTH, box.clientWidth);
+    const picture = axis ? [drawDots(group, own, axis, width, shots.at(-1)?.shot_id)] : [];
     return el('figure', {}, el('figcaption', {}, el('b', {}, tagText(group)), el('span', {}, groupText(group))),
       ...picture);
   });
   box.replaceChildren(...groups);
 }
 
-function sessionText({name, shots, counting}) {
-  return `Session ${name}: ${countText(shots)}, ${counting} count, ${shots - counting} set aside.`;
+function sessionText(session, isRehearsal) {
+  if (!session) return isRehearsal ? text('live.end.no_session_pretend') : text('live.end.no_session');
+  const {name, shots, counting} = session;
+  return text('live.end.session', name, countText(shots), counting, shots - counting);
 }
 
 function listItem(shot, snapshot) {

@@ -1,4 +1,5 @@
 // Pure functions: figures, words and times, in the person's own units. No page, no clock, no network.
+import {text} from './text.js';
 import {here, unitFor} from './units.js';
 
 /** Below this many grains per pound of draw weight a wooden bow is treated hard (common practice). */
@@ -19,7 +20,7 @@ export function decimals(u) {
 
 /** One uncertainty alone, as text: "0.4"; "not known" when it is null or not above 0. */
 export function uncertainty(u) {
-  return isKnown(u) && u > 0 ? u.toFixed(decimals(u)) : 'not known';
+  return isKnown(u) && u > 0 ? u.toFixed(decimals(u)) : text('live.format.not_known');
 }
 
 /**
@@ -61,53 +62,54 @@ export function speedFigure(shot) {
 /** A shot's speed as one text: "152.3 ± 0.4", with the unit if it is wanted; or "no speed". */
 export function speedText(shot, withUnit = false) {
   const speed = speedFigure(shot);
-  if (!speed) return 'no speed';
+  if (!speed) return text('live.format.no_speed');
   return [speed.value, speed.u && `± ${speed.u}`, withUnit && unitFor(SPEED).symbol].filter(Boolean).join(' ');
 }
 
 /** Bow and arrow as one text. */
 export function tagText({bow, arrow}) {
-  return `${bow ?? 'no bow'} · ${arrow ?? 'no arrow'}`;
+  return `${bow ?? text('live.format.no_bow')} · ${arrow ?? text('live.format.no_arrow')}`;
 }
 
 /** Does it count? In words with a shape: never colour alone. */
 export function verdictText({counts}) {
-  return counts ? '● counts' : "✕ doesn't count";
+  return counts ? `● ${text('live.format.counts')}` : `✕ ${text('live.format.doesnt_count')}`;
 }
 
 /** When a shot was fired and as what, and whether a person judged it. */
 export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
-  return [...before, clockTime(firedAt), by === 'person' ? 'by hand' : ''].filter(Boolean).join(' · ');
+  const byHand = by === 'person' ? text('live.format.by_hand') : '';
+  return [...before, clockTime(firedAt), byHand].filter(Boolean).join(' · ');
 }
 
 /** Which bow and arrow fit a shot better than its tags, in few words; '' when nothing does. */
 export function misfitText({misfit}) {
-  return misfit ? `▲ fits ${tagText(misfit.fits[0])} better than its tags` : '';
+  return misfit ? `▲ ${text('live.format.misfit', tagText(misfit.fits[0]))}` : '';
 }
 
 /** "1 shot", "5 shots". */
 export function countText(shots) {
-  return `${shots} ${shots === 1 ? 'shot' : 'shots'}`;
+  return text('live.format.shots', shots);
 }
 
 /** A group's mean and spread in words: "5 count, mean 152.3 ft/s, sd 0.9; 1 set aside". */
 export function groupText({n, set_aside, mean_fps, sd_fps}) {
-  const aside = set_aside > 0 ? `${set_aside} set aside` : 'none set aside';
-  if (n === 0 || !isKnown(mean_fps)) return `none counts; ${aside}`;
+  const aside = set_aside > 0 ? text('live.format.aside', set_aside) : text('live.format.none_aside');
+  if (n === 0 || !isKnown(mean_fps)) return text('live.format.group_none', aside);
   const mean = figure(here(mean_fps, SPEED), here(sd_fps, SPEED), 1);
   const unit = unitFor(SPEED).symbol;
-  if (n === 1) return `1 counts, ${mean.value} ${unit}; ${aside}`;
-  return `${n} count, mean ${mean.value} ${unit}, sd ${mean.u ?? 'not known'}; ${aside}`;
+  if (n === 1) return text('live.format.group_one', mean.value, unit, aside);
+  return text('live.format.group', n, mean.value, unit, mean.u ?? text('live.format.not_known'), aside);
 }
 
 /** What to do to learn a figure that is not known. `what` is a key of a shot. */
 export function remedy(what, shot) {
-  if (!isKnown(shot.speed_fps) && what !== 'grains_per_pound') return 'no speed measured';
-  if (!shot.arrow) return 'choose the arrow';
-  if (!isKnown(shot.arrow_mass_gr)) return 'weigh the arrow';
-  if (what === 'grains_per_pound') return shot.bow ? "weigh the bow's draw" : 'choose the bow';
-  if (what === 'speed_at_bow_fps') return shot.device === null ? 'not for typed speeds' : "needs arrow's diameter";
-  return 'needs the speed and its gates';
+  if (!isKnown(shot.speed_fps) && what !== 'grains_per_pound') return text('live.format.no_speed_measured');
+  if (!shot.arrow) return text('live.format.choose_arrow');
+  if (!isKnown(shot.arrow_mass_gr)) return text('live.format.weigh_arrow');
+  if (what === 'grains_per_pound') return shot.bow ? text('live.format.weigh_draw') : text('live.format.choose_bow');
+  if (what !== 'speed_at_bow_fps') return text('live.format.needs_gates');
+  return shot.device === null ? text('live.format.not_typed') : text('live.format.needs_diameter');
 }
 
 /** Is passage a newer than passage b? By the moment it was fired; an absent b is older than any. */
@@ -121,7 +123,7 @@ export function duration(seconds) {
   if (whole < 120) return `${whole} s`;
   if (whole < 7200) return `${Math.floor(whole / 60)} min`;
   if (whole < 172800) return `${Math.floor(whole / 3600)} h`;
-  return `${Math.floor(whole / 86400)} days`;
+  return text('live.format.days', Math.floor(whole / 86400));
 }
 
 /** The person's own clock time of an instant: "14:03:22". */

@@ -5,6 +5,7 @@
 import {write} from './api.js';
 import {say} from './bar.js';
 import {told} from './done.js';
+import {text} from './text.js';
 
 let isBusy = false;
 
@@ -46,7 +47,8 @@ async function retag(form) {
   const ticked = [...document.querySelectorAll('[data-shot]:checked')];
   const {bow, arrow} = form.elements;
   if (!ticked.length || !(bow.value || arrow.value)) return show(form, form.dataset.hint);
-  const as = (box, b, a) => ({shot_id: box.dataset.shot, bow: b || box.dataset.bow || null, arrow: a || box.dataset.arrow || null});
+  const as = ({dataset: {shot, ...was}}, b, a) =>
+    ({shot_id: shot, bow: b || was.bow || null, arrow: a || was.arrow || null});
   const body = (shots) => ({shots, why: form.dataset.why});
   try {
     await write('POST', '/api/shots/tags', body(ticked.map((box) => as(box, bow.value, arrow.value))));
@@ -60,7 +62,8 @@ async function retag(form) {
 
 function done(form, values) {
   const {told: words, undo, undoBody, then} = form.dataset;
-  if (words) told(filled(words, values, String), undo && {send: filled(undo, values), body: JSON.parse(undoBody ?? '{}')});
+  const back = undo && {send: filled(undo, values), body: JSON.parse(undoBody ?? '{}')};
+  if (words) told(filled(words, values, String), back);
   if (then) location.assign(filled(then, values));
   else location.reload();
 }
@@ -80,16 +83,16 @@ function valueOf(field) {
   if (field.type === 'checkbox' && !field.dataset.list) return field.checked || undefined;
   if (field.dataset.json !== undefined) return JSON.parse(field.value);
   if (field.dataset.rows) return rowsOf(field);
-  const text = field.value.trim();
-  if (text === '') return undefined;
-  if (field.dataset.factor === undefined) return text;
+  const typed = field.value.trim();
+  if (typed === '') return undefined;
+  if (field.dataset.factor === undefined) return typed;
   if (field.dataset.kept && field.value === field.defaultValue) return Number(field.dataset.kept);
-  return scaled(text, field.dataset.factor, field.labels?.[0]?.firstElementChild?.textContent ?? field.name);
+  return scaled(typed, field.dataset.factor, field.labels?.[0]?.firstElementChild?.textContent ?? field.name);
 }
 
-function scaled(text, factor, what) {
-  const number = Number(text.replace(',', '.'));
-  if (text === '' || !Number.isFinite(number)) throw new Error(`${what}: "${text}" isn't a number.`);
+function scaled(typed, factor, what) {
+  const number = Number(typed.replace(',', '.'));
+  if (typed === '' || !Number.isFinite(number)) throw new Error(text('live.forms.no_number', what, typed));
   return Number((number * Number(factor)).toPrecision(12));
 }
 
@@ -98,7 +101,8 @@ function rowsOf(field) {
   const columns = field.dataset.rows.split(' ');
   return field.value.split('\n').map((line) => line.trim()).filter(Boolean).map((line, row) => {
     const cells = line.split(/[\s;]+/);
-    const named = cells.map((cell, i) => [columns[2 * i], scaled(cell, columns[2 * i + 1], `line ${row + 1}`)]);
+    const where = text('live.forms.line', row + 1);
+    const named = cells.map((cell, i) => [columns[2 * i], scaled(cell, columns[2 * i + 1], where)]);
     return Object.fromEntries(named.filter(([name]) => name));
   });
 }
@@ -109,8 +113,8 @@ function bodyOf(form, values) {
   return Object.fromEntries(Object.entries(values).filter(([name]) => !named.includes(name)));
 }
 
-const filled = (text, values, encode = encodeURIComponent) =>
-  text.replace(/\{(\w+)\}/g, (_, name) => encode(values[name] ?? ''));
+const filled = (pattern, values, encode = encodeURIComponent) =>
+  pattern.replace(/\{(\w+)\}/g, (_, name) => encode(values[name] ?? ''));
 
 function show(form, words) {
   const place = form.querySelector('.refusal');

@@ -6,10 +6,17 @@ import {beginAnew, showLight} from './light.js';
 import {showLink} from './link.js';
 import {follow} from './live.js';
 import {chosenStation, settleOn, showStations} from './stations.js';
+import {text} from './text.js';
 
 const LOOK_AGAIN_MS = 10000;
-const SHAPES = {well: '●', attention: '▲', bad: '✕', "can't tell": '?'};
-const WORST_FIRST = ['bad', 'attention', "can't tell", 'well'];
+// The API's words for how well something is, the worst first.
+const LEVELS = {
+  bad: {shape: '✕', words: text('live.gates.bad')},
+  attention: {shape: '▲', words: text('live.gates.attention')},
+  "can't tell": {shape: '?', words: text('live.gates.cant_tell')},
+  well: {shape: '●', words: text('live.gates.well')},
+};
+const WORST_FIRST = Object.keys(LEVELS);
 
 let stations = [];
 let station = '';
@@ -28,7 +35,7 @@ async function refetch() {
     showStations(stations, station, refetch);
     showLink(stations, station, Date.parse(health.at));
     if (stations.find((s) => s.station === station).state !== 'online') showLight(null);
-    setText(byId('asked'), `${station}: ${health.level}, asked at ${clockTime(health.at)}`);
+    setText(byId('asked'), text('live.gates.asked', station, LEVELS[health.level].words, clockTime(health.at)));
     arrange(byId('items'), worstFirst(health.items).map(row));
   } catch {
     connected('answers', false);
@@ -49,7 +56,8 @@ function worstFirst(items) {
 }
 
 function row({name, level, sentence, remedy, measured}) {
-  const word = el('b', {}, el('span', {class: 'shape', 'aria-hidden': 'true'}, SHAPES[level]), ` ${level}`);
+  const {shape, words} = LEVELS[level];
+  const word = el('b', {}, el('span', {class: 'shape', 'aria-hidden': 'true'}, shape), ` ${words}`);
   const rows = [el('h3', {}, name, word), el('p', {}, sentence)];
   if (measured) rows.push(el('p', {class: 'quiet'}, measuredText(measured)));
   if (level !== 'well') rows.push(el('p', {class: 'remedy'}, `→ ${remedy}`));
@@ -58,7 +66,8 @@ function row({name, level, sentence, remedy, measured}) {
 
 function measuredText({value, unit, u, n}) {
   const told = figure(value, u, Number.isInteger(value) ? 0 : 3);
-  return [`${told.value}${told.u ? ` ± ${told.u}` : ''} ${unit}`, n === null ? '' : `n = ${n}`].filter(Boolean).join(' · ');
+  const known = `${told.value}${told.u ? ` ± ${told.u}` : ''} ${unit}`;
+  return n === null ? known : `${known} · n = ${n}`;
 }
 
 function onEvent(kind, data) {

@@ -3,6 +3,7 @@ import {write} from './api.js';
 import {attempt} from './bar.js';
 import {byId, el} from './dom.js';
 import {told} from './done.js';
+import {text} from './text.js';
 
 const PATIENCE_MS = 120000;
 
@@ -42,7 +43,7 @@ const selects = () => [...byId('matching').querySelectorAll('select')];
 function sheet(form) {
   const {what, csv, file} = form.elements;
   const map = Object.fromEntries(selects().filter((s) => s.value).map((s) => [s.dataset.heading, s.value]));
-  return {what: what.value, csv: csv.value, map, source: file.files[0]?.name ?? 'the pasted sheet'};
+  return {what: what.value, csv: csv.value, map, source: file.files[0]?.name ?? text('live.importing.pasted')};
 }
 
 async function look(form) {
@@ -67,7 +68,8 @@ function show(form, {headings, meant, columns, rows, would, refused, lines}) {
     el('option', {value: ''}, none),
     ...Object.entries(columns).map(([name, isNeeded]) => el('option', {value: name, selected: meant[heading] === name},
       isNeeded ? `${name} (${needed})` : name)));
-  const head = el('tr', {}, ...headings.map((heading) => el('th', {scope: 'col'}, heading, el('br'), choices(heading))));
+  const head = el('tr', {},
+    ...headings.map((heading) => el('th', {scope: 'col'}, heading, el('br'), choices(heading))));
   const body = rows.map((row) => el('tr', {}, ...row.map((cell) => el('td', {}, cell))));
   const answer = would
     ? el('p', {class: 'answer', role: 'status'}, wouldWords.replace(/\{(\w+)\}/g, (_, key) => would[key]))

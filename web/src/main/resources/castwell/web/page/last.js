@@ -2,6 +2,7 @@
 import {byId, el, setText} from './dom.js';
 import {figure, misfitText, remedy, speedFigure, speedText, uncertainty, verdictText, whenText} from './format.js';
 import {retagToFit} from './shot.js';
+import {text} from './text.js';
 import {here, unitFor} from './units.js';
 
 const MM_PER_INCH = 25.4;
@@ -11,10 +12,14 @@ const WIDEST_USUAL = '888.8';
 const NO_SPEED = '– – –';
 
 const FIGURES = [
-  {label: 'energy', unit: 'ft·lbf', key: 'kinetic_energy_ftlbf', u: 'kinetic_energy_u_ftlbf', otherwise: 0},
-  {label: 'momentum', unit: 'slug·ft/s', key: 'momentum_slug_fps', u: 'momentum_u_slug_fps', otherwise: 2},
-  {label: 'arrow to bow', unit: 'grains per pound', key: 'grains_per_pound', u: null, otherwise: 1},
-  {label: 'speed at the bow', unit: 'ft/s', key: 'speed_at_bow_fps', u: 'speed_at_bow_u_fps', otherwise: 0},
+  {label: text('live.last.energy'), unit: 'ft·lbf',
+    key: 'kinetic_energy_ftlbf', u: 'kinetic_energy_u_ftlbf', otherwise: 0},
+  {label: text('live.last.momentum'), unit: 'slug·ft/s',
+    key: 'momentum_slug_fps', u: 'momentum_u_slug_fps', otherwise: 2},
+  {label: text('live.last.arrow_to_bow'), unit: text('live.last.grains_per_pound'),
+    key: 'grains_per_pound', u: null, otherwise: 1},
+  {label: text('live.last.speed_at_bow'), unit: 'ft/s',
+    key: 'speed_at_bow_fps', u: 'speed_at_bow_u_fps', otherwise: 0},
 ];
 
 /** Shows a passage; null: nothing was shot yet. `position` says which shot of the end it is, or ''. */
@@ -27,8 +32,8 @@ export function showLast(shot, position) {
   if (!shot) return showNothing();
   const speed = speedFigure(shot);
   setText(byId('speed'), speed?.value ?? NO_SPEED);
-  setText(byId('speed-u'), speed ? `± ${speed.u ?? 'not known'}` : '');
-  setText(byId('speed-parts'), speed ? partsText(shot) : 'no speed could be measured');
+  setText(byId('speed-u'), speed ? `± ${speed.u ?? text('live.format.not_known')}` : '');
+  setText(byId('speed-parts'), speed ? partsText(shot) : text('live.last.no_speed'));
   setText(byId('last-verdict'), verdictText(shot));
   setText(byId('last-when'), whenText(shot, position));
   setText(byId('last-reason'), shot.counts ? facts(shot) : shot.reason ?? '');
@@ -38,12 +43,12 @@ export function showLast(shot, position) {
 
 /** Tells a new passage to those who don't look; its words. */
 export function speak(shot) {
-  const verdict = shot.counts ? 'counts' : `doesn't count. ${shot.reason ?? ''}`;
+  const verdict = shot.counts ? text('live.last.counts') : text('live.last.doesnt_count', shot.reason ?? '');
   const speed = speedText(shot, true);
   const {symbol, spoken} = unitFor(SPEED);
-  const words = `${speed.replace('±', 'plus or minus').replace(symbol, spoken)}, ${verdict}`;
+  const words = `${speed.replace('±', text('live.last.plus_or_minus')).replace(symbol, spoken)}, ${verdict}`;
   setText(byId('spoken'), words);
-  document.title = `${speed}${shot.counts ? '' : " (doesn't count)"} · Castwell range`;
+  document.title = shot.counts ? text('live.range.title', speed) : text('live.last.title_aside', speed);
   return words;
 }
 
@@ -73,15 +78,15 @@ function showNothing() {
   setText(byId('speed'), NO_SPEED);
   setText(byId('speed-u'), '');
   setText(byId('speed-parts'), '');
-  setText(byId('last-verdict'), 'No shot yet');
+  setText(byId('last-verdict'), text('live.last.no_shot_yet'));
   setText(byId('last-when'), '');
-  setText(byId('last-reason'), 'The next arrow through both gates shows here by itself.');
+  setText(byId('last-reason'), text('live.last.next_shows'));
   fitDigits();
 }
 
 function partsText(shot) {
   const own = uncertainty(here(shot.speed_u_own_fps, SPEED));
-  return `own ${own}, common to the set-up ${uncertainty(here(shot.speed_u_common_fps, SPEED))}`;
+  return text('live.last.parts', own, uncertainty(here(shot.speed_u_common_fps, SPEED)));
 }
 
 function facts(shot) {
@@ -89,9 +94,9 @@ function facts(shot) {
   const front = figure(here(shot.front_fps, SPEED), own);
   const tail = figure(here(shot.tail_fps, SPEED), own);
   const said = [];
-  if (front && tail) said.push(`front ${front.value}, tail ${tail.value}`);
-  const long = unitFor('in');
-  if (shot.length_mm) said.push(`length ${here(shot.length_mm / MM_PER_INCH, 'in').toFixed(1)} ${long.symbol}`);
+  if (front && tail) said.push(text('live.last.front_and_tail', front.value, tail.value));
+  const long = here(shot.length_mm / MM_PER_INCH, 'in').toFixed(1);
+  if (shot.length_mm) said.push(text('live.last.length', `${long} ${unitFor('in').symbol}`));
   return said.join(', ');
 }
 
@@ -100,7 +105,7 @@ function figureRow({label, unit, key, u, otherwise}, shot) {
   const {symbol} = unitFor(unit);
   if (!shot) return row(el('b', {}, '–'), el('span', {}, symbol));
   const known = figure(here(shot[key], unit), u && here(shot[u], unit), otherwise);
-  if (!known) return row(el('b', {class: 'unknown'}, 'not known'), el('span', {}, remedy(key, shot)));
+  if (!known) return row(el('b', {class: 'unknown'}, text('live.format.not_known')), el('span', {}, remedy(key, shot)));
   const plus = known.u ? `± ${known.u} ` : '';
   return row(el('b', {}, known.value), el('span', {}, plus + symbol));
 }

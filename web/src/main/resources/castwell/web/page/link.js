@@ -1,14 +1,15 @@
 // The link's state: whether the station's board answers, and what its gates see.
 import {byId, setText} from './dom.js';
 import {duration} from './format.js';
+import {text} from './text.js';
 
 // Shape and words carry the meaning; colour only repeats it.
 const STATES = {
-  online: {shape: '●', words: 'the board answers', short: 'answers'},
-  waiting: {shape: '▲', words: 'waiting for the board', short: 'waiting'},
-  searching: {shape: '▲', words: 'no board found yet: plug it in', short: 'no board yet'},
-  offline: {shape: '✕', words: 'the board is offline', short: 'offline'},
-  unplugged: {shape: '✕', words: 'the board is unplugged', short: 'unplugged'},
+  online: {shape: '●', words: text('live.link.online'), short: text('live.link.online_short')},
+  waiting: {shape: '▲', words: text('live.link.waiting'), short: text('live.link.waiting_short')},
+  searching: {shape: '▲', words: text('live.link.searching'), short: text('live.link.searching_short')},
+  offline: {shape: '✕', words: text('live.link.offline'), short: text('live.link.offline_short')},
+  unplugged: {shape: '✕', words: text('live.link.unplugged'), short: text('live.link.unplugged_short')},
 };
 
 /** How a link's state is told: by a shape, in words, and in few words. */
@@ -25,8 +26,10 @@ export function showLink(stations, current, nowMs) {
 }
 
 function more({state, gate_a: a, gate_b: b, since}, nowMs) {
-  if (state !== 'online') return since ? `for ${duration((nowMs - Date.parse(since)) / 1000)} now` : '';
-  return a && b ? `gate A ${gate(a)}, gate B ${gate(b)}` : '';
+  if (state !== 'online') return since ? text('live.link.since', duration((nowMs - Date.parse(since)) / 1000)) : '';
+  return a && b ? text('live.link.gates', levelText(a), levelText(b)) : '';
 }
 
-const gate = (level) => (level === 'blocked' ? '■ blocked' : '□ clear');
+/** What a gate sees. */
+export const levelText = (level) =>
+  (level === 'blocked' ? `■ ${text('live.link.blocked')}` : `□ ${text('live.link.clear')}`);

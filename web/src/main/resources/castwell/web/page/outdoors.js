@@ -53,8 +53,8 @@ export function showChart(bow) {
 }
 
 async function fetchChart(place, bow) {
-  const [answer, {drawCharts}] = await Promise.all([fetch(`/bows/${encodeURIComponent(bow)}/speed`), import('./charts.js')])
-    .catch(() => [null, {}]);
+  const page = fetch(`/bows/${encodeURIComponent(bow)}/speed`);
+  const [answer, {drawCharts}] = await Promise.all([page, import('./charts.js')]).catch(() => [null, {}]);
   if (!answer?.ok || bow !== shownBow) return;
   const chart = new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('.chart');
   const wasOpen = place.querySelector('details')?.open ?? false;

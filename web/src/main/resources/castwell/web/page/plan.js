@@ -4,6 +4,7 @@ import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
 import {grainsPerPound, LIGHTEST_GPP, tagText} from './format.js';
 import {openPlan, openPlanning, usesKeys} from './planning.js';
+import {text} from './text.js';
 
 const DISMISSED_KEY = 'castwell.plan-put-away';
 // In rem: the largest a name is written, and what a phone's width holds of it.
@@ -25,9 +26,9 @@ export function showPlan(snapshot) {
   if (!isShown) return;
   byId('plan').dataset.state = plan.state;
   setText(byId('plan-name'), plan.name);
-  setText(byId('plan-count'), `${plan.done} of ${plan.turns}`);
-  write(byId('plan-arrow'), plan.now?.arrow ?? 'All done', LARGEST.arrow);
-  write(byId('plan-bow'), plan.now ? `from ${plan.now.bow}` : '', LARGEST.bow);
+  setText(byId('plan-count'), text('live.plan.count', plan.done, plan.turns));
+  write(byId('plan-arrow'), plan.now?.arrow ?? text('live.plan.all_done'), LARGEST.arrow);
+  write(byId('plan-bow'), plan.now ? text('live.plan.from', plan.now.bow) : '', LARGEST.bow);
   setText(byId('plan-told'), toldText(plan, snapshot));
   showButtons(plan);
   showAgain(plan);
@@ -47,7 +48,7 @@ function write(element, name, largest) {
 function toldText(plan, rack) {
   if (plan.state !== 'running') return plan.sentence;
   if (plan.missed) return `✕ ${plan.sentence}`;
-  const then = plan.then ? `then ${plan.then.arrow} from ${plan.then.bow}` : 'then nothing: it is the last';
+  const then = plan.then ? text('live.plan.then', plan.then.arrow, plan.then.bow) : text('live.plan.last');
   return caution(plan.now, rack) + then;
 }
 
@@ -55,7 +56,7 @@ function caution(turn, {bows, arrows}) {
   const bow = bows.find(({name}) => name === turn.bow);
   const arrow = arrows.find(({name}) => name === turn.arrow);
   const gpp = grainsPerPound(arrow?.mass_gr, bow?.draw_weight_lb);
-  return gpp !== null && gpp < LIGHTEST_GPP ? `▲ ${gpp.toFixed(1)} gpp: hard on a wooden bow; ` : '';
+  return gpp !== null && gpp < LIGHTEST_GPP ? `▲ ${text('live.plan.light', gpp.toFixed(1))}; ` : '';
 }
 
 function showButtons(plan) {
@@ -73,8 +74,9 @@ function showButtons(plan) {
 
 function showAgain(plan) {
   byId('plan-again').replaceChildren(...plan.shoot_again.map((turn) => el('p', {}, el('span', {}, turn.sentence),
-    el('button', {type: 'button', click: () => tell(plan, 'repeat', turn.turn, `Turn ${turn.turn} once more.`, 'skip')},
-      'repeat it'))));
+    el('button', {type: 'button',
+      click: () => tell(plan, 'repeat', turn.turn, text('live.plan.turn_once_more', turn.turn), 'skip')},
+    text('live.plan.repeat_it')))));
 }
 
 /** What a key does, when nothing else has the keyboard. */
@@ -88,20 +90,22 @@ export function planKey(event) {
 
 function skip(plan) {
   const follows = plan.then?.turn ?? plan.turns + 1;
-  tell(plan, 'skip', plan.now.turn, `Skipped ${tagText(plan.now)}.`, follows === plan.now.turn + 1 ? 'back' : null);
+  const undo = follows === plan.now.turn + 1 ? 'back' : null;
+  tell(plan, 'skip', plan.now.turn, text('live.plan.skipped', tagText(plan.now)), undo);
 }
 
 function repeat(plan) {
-  tell(plan, 'repeat', plan.last_shot.turn, `Once more: ${tagText(plan.last_shot)}.`, plan.now ? 'skip' : null);
+  const told = text('live.plan.once_more', tagText(plan.last_shot));
+  tell(plan, 'repeat', plan.last_shot.turn, told, plan.now ? 'skip' : null);
 }
 
-const pause = (plan) => tell(plan, 'pause', plan.now.turn, 'Paused: shots are kept, but not for the plan.', 'resume');
+const pause = (plan) => tell(plan, 'pause', plan.now.turn, text('live.plan.paused'), 'resume');
 
-const resume = (plan) => tell(plan, 'resume', plan.now.turn, `Now ${tagText(plan.now)}.`, 'pause');
+const resume = (plan) => tell(plan, 'resume', plan.now.turn, text('live.plan.now', tagText(plan.now)), 'pause');
 
-const end = (plan) => tell(plan, 'end', plan.now.turn, 'The plan was ended.', 'resume');
+const end = (plan) => tell(plan, 'end', plan.now.turn, text('live.plan.ended'), 'resume');
 
-const back = (plan) => tell(plan, 'back', plan.now?.turn, 'One turn back.', null);
+const back = (plan) => tell(plan, 'back', plan.now?.turn, text('live.plan.back'), null);
 
 // The turn goes with it: whoever was faster, a shot or another phone, is not skipped over.
 function tell(plan, word, turn, told, undo) {
@@ -117,13 +121,13 @@ const isPast = (plan, now) => localStorage.getItem(DISMISSED_KEY) === String(pla
   Date.parse(now) - Date.parse(plan.since) > OVER_FOR_MS;
 
 const ACTIONS = {
-  skip: {key: 's', words: 'skip', run: skip},
-  repeat: {key: 'r', words: 'repeat', run: repeat},
-  pause: {key: 'p', words: 'pause', run: pause},
-  resume: {key: 'p', words: 'resume', run: resume},
-  end: {words: 'end', run: end},
-  fresh: {words: 'new plan', run: () => openPlanning(shown)},
-  putAway: {words: 'put away', run: putAway},
+  skip: {key: 's', words: text('live.plan.skip'), run: skip},
+  repeat: {key: 'r', words: text('live.plan.repeat'), run: repeat},
+  pause: {key: 'p', words: text('live.plan.pause'), run: pause},
+  resume: {key: 'p', words: text('live.plan.resume'), run: resume},
+  end: {words: text('live.plan.end'), run: end},
+  fresh: {words: text('live.plan.new'), run: () => openPlanning(shown)},
+  putAway: {words: text('live.plan.put_away'), run: putAway},
 };
 const BUTTONS = {
   running: ['skip', 'repeat', 'pause'],

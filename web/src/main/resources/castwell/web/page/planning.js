@@ -3,6 +3,7 @@ import * as api from './api.js';
 import {attempt} from './bar.js';
 import {el} from './dom.js';
 import {closeSheet, form, openSheet} from './sheet.js';
+import {text} from './text.js';
 
 const KEYS_KEY = 'castwell.plan-keys';
 
@@ -12,58 +13,62 @@ export const usesKeys = () => localStorage.getItem(KEYS_KEY) !== 'off';
 /** Opens the sheet in which a plan is made. */
 export async function openPlanning({station, bows, arrows}) {
   const waiting = await api.readPlans(station).then((plans) => plans.filter((p) => p.state === 'ready'), () => []);
-  openSheet('Plan: who shoots what in which order',
-    el('p', {}, 'The plan says what to pick up, and sets bow and arrow itself after each shot that counts.'),
+  openSheet(text('live.planning.heading'),
+    el('p', {}, text('live.planning.told')),
     ...(bows.length && arrows.length ? [forARework(station, bows), byHand(station, bows, arrows)]
-      : [el('p', {}, 'First add a bow and an arrow.')]),
-    ...(waiting.length ? [el('h3', {}, 'Made, and not begun'), ...waiting.map(startButton)] : []));
+      : [el('p', {}, text('live.planning.first_add'))]),
+    ...(waiting.length ? [el('h3', {}, text('live.planning.waiting')), ...waiting.map(startButton)] : []));
 }
 
 function startButton(plan) {
   return el('button', {type: 'button', click: () => begin(() => Promise.resolve(plan))},
-    `start ${plan.name}: ${plan.turns} turns`);
+    text('live.planning.start', plan.name, plan.turns));
 }
 
 function begin(make) {
   attempt(async () => {
     const {plan} = await make();
     await api.tellPlan(plan, 'start');
-  }, 'The plan has begun.', null);
+  }, text('live.planning.begun'), null);
 }
 
 function forARework(station, bows) {
   const bow = select(bows.map(({name}) => [name, name]));
-  const control = select([['', 'none: the day may look like the rework'], ...bows.map(({name}) => [name, name])]);
+  const control = select([['', text('live.planning.no_control')], ...bows.map(({name}) => [name, name])]);
   const fields = [
-    {name: 'change_fps', label: 'change to see', unit: 'ft/s', kind: 'number', needed: true, value: '2'},
-    {name: 'sd_fps', label: 'scatter, if not known', unit: 'ft/s', kind: 'number'},
+    {name: 'change_fps', label: text('live.planning.change'), unit: 'ft/s', kind: 'number', needed: true, value: '2'},
+    {name: 'sd_fps', label: text('live.planning.scatter'), unit: 'ft/s', kind: 'number'},
   ];
   const send = (numbers) => begin(() => api.makePlan({station, from: {
     bow: bow.value, control: control.value && control.value !== bow.value ? [control.value] : [],
     seed: Date.now() % 100000, ...numbers}}));
-  return fold('for a rework, as its report says',
-    el('div', {class: 'fields'}, row('bow to rework', bow), row('control', control)),
-    form(fields, 'make and start', send));
+  return fold(text('live.planning.for_rework'),
+    el('div', {class: 'fields'}, row(text('live.planning.bow'), bow), row(text('live.planning.control'), control)),
+    form(fields, text('live.planning.make'), send));
 }
 
 function byHand(station, bows, arrows) {
   const [bowBoxes, arrowBoxes] = [boxes(bows), boxes(arrows)];
-  const order = select([['shuffled', 'shuffled, each round anew'], ['in order', 'in the order above']]);
-  const fields = [{name: 'rounds', label: 'rounds', kind: 'number', needed: true, value: '3'}];
+  const order = select([['shuffled', text('live.planning.shuffled')], ['ordered', text('live.planning.ordered')]]);
+  const fields = [{name: 'rounds', label: text('live.planning.rounds'), kind: 'number', needed: true, value: '3'}];
   const send = ({rounds}) => begin(() => {
     const round = chosen(bowBoxes).flatMap((bow) => chosen(arrowBoxes).map((arrow) => ({bow, arrow})));
-    if (!round.length) throw new Error('Tick a bow and an arrow at least.');
+    if (!round.length) throw new Error(text('live.planning.tick_both'));
     const turns = Array.from({length: Math.min(2000, Math.ceil(rounds))}, () =>
       (order.value === 'shuffled' ? shuffled(round) : round)).flat();
     return api.makePlan({station, turns});
   });
-  return fold('by hand', el('h3', {}, 'Bows'), ticks(bowBoxes), el('h3', {}, 'Arrows'), ticks(arrowBoxes),
-    el('div', {class: 'fields'}, row('order', order)), form(fields, 'make and start', send));
+  return fold(text('live.planning.by_hand'),
+    el('h3', {}, text('live.planning.bows')), ticks(bowBoxes),
+    el('h3', {}, text('live.planning.arrows')), ticks(arrowBoxes),
+    el('div', {class: 'fields'}, row(text('live.planning.order'), order)),
+    form(fields, text('live.planning.make'), send));
 }
 
 const boxes = (things) => things.map(({name}) => el('input', {type: 'checkbox', value: name}));
 
-const ticks = (all) => el('div', {class: 'choices ticks'}, ...all.map((box) => el('label', {}, box, el('span', {}, box.value))));
+const ticks = (all) => el('div', {class: 'choices ticks'},
+  ...all.map((box) => el('label', {}, box, el('span', {}, box.value))));
 
 const chosen = (all) => all.filter((box) => box.checked).map((box) => box.value);
 
@@ -93,10 +98,11 @@ export async function openPlan(plan, on) {
   }
   const isOver = whole.state === 'ended';
   openSheet(whole.name,
-    el('p', {}, `${whole.sentence} ${whole.done} of ${whole.turns} shot, ${whole.skipped} skipped.`),
+    el('p', {}, `${whole.sentence} ${text('live.planning.tally', whole.done, whole.turns, whole.skipped)}`),
     el('div', {class: 'choices'},
-      el('button', {type: 'button', disabled: whole.now?.turn === 1, click: () => on.back(whole)}, 'one turn back'),
-      el('button', {type: 'button', disabled: isOver, click: () => on.end(whole)}, 'end the plan')),
+      el('button', {type: 'button', disabled: whole.now?.turn === 1, click: () => on.back(whole)},
+        text('live.planning.back')),
+      el('button', {type: 'button', disabled: isOver, click: () => on.end(whole)}, text('live.planning.end'))),
     keysButton(),
     el('ol', {class: 'turns'}, ...whole.order.map((turn) => turnItem(turn, whole.now?.turn))));
 }
@@ -108,12 +114,13 @@ function keysButton() {
     window.dispatchEvent(new Event('castwell-written'));
   };
   return el('button', {type: 'button', click: flip},
-    usesKeys() ? 'turn the keys S, R and P off' : 'turn the keys S, R and P on');
+    usesKeys() ? text('live.planning.keys_off') : text('live.planning.keys_on'));
 }
 
-const MARKS = {shot: '● shot', skipped: '– skipped'};
+const MARKS = {shot: `● ${text('live.planning.shot')}`, skipped: `– ${text('live.planning.skipped')}`};
 
 function turnItem({turn, bow, arrow, became}, now) {
-  const mark = turn === now ? '▸ now' : MARKS[became] ?? '';
-  return el('li', turn === now ? {'aria-current': 'step'} : {}, el('b', {}, `${arrow} from ${bow}`), el('span', {}, mark));
+  const mark = turn === now ? `▸ ${text('live.planning.now')}` : MARKS[became] ?? '';
+  return el('li', turn === now ? {'aria-current': 'step'} : {},
+    el('b', {}, text('live.planning.turn', arrow, bow)), el('span', {}, mark));
 }

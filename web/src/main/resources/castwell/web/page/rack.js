@@ -4,39 +4,41 @@ import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
 import {dayAndMinute, grainsPerPound, LIGHTEST_GPP, measured, plain} from './format.js';
 import {form, openSheet} from './sheet.js';
+import {text} from './text.js';
 import {here, unitFor} from './units.js';
 
 const BOW_STATE = [
-  {name: 'draw_weight_lb', label: 'draw weight', unit: 'lb', kind: 'number', needed: true},
-  {name: 'draw_length_in', label: 'at draw length', unit: 'in', kind: 'number', needed: true},
-  {name: 'done', label: 'what was last done', kind: 'text'},
-  {name: 'state_on', label: 'since', kind: 'date'},
+  {name: 'draw_weight_lb', label: text('live.rack.draw_weight'), unit: 'lb', kind: 'number', needed: true},
+  {name: 'draw_length_in', label: text('live.rack.draw_length'), unit: 'in', kind: 'number', needed: true},
+  {name: 'done', label: text('live.rack.done'), kind: 'text'},
+  {name: 'state_on', label: text('live.rack.since'), kind: 'date'},
 ];
-const BOW = [{name: 'name', label: 'name', kind: 'text', needed: true}, ...BOW_STATE];
+const NAME = {name: 'name', label: text('live.rack.name'), kind: 'text', needed: true};
+const BOW = [NAME, ...BOW_STATE];
 const ARROW = [
-  {name: 'name', label: 'name', kind: 'text', needed: true},
-  {name: 'mass_gr', label: 'mass', unit: 'gr', kind: 'number', needed: true},
-  {name: 'length_in', label: 'length', unit: 'in', kind: 'number'},
-  {name: 'diameter_in', label: 'diameter', unit: 'in', kind: 'number'},
+  NAME,
+  {name: 'mass_gr', label: text('live.rack.mass'), unit: 'gr', kind: 'number', needed: true},
+  {name: 'length_in', label: text('live.rack.length'), unit: 'in', kind: 'number'},
+  {name: 'diameter_in', label: text('live.rack.diameter'), unit: 'in', kind: 'number'},
 ];
 
 /** Shows the current bow and arrow on their buttons. */
 export function showTags({tags, bows, arrows}) {
   const gpp = tags.grains_per_pound;
   const [bow, arrow] = [byId('bow'), byId('arrow')];
-  setText(bow.children[1], tags.bow ?? 'choose a bow');
-  setText(bow.children[2], tags.bow ? weightText(tags) : 'none chosen');
-  setText(arrow.children[1], tags.arrow ?? 'choose an arrow');
-  setText(arrow.children[2], tags.arrow ? massText(tags.arrow_mass_gr, gpp) : 'none chosen');
+  setText(bow.children[1], tags.bow ?? text('live.rack.choose_bow'));
+  setText(bow.children[2], tags.bow ? weightText(tags) : text('live.rack.none_chosen'));
+  setText(arrow.children[1], tags.arrow ?? text('live.rack.choose_arrow'));
+  setText(arrow.children[2], tags.arrow ? massText(tags.arrow_mass_gr, gpp) : text('live.rack.none_chosen'));
   byId('first-use').hidden = Boolean(tags.bow && tags.arrow);
   setText(byId('first-use'), firstUse(tags, bows, arrows));
 }
 
 function firstUse(tags, bows, arrows) {
-  if (!bows.length) return 'First add a bow: its draw weight, and the draw length it was weighed at.';
-  if (!arrows.length) return 'Next add an arrow: weigh it, for energy and momentum need its mass.';
-  if (!tags.bow) return 'Choose the bow that shoots: every shot is kept with it.';
-  return tags.arrow ? '' : 'Choose the arrow that is shot: energy and momentum need its mass.';
+  if (!bows.length) return text('live.rack.first_bow');
+  if (!arrows.length) return text('live.rack.next_arrow');
+  if (!tags.bow) return text('live.rack.choose_who');
+  return tags.arrow ? '' : text('live.rack.choose_what');
 }
 
 /** Opens the list of bows. */
@@ -44,11 +46,13 @@ export function chooseBow({tags, bows}) {
   const choices = inUse(bows).map((bow) => choice(bow.name, bow.name === tags.bow,
     [gppText(weightText(bow), grainsPerPound(tags.arrow_mass_gr, bow.draw_weight_lb)), doneText(bow)],
     () => choose(tags, bow.name, tags.arrow)));
-  if (tags.bow) choices.push(choice('no bow', false, [], () => choose(tags, null, tags.arrow)));
-  const current = tags.bow ? [fold(`something was done to ${tags.bow}`, bowState(tags))] : [];
-  openSheet('Which bow?', ...choices, ...current, fold('add a bow', form(BOW, 'add and choose', (bow) =>
+  if (tags.bow) choices.push(choice(text('live.format.no_bow'), false, [], () => choose(tags, null, tags.arrow)));
+  const current = tags.bow ? [fold(text('live.rack.something_done', tags.bow), bowState(tags))] : [];
+  const adding = form(BOW, text('live.rack.add_and_choose'), (bow) =>
     attempt(() => api.addBow(bow).then(() => api.putTags(tags.station, bow.name, tags.arrow)),
-      `${bow.name} is on the rack and chosen.`, back(tags))), !bows.length));
+      text('live.rack.bow_added', bow.name), back(tags)));
+  openSheet(text('live.rack.which_bow'), ...choices, ...current,
+    fold(text('live.rack.add_bow'), adding, !bows.length));
 }
 
 /** Opens the list of arrows. */
@@ -56,23 +60,27 @@ export function chooseArrow({tags, arrows}) {
   const choices = inUse(arrows).map((arrow) => choice(arrow.name, arrow.name === tags.arrow,
     [massText(arrow.mass_gr, grainsPerPound(arrow.mass_gr, tags.draw_weight_lb)), sizeText(arrow)],
     () => choose(tags, tags.bow, arrow.name)));
-  if (tags.arrow) choices.push(choice('no arrow', false, [], () => choose(tags, tags.bow, null)));
-  openSheet('Which arrow?', ...choices, fold('add an arrow', form(ARROW, 'add and choose', (arrow) =>
+  if (tags.arrow) choices.push(choice(text('live.format.no_arrow'), false, [], () => choose(tags, tags.bow, null)));
+  const adding = form(ARROW, text('live.rack.add_and_choose'), (arrow) =>
     attempt(() => api.addArrow(arrow).then(() => api.putTags(tags.station, tags.bow, arrow.name)),
-      `${arrow.name} is in the quiver and chosen.`, back(tags))), !arrows.length));
+      text('live.rack.arrow_added', arrow.name), back(tags)));
+  openSheet(text('live.rack.which_arrow'), ...choices, fold(text('live.rack.add_arrow'), adding, !arrows.length));
 }
 
 function bowState(tags) {
   // No date means now: today's would reach back over the shots of this morning.
-  const values = {draw_weight_lb: plain(tags.draw_weight_lb, 2), draw_length_in: plain(tags.draw_length_in, 2)};
+  const {draw_weight_lb, draw_length_in} = tags;
+  const values = {draw_weight_lb, draw_length_in};
   const fields = BOW_STATE.map((field) => ({...field, value: values[field.name] ?? '',
-    label: field.kind === 'date' ? 'since, if not now' : field.label}));
-  return form(fields, 'from now on', (state) => attempt(() => api.addBowState(tags.bow, state),
-    `${tags.bow} is now ${weightText(state)}.`, null));
+    label: field.kind === 'date' ? text('live.rack.since_if_not_now') : field.label}));
+  return form(fields, text('live.rack.from_now_on'), (state) => attempt(() => api.addBowState(tags.bow, state),
+    text('live.rack.is_now', tags.bow, weightText(state)), null));
 }
 
 function choose(tags, bow, arrow) {
-  const told = bow === tags.bow ? `Now shooting ${arrow ?? 'no arrow'}.` : `Now shooting with ${bow ?? 'no bow'}.`;
+  const told = bow === tags.bow
+    ? text('live.rack.shooting', arrow ?? text('live.format.no_arrow'))
+    : text('live.rack.shooting_with', bow ?? text('live.format.no_bow'));
   attempt(() => api.putTags(tags.station, bow, arrow), told, back(tags));
 }
 
@@ -89,19 +97,22 @@ function choice(name, isCurrent, lines, onTap) {
 
 const fold = (words, content, open = false) => el('details', {open}, el('summary', {}, words), content);
 
-const weightText = (bow) => `${measured(bow.draw_weight_lb, 'lb')} at ${measured(bow.draw_length_in, 'in')}`;
+const weightText = (bow) =>
+  text('live.rack.weight', measured(bow.draw_weight_lb, 'lb'), measured(bow.draw_length_in, 'in'));
 
-const doneText = ({done, state_on: on}) => [done, on && `since ${dayAndMinute(on)}`].filter(Boolean).join(', ');
+const doneText = ({done, state_on: on}) =>
+  [done, on && text('live.rack.since_day', dayAndMinute(on))].filter(Boolean).join(', ');
 
 const massText = (massGr, gpp) => gppText(measured(massGr, 'gr'), gpp);
 
 function gppText(start, gpp) {
   if (gpp === null) return start;
-  const caution = gpp < LIGHTEST_GPP ? ` ▲ below ${LIGHTEST_GPP}: hard on a wooden bow` : '';
-  return `${start} · ${gpp.toFixed(1)} gpp${caution}`;
+  const caution = gpp < LIGHTEST_GPP ? ` ▲ ${text('live.rack.light', LIGHTEST_GPP)}` : '';
+  return `${start} · ${text('live.rack.gpp', gpp.toFixed(1))}${caution}`;
 }
 
 function sizeText({length_in: length, diameter_in: diameter}) {
-  const said = [length && `${measured(length, 'in')} long`, diameter && `${plain(here(diameter, 'in'), 3)} ${unitFor('in').symbol} thick`];
+  const thick = `${plain(here(diameter, 'in'), 3)} ${unitFor('in').symbol}`;
+  const said = [length && text('live.rack.long', measured(length, 'in')), diameter && text('live.rack.thick', thick)];
   return said.filter(Boolean).join(', ');
 }

@@ -14,6 +14,7 @@ import {chooseArrow, chooseBow, showTags} from './rack.js';
 import {form, openSheet} from './sheet.js';
 import {openShot} from './shot.js';
 import {chosenStation, settleOn, showStations} from './stations.js';
+import {text} from './text.js';
 import {showTrouble} from './trouble.js';
 import {watchUnits} from './units.js';
 
@@ -59,7 +60,7 @@ function refetchSoon() {
 
 function accept(answer) {
   if (answer.stations.length > 1) settleOn(answer.station);
-  if (snapshot && snapshot.station !== answer.station) document.title = `${answer.station} · Castwell range`;
+  if (snapshot && snapshot.station !== answer.station) document.title = text('live.range.title', answer.station);
   snapshot = answer;
   clockAheadMs = Date.parse(answer.now) - Date.now();
   if (!isFollowing) follow(answer.event, {event: onEvent, connected: onConnected});
@@ -70,7 +71,7 @@ function accept(answer) {
 
 function show() {
   byId('rehearsal').hidden = !snapshot.rehearsal;
-  setText(byId('version'), `Castwell ${snapshot.version}`);
+  setText(byId('version'), text('live.range.version', snapshot.version));
   showTheLink();
   showTrouble(snapshot);
   showTags(snapshot);
@@ -89,7 +90,7 @@ function showTheLink() {
 function showTheLast() {
   const shots = snapshot.end?.shots ?? [];
   const at = shots.findIndex((shot) => shot.shot_id === snapshot.last?.shot_id);
-  showLast(snapshot.last, at < 0 ? '' : `shot ${at + 1}`);
+  showLast(snapshot.last, at < 0 ? '' : text('live.range.shot', at + 1));
 }
 
 function onEvent(kind, data) {
@@ -121,7 +122,9 @@ function onPlan(plan) {
 function onLink(link) {
   const others = snapshot.stations.filter((s) => s.station !== link.station);
   const isKnown = others.length < snapshot.stations.length;
-  snapshot.stations = isKnown ? snapshot.stations.map((s) => (s.station === link.station ? link : s)) : [...others, link];
+  snapshot.stations = isKnown
+    ? snapshot.stations.map((s) => (s.station === link.station ? link : s))
+    : [...others, link];
   showTheLink();
 }
 
@@ -145,12 +148,13 @@ function connected(way, yes) {
 }
 
 function typeASpeed() {
-  const fields = [{name: 'speed_fps', label: 'speed', unit: 'ft/s', kind: 'number', needed: true},
-    {name: 'note', label: 'note', kind: 'text'}];
+  const fields = [{name: 'speed_fps', label: text('live.range.speed'), unit: 'ft/s', kind: 'number', needed: true},
+    {name: 'note', label: text('live.range.note'), kind: 'text'}];
   let shotId = '';
-  openSheet('A speed read off another display', form(fields, 'enter', (reading) => attempt(async () => {
+  const keep = (reading) => attempt(async () => {
     shotId = (await typeSpeed(snapshot.station, reading)).shot_id;
-  }, 'The speed is kept, with the bow and the arrow chosen now.', () => decide(shotId, false, 'Typed by mistake.'))));
+  }, text('live.range.typed'), () => decide(shotId, false, text('live.range.typed_by_mistake')));
+  openSheet(text('live.range.type_a_speed'), form(fields, text('live.range.enter'), keep));
 }
 
 byId('typed').addEventListener('click', () => snapshot && typeASpeed());
@@ -162,7 +166,7 @@ byId('plan-open').addEventListener('click', () => snapshot && planOrStart(snapsh
 document.addEventListener('keydown', planKey);
 byId('verdict').addEventListener('click', () => openShot(snapshot.last, snapshot));
 byId('new-session').addEventListener('click', () => snapshot &&
-  attempt(() => newSession(snapshot.station), 'A new session begins with the next shot.', null));
+  attempt(() => newSession(snapshot.station), text('live.range.new_session'), null));
 window.addEventListener('popstate', refetch);
 window.addEventListener('castwell-written', refetchSoon);
 window.addEventListener('online', refetchSoon);

@@ -1,11 +1,12 @@
 // The one dialog of the page: a sheet from the foot on a phone, a box in the middle elsewhere.
 import {byId, el} from './dom.js';
+import {text} from './text.js';
 import {here, unitFor} from './units.js';
 
 /** Opens the sheet with a heading and its content; Escape, "close" and a tap outside close it. */
 export function openSheet(heading, ...content) {
   const sheet = byId('sheet');
-  const close = el('button', {type: 'button', click: closeSheet}, 'close');
+  const close = el('button', {type: 'button', click: closeSheet}, text('live.bar.close'));
   const inside = el('div', {class: 'inside'},
     el('header', {}, el('h2', {id: 'sheet-heading', tabindex: '-1'}, heading), close), ...content);
   sheet.replaceChildren(inside);
@@ -25,7 +26,7 @@ export function closeSheet() {
 /**
  * A form from fields {name, label, unit, kind: 'text'|'number'|'date', needed, value}. `onSend` gets an object of
  * what was filled in: numbers as numbers, empty fields left out. A unit is the trade's, as are the numbers given and
- * got; the person sees and fills in their own.
+ * got; the person sees and fills in their own. A number that is left as it was shown is got as it was given.
  */
 export function form(fields, button, onSend) {
   const rows = fields.map((field) => el('label', {}, el('span', {}, field.label), input(field),
@@ -38,8 +39,10 @@ export function form(fields, button, onSend) {
 }
 
 function input({name, kind, unit, needed = false, value = kind === 'date' ? today() : ''}) {
-  const shown = unit && value !== '' ? Number(here(Number(value), unit).toPrecision(4)) : value;
+  const isMeasure = unit && value !== '';
+  const shown = isMeasure ? Number(here(Number(value), unit).toPrecision(4)) : value;
   const attributes = {name, value: shown, type: kind, required: needed, autocomplete: 'off'};
+  if (isMeasure) attributes['data-kept'] = value;
   if (kind === 'number') Object.assign(attributes, {step: 'any', min: '0', inputmode: 'decimal'});
   return el('input', attributes);
 }
@@ -50,11 +53,17 @@ const today = () => new Date().toLocaleDateString('sv');
 function read(fields, from) {
   const filled = {};
   for (const {name, kind, unit} of fields) {
-    const text = from.elements[name].value.trim();
-    if (text !== '') filled[name] = kind === 'number' ? trade(Number(text), unit) : text;
+    const field = from.elements[name];
+    const typed = field.value.trim();
+    if (typed !== '') filled[name] = kind === 'number' ? number(field, typed, unit) : typed;
   }
   return filled;
 }
 
+function number(field, typed, unit) {
+  const {kept} = field.dataset;
+  return kept !== undefined && field.value === field.defaultValue ? Number(kept) : trade(Number(typed), unit);
+}
+
 // To as many digits as anybody types, without the noise of turning back and forth.
-const trade = (number, unit) => (unit ? Number((number / unitFor(unit).factor).toPrecision(12)) : number);
+const trade = (value, unit) => (unit ? Number((value / unitFor(unit).factor).toPrecision(12)) : value);

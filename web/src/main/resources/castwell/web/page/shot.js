@@ -4,9 +4,12 @@ import {attempt} from './bar.js';
 import {el} from './dom.js';
 import {speedText, tagText, verdictText, whenText} from './format.js';
 import {form, openSheet} from './sheet.js';
+import {text} from './text.js';
 
-const REASONS = ['short draw', 'plucked loose', 'wrong arrow', 'wrong bow', 'string creep'];
-const RETAGGED = 'retagged on the range page';
+const REASONS = [text('live.shot.short_draw'), text('live.shot.plucked_loose'), text('live.shot.wrong_arrow'),
+  text('live.shot.wrong_bow'), text('live.shot.string_creep')];
+const RETAGGED = text('live.shot.retagged_here');
+const UNDONE = text('live.shot.undone');
 
 /** Opens the sheet of a shot. */
 export function openShot(shot, snapshot) {
@@ -15,7 +18,7 @@ export function openShot(shot, snapshot) {
     ...(shot.misfit ? misfit(shot) : []),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),
-    el('h3', {}, `Shot with ${tagText(shot)}`),
+    el('h3', {}, text('live.shot.with', tagText(shot))),
     ...retagToCurrent(shot, snapshot.tags),
     otherTags(shot, snapshot));
 }
@@ -23,62 +26,70 @@ export function openShot(shot, snapshot) {
 function misfit(shot) {
   return [
     el('p', {}, `▲ ${shot.misfit.sentence}`),
-    ...shot.misfit.fits.map((fit) => button(`retag to ${tagText(fit)}`, () => retagToFit(shot, fit), 'main')),
-    button(`its tags are right: ${tagText(shot)}`, () => retag(shot, shot.bow, shot.arrow, 'its tags are right')),
+    ...shot.misfit.fits.map((fit) =>
+      button(text('live.shot.retag_to', tagText(fit)), () => retagToFit(shot, fit), 'main')),
+    button(text('live.shot.tags_right_as', tagText(shot)),
+      () => retag(shot, shot.bow, shot.arrow, text('live.shot.tags_right'))),
   ];
 }
 
 /** Gives a shot the bow and arrow that it fits better. */
 export function retagToFit(shot, {bow, arrow}) {
-  retag(shot, bow, arrow, 'fits better, by earlier shots');
+  retag(shot, bow, arrow, text('live.shot.fits_better'));
 }
 
 function setAside(shot) {
-  const typed = [{name: 'reason', label: 'other reason', kind: 'text', needed: true}];
+  const typed = [{name: 'reason', label: text('live.shot.other_reason'), kind: 'text', needed: true}];
   return [
-    el('h3', {}, 'Set aside, because'),
+    el('h3', {}, text('live.shot.aside_because')),
     el('div', {class: 'choices'}, ...REASONS.map((reason) => button(reason, () => decide(shot, false, reason)))),
-    form(typed, 'set aside', ({reason}) => decide(shot, false, reason)),
+    form(typed, text('live.shot.set_aside'), ({reason}) => decide(shot, false, reason)),
   ];
 }
 
 function bringBack(shot) {
-  return [button('bring back: it counts', () => decide(shot, true, 'brought back on the range page'), 'main')];
+  const back = () => decide(shot, true, text('live.shot.brought_back_here'));
+  return [button(text('live.shot.bring_back'), back, 'main')];
 }
 
 function leaveToRules(shot) {
-  return button('leave it to the rules again', () => decide(shot, null, 'left to the rules'));
+  return button(text('live.shot.leave_to_rules'), () => decide(shot, null, text('live.shot.left_here')));
 }
 
 function retagToCurrent(shot, tags) {
   if (tagText(shot) === tagText(tags)) return [];
-  return [button(`retag to ${tagText(tags)}`, () => retag(shot, tags.bow, tags.arrow, RETAGGED), 'main')];
+  const toCurrent = () => retag(shot, tags.bow, tags.arrow, RETAGGED);
+  return [button(text('live.shot.retag_to', tagText(tags)), toCurrent, 'main')];
 }
 
 function otherTags(shot, {bows, arrows}) {
-  const bow = select('bow', bows, shot.bow);
-  const arrow = select('arrow', arrows, shot.arrow);
-  const send = button('retag', () => retag(shot, bow.value || null, arrow.value || null, RETAGGED));
-  return el('details', {}, el('summary', {}, 'other tags'),
-    el('div', {class: 'fields'}, el('label', {}, el('span', {}, 'bow'), bow),
-      el('label', {}, el('span', {}, 'arrow'), arrow), send));
+  const bow = select(text('live.format.no_bow'), bows, shot.bow);
+  const arrow = select(text('live.format.no_arrow'), arrows, shot.arrow);
+  const send = button(text('live.shot.retag'), () => retag(shot, bow.value || null, arrow.value || null, RETAGGED));
+  return el('details', {}, el('summary', {}, text('live.shot.other_tags')),
+    el('div', {class: 'fields'}, el('label', {}, el('span', {}, text('live.shot.bow')), bow),
+      el('label', {}, el('span', {}, text('live.shot.arrow')), arrow), send));
 }
 
-function select(what, things, current) {
+function select(none, things, current) {
   const options = things.map(({name}) => el('option', {value: name, selected: name === current}, name));
-  return el('select', {}, el('option', {value: '', selected: current === null}, `no ${what}`), ...options);
+  return el('select', {}, el('option', {value: '', selected: current === null}, none), ...options);
 }
 
 function decide(shot, counts, reason) {
   const before = shot.judged_by === 'person' ? shot.counts : null;
-  const told = {true: 'Brought back.', false: `Set aside: ${reason}.`, null: 'Left to the rules.'}[counts];
+  const told = {
+    true: text('live.shot.brought_back'),
+    false: text('live.shot.was_set_aside', reason),
+    null: text('live.shot.left'),
+  }[counts];
   attempt(() => api.decide(shot.shot_id, counts, reason), told,
-    () => api.decide(shot.shot_id, before, before === null ? 'undone' : shot.reason ?? 'undone'));
+    () => api.decide(shot.shot_id, before, before === null ? UNDONE : shot.reason ?? UNDONE));
 }
 
 function retag(shot, bow, arrow, why) {
-  attempt(() => api.retag(shot.shot_id, bow, arrow, why), `Retagged: ${tagText({bow, arrow})}.`,
-    () => api.retag(shot.shot_id, shot.bow, shot.arrow, 'undone'));
+  attempt(() => api.retag(shot.shot_id, bow, arrow, why), text('live.shot.retagged', tagText({bow, arrow})),
+    () => api.retag(shot.shot_id, shot.bow, shot.arrow, UNDONE));
 }
 
 function button(words, onTap, kind = 'plain') {

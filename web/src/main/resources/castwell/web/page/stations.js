@@ -3,6 +3,7 @@
 import {arrange, byId, el, setText} from './dom.js';
 import {closeSheet, openSheet} from './sheet.js';
 import {stateOf} from './link.js';
+import {text} from './text.js';
 
 const KEY = 'castwell.station';
 const PARAMETER = 'station';
@@ -69,7 +70,7 @@ function openList(stations, current, choose) {
     return el('button', {type: 'button', class: 'choice', 'aria-pressed': String(link.station === current),
       click: () => choose(link.station)}, el('b', {}, link.station), el('span', {}, `${shape} ${short}`));
   });
-  openSheet('Which station?', el('div', {class: 'choices'}, ...choices));
+  openSheet(text('live.stations.which'), el('div', {class: 'choices'}, ...choices));
 }
 
 // Those that are well are counted, the others named as far as there is room.
@@ -82,13 +83,14 @@ function othersText(others) {
   }
   const told = [...kinds].sort(([a], [b]) => isWell(a) - isWell(b)).map(([kind, names]) =>
     isWell(kind) ? `${kind}: ${names.length}` : `${kind}: ${namesText(names)}`);
-  return `the others: ${told.join(', ')}`;
+  return text('live.stations.others', told.join(', '));
 }
 
 const isWell = (kind) => kind.startsWith(stateOf({state: 'online'}).shape);
 
 function namesText(names) {
+  const [first, second] = names;
+  if (!second) return first;
   const more = names.length - MOST_NAMED;
-  const named = names.slice(0, MOST_NAMED).join(' and ');
-  return more > 0 ? `${names.slice(0, MOST_NAMED).join(', ')} and ${more} more` : named;
+  return more > 0 ? text('live.stations.and_more', first, second, more) : text('live.stations.both', first, second);
 }

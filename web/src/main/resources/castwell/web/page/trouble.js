@@ -1,6 +1,6 @@
 // What keeps shots from the disk, or from their right date: a bar in red, and in words.
 import {byId, el} from './dom.js';
-import {countText} from './format.js';
+import {text} from './text.js';
 
 let shown = '';
 
@@ -19,8 +19,7 @@ function storeLines(stores) {
   if (!refusing.length) return [];
   const waiting = refusing.reduce((sum, store) => sum + store.waiting, 0);
   const isFull = refusing.some((store) => store.full);
-  const kept = waiting === 0 ? 'New shots are kept in memory only'
-    : `${countText(waiting)} ${waiting === 1 ? 'is' : 'are'} kept in memory only`;
-  const room = isFull ? ' There is no room for more: stop shooting.' : '';
-  return [`✕ ${refusing[0].trouble} ${kept} until then.${room}`];
+  const kept = waiting === 0 ? text('live.trouble.new_in_memory') : text('live.trouble.in_memory', waiting);
+  const room = isFull ? [text('live.trouble.full')] : [];
+  return [['✕', refusing[0].trouble, kept, ...room].join(' ')];
 }

@@ -1,10 +1,11 @@
 // In which units this person reads. Castwell tells everything in trade units; here they become the person's own.
+import {text} from './text.js';
 
 const COOKIE = 'castwell-units';
 const YEAR_S = 365 * 24 * 3600;
 
 const TRADE = {
-  'ft/s': {symbol: 'ft/s', factor: 1, spoken: 'feet per second'},
+  'ft/s': {symbol: 'ft/s', factor: 1, spoken: text('live.units.feet_per_second')},
   'ft·lbf': {symbol: 'ft·lbf', factor: 1},
   'slug·ft/s': {symbol: 'slug·ft/s', factor: 1},
   gr: {symbol: 'gr', factor: 1, decimals: 1},
@@ -13,7 +14,7 @@ const TRADE = {
 };
 // How many of the SI unit one of the trade's is: NIST SP 811 (2008), appendix B.
 const SI = {
-  'ft/s': {symbol: 'm/s', factor: 0.3048, spoken: 'metres per second'},
+  'ft/s': {symbol: 'm/s', factor: 0.3048, spoken: text('live.units.metres_per_second')},
   'ft·lbf': {symbol: 'J', factor: 1.3558179483314004},
   'slug·ft/s': {symbol: 'kg·m/s', factor: 4.4482216152605},
   gr: {symbol: 'g', factor: 0.06479891, decimals: 2},

@@ -1,0 +1,16 @@
+// What is said to people, from the one file of texts; the scripts themselves hold no words.
+import texts from '/texts.js';
+
+const PLACE = /\{(\d)(?:\|([^|}]*)\|([^|}]*))?}/g;
+
+/**
+ * A text by its key: {0} in it stands for the first argument, {0|one|many} for one of two words by whether that
+ * argument is 1.
+ */
+export function text(key, ...given) {
+  return texts[key].replace(PLACE, (_, place, one, many) => {
+    const argument = String(given[place]);
+    if (one === undefined) return argument;
+    return argument === '1' ? one : many;
+  });
+}
