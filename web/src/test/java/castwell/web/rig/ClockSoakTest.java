@@ -17,7 +17,7 @@ class ClockSoakTest {
   private static final double HOURS =
       Double.parseDouble(System.getProperty("castwell.hours", "0.1"));
   private static final double BYTE_MICROS = 85; // 10 bits at 117647 baud
-  private static final double COMPOSING_MICROS = 4000;
+  private static final double COMPOSING_MICROS = 10_000; // longer where an arrow comes meanwhile
 
   @TempDir Path folder;
 
