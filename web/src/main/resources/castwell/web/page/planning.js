@@ -49,7 +49,7 @@ function forARework(station, bows) {
 
 function byHand(station, bows, arrows) {
   const [bowBoxes, arrowBoxes] = [boxes(bows), boxes(arrows)];
-  const order = select([['shuffled', text('live.planning.shuffled')], ['ordered', text('live.planning.ordered')]]);
+  const order = select([['shuffled', text('live.planning.shuffled')], ['in order', text('live.planning.ordered')]]);
   const fields = [{name: 'rounds', label: text('live.planning.rounds'), kind: 'number', needed: true, value: '3'}];
   const send = ({rounds}) => begin(() => {
     const round = chosen(bowBoxes).flatMap((bow) => chosen(arrowBoxes).map((arrow) => ({bow, arrow})));
