@@ -8,6 +8,7 @@ import castwell.capture.store.StoreUnavailable;
 import castwell.web.report.CellLedger;
 import java.time.ZoneId;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.LoggerFactory;
@@ -16,8 +17,11 @@ import org.slf4j.LoggerFactory;
 final class CellKeeper implements Announcer.Listener, AutoCloseable {
   private static final long QUIET_MS = 1500;
 
+  /** What comes while it closes is made at the next start. */
   private final ScheduledThreadPoolExecutor thread =
-      new ScheduledThreadPoolExecutor(1, work -> new Thread(work, "cells"));
+      new ScheduledThreadPoolExecutor(
+          1, work -> new Thread(work, "cells"), new ThreadPoolExecutor.DiscardPolicy());
+
   private final AtomicBoolean isWanted = new AtomicBoolean();
   private final Store store;
   private final ZoneId zone;
