@@ -2,6 +2,7 @@ package castwell.web;
 
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,10 +27,14 @@ final class Browser implements AutoCloseable {
           "--disable-component-update",
           "--disable-sync");
 
+  /** Other tests' browsers work on the same computer. */
+  private static final double PATIENCE_MS = 20_000;
+
   private final Playwright playwright;
   private final com.microsoft.playwright.Browser chromium;
 
   Browser() {
+    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
     playwright =
         Playwright.create(
             new Playwright.CreateOptions()

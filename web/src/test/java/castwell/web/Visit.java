@@ -27,7 +27,7 @@ final class Visit implements AutoCloseable {
             .chromium()
             .newContext(
                 new NewContextOptions().setViewportSize(width, height).setColorScheme(colours));
-    context.setDefaultTimeout(10_000);
+    context.setDefaultTimeout(20_000);
     context.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {
