@@ -20,6 +20,7 @@ interface Hands {
     return new Hands() {
       @Override
       public void press(Locator thing) {
+        thing.page().waitForLoadState(); // forms are sent by script
         thing.click();
       }
 
@@ -79,6 +80,7 @@ interface Hands {
 
     @Override
     public void press(Locator thing) {
+      page.waitForLoadState();
       tabTo(thing);
       keys().press("Enter");
     }

@@ -36,6 +36,7 @@ class QuestionsTest {
 
   private static void ask(Visit visit, String field) {
     visit.by("form:has([name=%s]) button.main".formatted(field)).first().click();
+    visit.page().waitForLoadState(); // the answer's own forms send by script
   }
 
   @Test
@@ -68,6 +69,7 @@ class QuestionsTest {
         visit.by("[name=change]").fill("2.5");
         ask(visit, "change");
         assertThat(visit.by(".answer")).containsText("a change of 2.5 ft/s");
+        visit.page().waitForLoadState();
         visit.by("form[data-send='POST /api/plans'] button.main").click();
         visit.page().waitForURL(Pattern.compile(".*/(\\?.*)?$"));
         assertThat(visit.by("#plan-bow")).containsText("from Rowan");
@@ -99,6 +101,7 @@ class QuestionsTest {
         ask(visit, "spacing");
         assertThat(visit.by("#gates table")).containsText("Yew");
         assertThat(visit.by(".shot-list b").first()).containsText("147."); // 45 m/s is 147.6 ft/s
+        visit.page().waitForLoadState();
         visit.by("form[data-send$='/calibrations'] button.main").click();
         assertThat(visit.by("#bar")).isVisible();
         assertThat(visit.by(".shot-list b").first()).containsText("149.");
