@@ -27,7 +27,7 @@ import java.util.regex.Pattern;
  * A range whose daemon isn't let live for long, while its board shoots on, and whoever subscribed
  * to its shots stays.
  */
-final class HarriedRange implements AutoCloseable {
+public final class HarriedRange implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(40);
 
   /** The board keeps 16 shots, and a start takes a few on a busy machine: older ones are gone. */
@@ -131,7 +131,10 @@ final class HarriedRange implements AutoCloseable {
     return ids;
   }
 
-  static List<String> stored(Path data) {
+  /**
+   * The passages that are in the store, in the order they came; none where there is no store yet.
+   */
+  public static List<String> stored(Path data) {
     Path file = data.resolve("castwell.db");
     List<String> ids = new ArrayList<>();
     if (!Files.exists(file)) {

@@ -4,8 +4,8 @@ import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
-import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.capture.store.Weighings;
 import castwell.capture.store.Weighings.Weighing;
 import java.time.Clock;
 import java.util.Arrays;
@@ -13,13 +13,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.function.Consumer;
 
 /** What a person says about arrows; committed before anyone is told. */
 public final class ArrowDesk {
-  private final Store store;
+  private final AnnouncedStore store;
   private final Reprocessing reprocessing;
-  private final Announcer announcer;
   private final Clock clock;
 
   /** What is known of an arrow. */
@@ -34,10 +32,9 @@ public final class ArrowDesk {
     }
   }
 
-  ArrowDesk(Store store, Reprocessing reprocessing, Announcer announcer, Clock clock) {
+  ArrowDesk(AnnouncedStore store, Reprocessing reprocessing, Clock clock) {
     this.store = store;
     this.reprocessing = reprocessing;
-    this.announcer = announcer;
     this.clock = clock;
   }
 
@@ -47,7 +44,7 @@ public final class ArrowDesk {
 
   public void add(String name, Measures measures) {
     String checked = Checks.name("An arrow", name);
-    write(
+    store.writing(
         t -> {
           if (t.rack().arrow(checked).isPresent()) {
             throw new Refused(
@@ -64,7 +61,7 @@ public final class ArrowDesk {
   }
 
   public void enter(String name, Measures measures) {
-    write(t -> enter(t, arrow(t, name).name(), measures));
+    store.writing(t -> enter(t, arrow(t, name).name(), measures));
   }
 
   /**
@@ -75,18 +72,13 @@ public final class ArrowDesk {
     Optional<Rack.Named> known = t.rack().arrow(name);
     known
         .flatMap(arrow -> t.rack().arrowById(arrow.id()))
-        .filter(arrow -> isOther(arrow.massKg(), measures.massKg()))
+        .filter(arrow -> !Alike.are(arrow.massKg(), measures.massKg()))
         .ifPresent(arrow -> setWeighingsAside(t, arrow.id()));
     long id =
         known
             .map(Rack.Named::id)
             .orElseGet(() -> t.rack().addArrow(Checks.name("An arrow", name), clock.instant()));
     measure(t, id, measures);
-  }
-
-  /** Beyond what a sum in floating point loses. */
-  private static boolean isOther(double wasKg, double isKg) {
-    return Math.abs(isKg - wasKg) > 1e-9 * wasKg;
   }
 
   private void setWeighingsAside(Transaction t, long arrowId) {
@@ -118,7 +110,7 @@ public final class ArrowDesk {
 
   /** Out of use, or taken up again: nothing of it is lost. */
   public void retire(String name, boolean retired, String by) {
-    write(
+    store.writing(
         t -> {
           t.retirements().arrow(arrow(t, name).id(), retired, clock.instant(), by);
           t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
@@ -128,7 +120,7 @@ public final class ArrowDesk {
   /** An arrow was put on the scale once more: the mean of its weighings is its mass now. */
   public void weigh(String name, double massKg, String by) {
     double checked = Checks.arrowMassKg(massKg);
-    write(
+    store.writing(
         t -> {
           long id = arrow(t, name).id();
           t.weighings().add(id, checked, clock.instant(), by);
@@ -139,7 +131,7 @@ public final class ArrowDesk {
   /** A weighing doesn't count, or does again. Without any that counts the mass stays as it is. */
   public void decideWeighing(String name, long weighing, boolean setAside, String why, String by) {
     String reason = Checks.words("A reason", Optional.of(why)).orElse("");
-    write(
+    store.writing(
         t -> {
           long id = arrow(t, name).id();
           if (t.weighings().of(id).stream().noneMatch(one -> one.id() == weighing)) {
@@ -155,16 +147,14 @@ public final class ArrowDesk {
 
   private void takeMean(Transaction t, long arrowId) {
     Rack.Arrow arrow = t.rack().arrowById(arrowId).orElseThrow();
-    double mean = Arrays.stream(t.weighings().massesKg(arrowId)).average().orElse(arrow.massKg());
+    double mean =
+        Arrays.stream(Weighings.massesKg(t.weighings().of(arrowId)))
+            .average()
+            .orElse(arrow.massKg());
     measure(
         t,
         arrowId,
         new Measures(mean, arrow.lengthM(), arrow.diameterM(), arrow.point(), arrow.note()));
-  }
-
-  private void write(Consumer<Transaction> work) {
-    store.writing(work);
-    announcer.fedMore();
   }
 
   public static Rack.Named arrow(Transaction t, String name) {

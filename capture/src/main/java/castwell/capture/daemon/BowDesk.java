@@ -6,27 +6,23 @@ import castwell.capture.store.Feed;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
-import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
-import java.util.function.Consumer;
 
 /** What a person says about bows; committed before anyone is told. */
 public final class BowDesk {
-  private final Store store;
-  private final Announcer announcer;
+  private final AnnouncedStore store;
   private final Clock clock;
 
   /** A bow from an instant on. */
   public record State(
       Instant since, double drawWeightN, double drawLengthM, Measures measures, String done) {}
 
-  BowDesk(Store store, Announcer announcer, Clock clock) {
+  BowDesk(AnnouncedStore store, Clock clock) {
     this.store = store;
-    this.announcer = announcer;
     this.clock = clock;
   }
 
@@ -37,7 +33,7 @@ public final class BowDesk {
 
   public void add(String name, State state) {
     String checked = Checks.name("A bow", name);
-    write(
+    store.writing(
         t -> {
           if (t.rack().bow(checked).isPresent()) {
             throw new Refused(
@@ -50,7 +46,7 @@ public final class BowDesk {
 
   /** Something was done to a bow: from then on it is in another state. */
   public void addState(String bow, State state) {
-    write(t -> enterState(t, bow(t, bow).name(), state, clock.instant()));
+    store.writing(t -> enterState(t, bow(t, bow).name(), state, clock.instant()));
   }
 
   /** Within a transaction; a bow that isn't there yet is added. */
@@ -74,7 +70,7 @@ public final class BowDesk {
 
   /** Out of use, or taken up again: nothing of it is lost. */
   public void retire(String name, boolean retired, String by) {
-    write(
+    store.writing(
         t -> {
           t.retirements().bow(bow(t, name).id(), retired, clock.instant(), by);
           t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
@@ -83,7 +79,7 @@ public final class BowDesk {
 
   /** A curve was measured of the state that the bow was in at an instant. */
   public void addForceDraw(String bow, Instant at, List<Point> points, String by) {
-    write(t -> enterForceDraw(t, bow, at, points, clock.instant(), by));
+    store.writing(t -> enterForceDraw(t, bow, at, points, clock.instant(), by));
   }
 
   /** Within a transaction. */
@@ -94,11 +90,6 @@ public final class BowDesk {
     Checks.forceDraw(points);
     t.forceDraws().add(bowId, state.since(), points, entered, by);
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
-  }
-
-  private void write(Consumer<Transaction> work) {
-    store.writing(work);
-    announcer.fedMore();
   }
 
   public static Rack.Named bow(Transaction t, String name) {

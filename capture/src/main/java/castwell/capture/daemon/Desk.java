@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -36,8 +35,8 @@ public final class Desk {
   private static final int TAG_KEY = 1;
 
   private final Store store;
+  private final AnnouncedStore announced;
   private final Reprocessing reprocessing;
-  private final Announcer announcer;
   private final Clock clock;
   private final ZoneId zone;
   private final Limits limits;
@@ -48,13 +47,13 @@ public final class Desk {
   public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
     this.store = store;
     this.reprocessing = new Reprocessing(settings);
-    this.announcer = announcer;
+    this.announced = new AnnouncedStore(store, announcer);
     this.clock = clock;
     this.zone = settings.zone();
     this.limits = settings.limits();
-    this.bows = new BowDesk(store, announcer, clock);
-    this.arrows = new ArrowDesk(store, reprocessing, announcer, clock);
-    this.plans = new PlanDesk(store, announcer, clock);
+    this.bows = new BowDesk(announced, clock);
+    this.arrows = new ArrowDesk(announced, reprocessing, clock);
+    this.plans = new PlanDesk(announced, clock);
   }
 
   /** What is said of plans. */
@@ -75,7 +74,7 @@ public final class Desk {
   /** Who shoots what from an instant on; saying again what holds already changes nothing. */
   public void tag(
       String station, Instant from, Optional<String> bow, Optional<String> arrow, String by) {
-    write(t -> change(t, station, from, pair(t, bow, arrow), by));
+    announced.writing(t -> change(t, station, from, pair(t, bow, arrow), by));
   }
 
   public void tag(String station, Optional<String> bow, Optional<String> arrow, String by) {
@@ -94,7 +93,7 @@ public final class Desk {
   /** The board's key: short takes the next arrow, long the next bow. */
   void key(String station, Key key, Instant at) {
     if (key.key() == TAG_KEY) {
-      write(
+      announced.writing(
           t -> {
             Tags.Pair now = t.tags().at(station, at);
             Tags.Pair next =
@@ -141,7 +140,7 @@ public final class Desk {
   /** All of them or none. */
   public void retag(List<Retagging> shots, String by, String why) {
     String reason = Checks.text("A reason", why);
-    write(
+    announced.writing(
         t -> {
           for (Retagging shot : shots) {
             Passages.Row row = shot(t, shot.shotId());
@@ -160,7 +159,7 @@ public final class Desk {
       throw new Refused(
           Why.INVALID, "Setting a shot aside or bringing it back needs a reason: say why.");
     }
-    write(
+    announced.writing(
         t -> {
           Passages.Row row = shot(t, shotId);
           t.decisions().decide(row.id(), decided, words, clock.instant(), by);
@@ -170,7 +169,7 @@ public final class Desk {
   }
 
   public void beginSession(String station, String by) {
-    write(
+    announced.writing(
         t -> {
           Instant now = clock.instant();
           t.sessions().begin(station, now, LocalDate.ofInstant(now, zone).toString(), by);
@@ -194,7 +193,7 @@ public final class Desk {
     }
     Instant now = clock.instant();
     String shotId = "typed-%s-%d".formatted(station, now.toEpochMilli());
-    write(
+    announced.writing(
         t -> {
           if (t.passages().isKnown(shotId)) {
             throw new Refused(Why.CONFLICT, "That speed was typed twice at once: once is kept.");
@@ -215,7 +214,7 @@ public final class Desk {
    */
   public void note(String session, String note, String by) {
     String words = Checks.text("A note", note);
-    write(
+    announced.writing(
         t -> {
           Sessions.Session named =
               t.sessions()
@@ -243,15 +242,12 @@ public final class Desk {
   public int calibrate(
       String station, Instant from, Optional<Instant> to, Calibration calibration, String by) {
     Checks.gates(from, to, calibration);
-    int covered =
-        store.write(
-            t -> {
-              t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
-              t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
-              return reprocessing.calibrated(t, station, from, to);
-            });
-    announcer.fedMore();
-    return covered;
+    return announced.write(
+        t -> {
+          t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
+          t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
+          return reprocessing.calibrated(t, station, from, to);
+        });
   }
 
   /** What that would change: derived anew, looked at, and undone. */
@@ -283,19 +279,12 @@ public final class Desk {
 
   /** Much said at once: all of it is committed, or nothing, before anyone is told. */
   public <T> T together(Function<Transaction, T> work) {
-    T result = store.write(work);
-    announcer.fedMore();
-    return result;
+    return announced.write(work);
   }
 
   /** The same, looked at and undone: nobody is told, since nothing is kept. */
   public <T> T tryOut(Function<Transaction, T> work) {
     return store.tryOut(work);
-  }
-
-  private void write(Consumer<Transaction> work) {
-    store.writing(work);
-    announcer.fedMore();
   }
 
   private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {

@@ -9,7 +9,6 @@ import castwell.capture.store.Plans.Event;
 import castwell.capture.store.Plans.Happened;
 import castwell.capture.store.Plans.Plan;
 import castwell.capture.store.Plans.Turn;
-import castwell.capture.store.Store;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
 import java.time.Clock;
@@ -30,16 +29,14 @@ public final class PlanDesk {
   /** The least step of time that is stored: the arrow after the one that was shot gets the tags. */
   private static final Duration JUST_AFTER = Duration.ofMillis(1);
 
-  private final Store store;
-  private final Announcer announcer;
+  private final AnnouncedStore store;
   private final Clock clock;
 
   /** One arrow from one bow, by name. */
   public record Wanted(String bow, String arrow) {}
 
-  PlanDesk(Store store, Announcer announcer, Clock clock) {
+  PlanDesk(AnnouncedStore store, Clock clock) {
     this.store = store;
-    this.announcer = announcer;
     this.clock = clock;
   }
 
@@ -55,22 +52,19 @@ public final class PlanDesk {
           Why.INVALID,
           "A plan has between 1 and %d turns, not %d.".formatted(MOST_TURNS, turns.size()));
     }
-    long id =
-        store.write(
-            t -> {
-              long made =
-                  t.plans()
-                      .add(
-                          station,
-                          checked,
-                          turns.stream().map(turn -> tags(t, turn)).toList(),
-                          clock.instant(),
-                          by);
-              t.feed().add(Feed.Kind.PLAN, station, OptionalLong.empty());
-              return made;
-            });
-    announcer.fedMore();
-    return id;
+    return store.write(
+        t -> {
+          long made =
+              t.plans()
+                  .add(
+                      station,
+                      checked,
+                      turns.stream().map(turn -> tags(t, turn)).toList(),
+                      clock.instant(),
+                      by);
+          t.feed().add(Feed.Kind.PLAN, station, OptionalLong.empty());
+          return made;
+        });
   }
 
   private static Tags.Pair tags(Transaction t, Wanted turn) {
@@ -100,7 +94,6 @@ public final class PlanDesk {
           Instant now = clock.instant();
           happen(t, plan, new Event(word.happened(), about, OptionalLong.empty(), now, by), now);
         });
-    announcer.fedMore();
   }
 
   private static void refuseTwo(Transaction t, Plan plan) {

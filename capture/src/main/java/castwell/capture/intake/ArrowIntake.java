@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.capture.daemon.Alike;
 import castwell.capture.daemon.ArrowDesk;
 import castwell.capture.daemon.ArrowDesk.Measures;
 import castwell.capture.store.Rack.Arrow;

@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.capture.daemon.Alike;
 import castwell.capture.daemon.BowDesk;
 import castwell.capture.daemon.BowDesk.State;
 import castwell.capture.export.ShotColumns;

@@ -1,6 +1,7 @@
 package castwell.capture.intake;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
+import castwell.capture.daemon.Alike;
 import castwell.capture.daemon.BowDesk;
 import castwell.capture.daemon.Checks;
 import castwell.capture.export.ShotColumns;

@@ -65,7 +65,7 @@ public final class Weighings {
   }
 
   /** In kg, those that count. */
-  public double[] massesKg(long arrowId) {
-    return of(arrowId).stream().filter(Weighing::counts).mapToDouble(Weighing::massKg).toArray();
+  public static double[] massesKg(List<Weighing> weighings) {
+    return weighings.stream().filter(Weighing::counts).mapToDouble(Weighing::massKg).toArray();
   }
 }

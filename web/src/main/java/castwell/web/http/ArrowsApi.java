@@ -11,7 +11,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** Arrows and their weighings. */
 final class ArrowsApi {
@@ -36,15 +35,14 @@ final class ArrowsApi {
     config.routes.post("/api/arrows/{name}/weighings/{id}", this::decide);
     config.routes.post(
         "/api/arrows/{name}/retired",
-        ctx -> Retiring.say(ctx, (name, yes) -> desk.arrows().retire(name, yes, "page")));
+        ctx -> NamedThings.retire(ctx, (name, yes) -> desk.arrows().retire(name, yes, "page")));
   }
 
   private void add(Context ctx) {
-    Body body =
-        Body.of(ctx, Stream.concat(Stream.of("name"), Stream.of(MEASURES)).toArray(String[]::new));
+    Body body = NamedThings.fresh(ctx, MEASURES);
     String name = body.text("name");
     desk.arrows().add(name, measures(body));
-    created(ctx, name);
+    NamedThings.created(ctx, name);
   }
 
   private void enter(Context ctx) {
@@ -78,7 +76,7 @@ final class ArrowsApi {
     String name = ctx.pathParam("name");
     double grains = Body.of(ctx, "mass_gr").number("mass_gr");
     desk.arrows().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
-    created(ctx, name);
+    NamedThings.created(ctx, name);
   }
 
   private void decide(Context ctx) {
@@ -97,11 +95,6 @@ final class ArrowsApi {
       throw Body.invalid("A weighing's id is a whole number, not \"%s\".".formatted(text));
     }
     return Long.parseLong(text);
-  }
-
-  private static void created(Context ctx, String name) {
-    ctx.status(201);
-    ctx.json(Map.of("name", name));
   }
 
   private static ArrowDesk.Measures measures(Body body) {

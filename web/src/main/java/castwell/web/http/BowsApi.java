@@ -16,8 +16,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /** Bows with their states. */
 final class BowsApi {
@@ -58,26 +56,21 @@ final class BowsApi {
     config.routes.post("/api/bows/{name}/force-draw", this::addForceDraw);
     config.routes.post(
         "/api/bows/{name}/retired",
-        ctx -> Retiring.say(ctx, (name, yes) -> desk.bows().retire(name, yes, "page")));
+        ctx -> NamedThings.retire(ctx, (name, yes) -> desk.bows().retire(name, yes, "page")));
   }
 
   private void addBow(Context ctx) {
-    Body body = Body.of(ctx, fields("name", STATE));
+    Body body = NamedThings.fresh(ctx, STATE);
     String name = body.text("name");
     desk.bows().add(name, state(body));
-    created(ctx, name);
+    NamedThings.created(ctx, name);
   }
 
   private void addState(Context ctx) {
     Body body = Body.of(ctx, STATE);
     String name = ctx.pathParam("name");
     desk.bows().addState(name, state(body));
-    created(ctx, name);
-  }
-
-  private static void created(Context ctx, String name) {
-    ctx.status(201);
-    ctx.json(Map.of("name", name));
+    NamedThings.created(ctx, name);
   }
 
   private void forceDraw(Context ctx) {
@@ -108,11 +101,7 @@ final class BowsApi {
                         point.scaled("let_down_lb", NEWTONS_PER_POUND)))
             .toList();
     desk.bows().addForceDraw(name, since(body), points, "page");
-    created(ctx, name);
-  }
-
-  private static String[] fields(String first, String[] others) {
-    return Stream.concat(Stream.of(first), Stream.of(others)).toArray(String[]::new);
+    NamedThings.created(ctx, name);
   }
 
   private BowDesk.State state(Body body) {

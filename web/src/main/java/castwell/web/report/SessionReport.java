@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** One outing: what was shot, what was set aside, and whether something drifted. */
 public final class SessionReport {
@@ -38,19 +37,27 @@ public final class SessionReport {
           new ReportColumn("ci95_fps", "95 % ft/s", 1),
           new ReportColumn("p", "p", 3));
 
+  /**
+   * What a page says of a session whose shots it lists itself.
+   *
+   * @param strays the shots that were set aside by the spread, by id
+   */
+  public record Told(List<String> sentences, Set<String> strays) {}
+
   private SessionReport() {}
 
   /**
    * @param name the last session begun otherwise
    */
   public static Report of(Transaction t, ZoneId zone, Optional<String> name) {
-    return of(t, zone, name, Saying.TRADE);
-  }
-
-  public static Report of(Transaction t, ZoneId zone, Optional<String> name, Saying saying) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(session, cells, saying);
+    return report(session, cells, Saying.TRADE);
+  }
+
+  public static Told told(Transaction t, ZoneId zone, Session session, Saying saying) {
+    SessionCells cells = new CellReader(t, zone).ofSession(session.name());
+    return new Told(report(session, cells, saying).sentences(), cells.strays());
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -67,16 +74,6 @@ public final class SessionReport {
                             "There is no session named %s: GET /api/sessions lists them."
                                 .formatted(n))
                     .orElse("There is no session yet: shoot, or import shots.")));
-  }
-
-  /** The shots that such a report set aside by the spread. */
-  @SuppressWarnings("unchecked")
-  public static Set<String> strays(Report report) {
-    return ((List<Map<String, Object>>) report.data().get("strays"))
-        .stream()
-            .filter(row -> row.get("set_aside").equals(true))
-            .map(row -> (String) row.get("shot_id"))
-            .collect(Collectors.toSet());
   }
 
   private static Report report(Session session, SessionCells found, Saying saying) {

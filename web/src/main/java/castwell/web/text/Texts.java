@@ -20,6 +20,8 @@ import java.util.regex.Pattern;
 public final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)(?:\\|([^|}]*)\\|([^|}]*))?}");
 
+  private static final Texts ENGLISH = of("en");
+
   private final SortedMap<String, String> texts;
 
   private Texts(SortedMap<String, String> texts) {
@@ -27,7 +29,7 @@ public final class Texts {
   }
 
   public static Texts english() {
-    return of("en");
+    return ENGLISH;
   }
 
   private static Texts of(String language) {

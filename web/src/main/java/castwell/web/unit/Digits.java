@@ -25,11 +25,6 @@ final class Digits {
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
   }
 
-  static String significant(double value, int digits) {
-    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-  }
-
   /** Without needless zeros. */
   static String plain(double value, int most) {
     String fixed = fixed(value, most);

@@ -1,6 +1,8 @@
 package castwell.web.unit;
 
 import castwell.analysis.uncertainty.Interval;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 
 /** Numbers with their units as text; empty where there is no finite number to show. */
@@ -24,7 +26,8 @@ public final class Figures {
 
   /** To fill in: so many significant digits, without needless zeros. */
   public static String significant(double value, int digits) {
-    return Digits.significant(value, digits);
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   /** As measured: at most the usual decimals, without needless zeros. */

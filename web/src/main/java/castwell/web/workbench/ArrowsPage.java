@@ -12,6 +12,7 @@ import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Weighings;
 import castwell.capture.store.Weighings.Weighing;
 import castwell.web.chart.Sheet;
 import castwell.web.text.Speech;
@@ -103,7 +104,8 @@ public final class ArrowsPage {
 
   private Card card(Arrow arrow, boolean retired) {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact(asked.say("arrows.mass"), mass(arrow)));
+    List<Weighing> weighings = asked.t().weighings().of(arrow.id());
+    facts.add(new Fact(asked.say("arrows.mass"), mass(arrow, weighings)));
     facts.add(new Fact(asked.say("arrows.length"), speech.plain(LENGTH, arrow.lengthM())));
     facts.add(new Fact(asked.say("arrows.diameter"), speech.plain(DIAMETER, arrow.diameterM())));
     arrow.point().ifPresent(point -> facts.add(new Fact(asked.say("arrows.point"), point)));
@@ -114,23 +116,23 @@ public final class ArrowsPage {
         retired,
         facts,
         Field.of(speech, "mass_gr", "arrows.weighed", ARROW_MASS, OptionalDouble.empty()),
-        asked.t().weighings().of(arrow.id()).stream().map(this::weighed).toList(),
+        weighings.stream().map(this::weighed).toList(),
         fields(mass, arrow.lengthM(), arrow.diameterM()),
         arrow.point().orElse(""),
         arrow.note().orElse(""));
   }
 
-  private String mass(Arrow arrow) {
-    double[] weighings = asked.t().weighings().massesKg(arrow.id());
-    if (weighings.length < 2) {
+  private String mass(Arrow arrow, List<Weighing> weighings) {
+    double[] massesKg = Weighings.massesKg(weighings);
+    if (massesKg.length < 2) {
       return speech.measured(ARROW_MASS, arrow.massKg());
     }
-    double sd = StandardDeviation.of(weighings);
+    double sd = StandardDeviation.of(massesKg);
     return asked.say(
         "arrows.weighings",
-        speech.figure(ARROW_MASS, Mean.of(weighings), sd / Math.sqrt(weighings.length)),
-        speech.figure(ARROW_MASS, sd, sd / Math.sqrt(2.0 * (weighings.length - 1))),
-        weighings.length);
+        speech.figure(ARROW_MASS, Mean.of(massesKg), sd / Math.sqrt(massesKg.length)),
+        speech.figure(ARROW_MASS, sd, sd / Math.sqrt(2.0 * (massesKg.length - 1))),
+        massesKg.length);
   }
 
   private Weighed weighed(Weighing weighing) {

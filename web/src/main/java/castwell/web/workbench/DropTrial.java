@@ -14,8 +14,10 @@ import castwell.capture.store.Shot;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -31,7 +33,7 @@ public final class DropTrial {
   private final Asked asked;
   private final Speech speech;
   private final Optional<Calibration> gates;
-  private final List<Shot> last;
+  private final Map<Shot, Quantity> falls = new LinkedHashMap<>();
   private final List<Fact> figures = new ArrayList<>();
 
   /**
@@ -52,7 +54,11 @@ public final class DropTrial {
     this.asked = asked;
     this.speech = asked.speech();
     this.gates = gates;
-    this.last = asked.t().shots().latest(station, LAST);
+    asked
+        .t()
+        .shots()
+        .latest(station, LAST)
+        .forEach(shot -> seconds(shot).ifPresent(fall -> falls.put(shot, fall)));
   }
 
   View view() {
@@ -63,7 +69,10 @@ public final class DropTrial {
       answer = Optional.of(asked.say("calibration.refused", e.getMessage()));
     }
     return new View(
-        last.stream().flatMap(shot -> passage(shot).stream()).toList(), wanted(), answer, figures);
+        falls.entrySet().stream().map(fall -> passage(fall.getKey(), fall.getValue())).toList(),
+        wanted(),
+        answer,
+        figures);
   }
 
   private Wanted wanted() {
@@ -83,16 +92,13 @@ public final class DropTrial {
     return asked.quantity("drop_u", FINE_LENGTH).orElse(DROP_U_M);
   }
 
-  private Optional<Passage> passage(Shot shot) {
-    return seconds(shot)
-        .map(
-            seconds ->
-                new Passage(
-                    shot.shotId(),
-                    asked.say(
-                        "calibration.passage",
-                        Days.withMinute(shot.fired(), asked.zone()),
-                        speech.figure(DURATION, seconds))));
+  private Passage passage(Shot shot, Quantity seconds) {
+    return new Passage(
+        shot.shotId(),
+        asked.say(
+            "calibration.passage",
+            Days.withMinute(shot.fired(), asked.zone()),
+            speech.figure(DURATION, seconds)));
   }
 
   private Optional<Quantity> seconds(Shot shot) {
@@ -103,10 +109,10 @@ public final class DropTrial {
     OptionalDouble height = asked.quantity("drop", FINE_LENGTH);
     OptionalDouble latitude = asked.number("latitude");
     Optional<Quantity> measured =
-        last.stream()
-            .filter(shot -> asked.text("passage").filter(shot.shotId()::equals).isPresent())
-            .findFirst()
-            .flatMap(this::seconds);
+        falls.entrySet().stream()
+            .filter(fall -> asked.text("passage").equals(Optional.of(fall.getKey().shotId())))
+            .map(Map.Entry::getValue)
+            .findFirst();
     if (height.isEmpty() || latitude.isEmpty() || measured.isEmpty() || gates.isEmpty()) {
       return Optional.empty();
     }

@@ -14,7 +14,6 @@ import castwell.capture.store.Shot;
 import castwell.capture.store.Weather.Air;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Sheet;
-import castwell.web.report.Report;
 import castwell.web.report.Saying;
 import castwell.web.report.SessionReport;
 import castwell.web.text.Speech;
@@ -85,14 +84,14 @@ public final class SessionPage {
   }
 
   private View view(GatesTrial.Desk desk) {
-    Report report =
-        SessionReport.of(asked.t(), asked.zone(), Optional.of(session.name()), new Saying(speech));
-    SessionShots list = new SessionShots(asked, shots, SessionReport.strays(report));
+    SessionReport.Told told =
+        SessionReport.told(asked.t(), asked.zone(), session, new Saying(speech));
+    SessionShots list = new SessionShots(asked, shots, told.strays());
     return new View(
         session.name(),
         session.station(),
         asked.t().notes().of(session.id()).orElse(""),
-        report.sentences(),
+        told.sentences(),
         conditions(),
         list.chart(),
         list.listed(asked.number("from")),

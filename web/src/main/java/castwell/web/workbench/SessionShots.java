@@ -27,7 +27,7 @@ public final class SessionShots {
   private final Asked asked;
   private final Speech speech;
   private final List<Shot> shots;
-  private final Set<String> strays;
+  private final List<Row> rows;
 
   /**
    * @param ends the first first
@@ -54,7 +54,7 @@ public final class SessionShots {
     this.asked = asked;
     this.speech = asked.speech();
     this.shots = shots;
-    this.strays = strays;
+    this.rows = shots.stream().map(shot -> row(shot, strays.contains(shot.shotId()))).toList();
   }
 
   /** Every shot over time; what doesn't count as a cross. */
@@ -62,16 +62,17 @@ public final class SessionShots {
     boolean isByArrow = Style.isEnoughFor(cells());
     Map<String, List<Point>> counting = new LinkedHashMap<>();
     List<Point> aside = new ArrayList<>();
-    Sheet.Rows rows =
+    Sheet.Rows numbers =
         new Sheet.Rows(
             asked.say("session.time"),
             asked.say("bow"),
             asked.say("arrow"),
             asked.say("speed", speech.unit(SPEED)),
             asked.say("session.counts"));
-    for (Shot shot : shots) {
-      Row row = row(shot);
-      rows.add(
+    for (int i = 0; i < shots.size(); i++) {
+      Shot shot = shots.get(i);
+      Row row = rows.get(i);
+      numbers.add(
           row.time(),
           row.bow(),
           row.arrow(),
@@ -106,7 +107,7 @@ public final class SessionShots {
         Axis.dates(""),
         Axis.of(asked.say("speed", speech.unit(SPEED))),
         marks,
-        rows.sheet());
+        numbers.sheet());
   }
 
   private int cells() {
@@ -124,9 +125,9 @@ public final class SessionShots {
     int first = (int) Math.max(0, Math.min(shots.size() - 1.0, from.orElse(0)));
     int last = Math.min(shots.size(), first + MOST);
     Map<Integer, List<Row>> ends = new LinkedHashMap<>();
-    shots
-        .subList(Math.max(0, first), last)
-        .forEach(shot -> ends.computeIfAbsent(shot.end(), k -> new ArrayList<>()).add(row(shot)));
+    for (int i = first; i < last; i++) {
+      ends.computeIfAbsent(shots.get(i).end(), k -> new ArrayList<>()).add(rows.get(i));
+    }
     return new Listed(
         ends.entrySet().stream()
             .map(end -> new End(asked.say("session.end", end.getKey()), end.getValue()))
@@ -136,19 +137,15 @@ public final class SessionShots {
         last < shots.size() ? OptionalInt.of(last) : OptionalInt.empty());
   }
 
-  private Row row(Shot shot) {
+  private Row row(Shot shot, boolean isStray) {
     return new Row(
         shot.shotId(),
         Days.time(shot.fired(), asked.zone()),
         shot.bow().map(BowState::bow).orElse(""),
         shot.arrow().map(Arrow::name).orElse(""),
         speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
-        counts(shot),
-        strays.contains(shot.shotId()) ? asked.say("session.stray") : shot.reason());
-  }
-
-  private boolean counts(Shot shot) {
-    return shot.counts() && !strays.contains(shot.shotId());
+        shot.counts() && !isStray,
+        isStray ? asked.say("session.stray") : shot.reason());
   }
 
   private static double uOf(Shot shot) {

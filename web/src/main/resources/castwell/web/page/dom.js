@@ -28,6 +28,16 @@ export function setText(element, text) {
   if (element.textContent !== text) element.textContent = text;
 }
 
+/** Shows that a form is at work while `action` is; what that answers, or its refusal. */
+export async function whileBusy(form, action) {
+  form.setAttribute('aria-busy', 'true');
+  try {
+    return await action();
+  } finally {
+    form.removeAttribute('aria-busy');
+  }
+}
+
 /** Makes `wanted` the parent's children, moving only what must move: the focus stays where it is. */
 export function arrange(parent, wanted) {
   for (const child of [...parent.children]) {

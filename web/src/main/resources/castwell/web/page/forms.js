@@ -4,6 +4,7 @@
 // `data-undo="POST /api/..."` with `data-undo-body` how to undo it.
 import {write} from './api.js';
 import {say} from './bar.js';
+import {whileBusy} from './dom.js';
 import {told} from './done.js';
 import {text} from './text.js';
 
@@ -23,23 +24,26 @@ export function watchForms() {
 async function send(form) {
   if (isBusy) return;
   isBusy = true;
-  form.setAttribute('aria-busy', 'true');
   try {
-    const values = read(form);
-    const [method, path] = form.dataset.send.split(' ');
-    const answer = await write(method, filled(path, values), bodyOf(form, values));
-    const all = {...values, ...answer};
-    if (form.dataset.next) {
-      const [nextMethod, nextPath] = form.dataset.next.split(' ');
-      await write(nextMethod, filled(nextPath, all), JSON.parse(form.dataset.nextBody));
-    }
-    done(form, all);
+    done(form, await whileBusy(form, () => sent(form)));
   } catch (refusal) {
     show(form, refusal.message);
   } finally {
     isBusy = false;
-    form.removeAttribute('aria-busy');
   }
+}
+
+// What was filled in, and what was answered.
+async function sent(form) {
+  const values = read(form);
+  const [method, path] = form.dataset.send.split(' ');
+  const answer = await write(method, filled(path, values), bodyOf(form, values));
+  const all = {...values, ...answer};
+  if (form.dataset.next) {
+    const [nextMethod, nextPath] = form.dataset.next.split(' ');
+    await write(nextMethod, filled(nextPath, all), JSON.parse(form.dataset.nextBody));
+  }
+  return all;
 }
 
 // Several shots at once, each with what it is left as; undone all at once as well.

@@ -1,7 +1,7 @@
 // Bringing a sheet in: look at it, say what each column means, see every bad line, then take it in.
 import {write} from './api.js';
 import {attempt} from './bar.js';
-import {byId, el} from './dom.js';
+import {byId, el, whileBusy} from './dom.js';
 import {told} from './done.js';
 import {text} from './text.js';
 
@@ -22,14 +22,9 @@ export function watchSheet() {
     look(form);
   });
   take.addEventListener('click', () => attempt(async () => {
-    form.setAttribute('aria-busy', 'true');
-    try {
-      const taken = await write('POST', '/api/import', sheet(form), PATIENCE_MS);
-      told(form.dataset.taken.replace('{taken}', taken.taken).replace('{already}', taken.already));
-      location.reload();
-    } finally {
-      form.removeAttribute('aria-busy');
-    }
+    const taken = await whileBusy(form, () => write('POST', '/api/import', sheet(form), PATIENCE_MS));
+    told(form.dataset.taken.replace('{taken}', taken.taken).replace('{already}', taken.already));
+    location.reload();
   }, '', null));
 }
 
@@ -49,15 +44,12 @@ function sheet(form) {
 async function look(form) {
   const refusal = form.querySelector('.refusal');
   refusal.hidden = true;
-  form.setAttribute('aria-busy', 'true');
   try {
-    show(form, await write('POST', '/api/import/preview', sheet(form), PATIENCE_MS));
+    show(form, await whileBusy(form, () => write('POST', '/api/import/preview', sheet(form), PATIENCE_MS)));
   } catch (error) {
     refusal.textContent = `▲ ${error.message}`;
     refusal.hidden = false;
     refusal.focus();
-  } finally {
-    form.removeAttribute('aria-busy');
   }
 }
 

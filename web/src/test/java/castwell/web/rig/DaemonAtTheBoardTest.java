@@ -3,15 +3,13 @@ package castwell.web.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.web.HarriedRange;
 import castwell.web.Program;
 import castwell.web.Until;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.SQLException;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -96,7 +94,9 @@ class DaemonAtTheBoardTest {
               PATIENCE.multipliedBy(2), "run", "--data", data.toString(), "--http", "0")) {
         daemon.line();
         Until.holds(
-            "every shot " + rig.said(), PATIENCE, () -> stored(data).containsAll(shots.keySet()));
+            "every shot " + rig.said(),
+            PATIENCE,
+            () -> HarriedRange.stored(data).containsAll(shots.keySet()));
         daemon.terminate();
         assertThat(daemon.outcome().exitCode()).isZero();
       }
@@ -125,23 +125,6 @@ class DaemonAtTheBoardTest {
     try (CSVParser parser = CSVParser.parse(new StringReader(csv.out()), headed)) {
       return parser.getRecords().stream()
           .collect(Collectors.toMap(row -> row.get("shot_id"), row -> row));
-    }
-  }
-
-  private static Set<String> stored(Path data) {
-    Set<String> ids = new TreeSet<>();
-    try (Connection database =
-            DriverManager.getConnection("jdbc:sqlite:" + data.resolve("castwell.db"));
-        var rows =
-            database
-                .createStatement()
-                .executeQuery("SELECT shot_id FROM passage WHERE part_of IS NULL")) {
-      while (rows.next()) {
-        ids.add(rows.getString(1));
-      }
-      return ids;
-    } catch (SQLException e) {
-      throw new IllegalStateException(e);
     }
   }
 }

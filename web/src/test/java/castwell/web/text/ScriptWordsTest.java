@@ -10,8 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -42,14 +40,7 @@ class ScriptWordsTest {
           "input, select, textarea, dialog");
 
   private static Set<String> asked() throws IOException {
-    Set<String> keys = new TreeSet<>();
-    for (Path script : ScriptWords.scripts()) {
-      Matcher matcher = ASKED.matcher(Files.readString(script));
-      while (matcher.find()) {
-        keys.add(matcher.group(1));
-      }
-    }
-    return keys;
+    return TextsTest.in(ScriptWords.scripts(), ASKED);
   }
 
   @Test

@@ -51,13 +51,18 @@ class TextsTest {
           new Advice.TooFewShots(2));
 
   private static Set<String> in(Pattern pattern) throws IOException {
-    Set<String> found = new TreeSet<>();
     try (Stream<Path> files = Files.walk(Path.of("src/main"))) {
-      for (Path file : files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList()) {
-        Matcher matcher = pattern.matcher(Files.readString(file));
-        while (matcher.find()) {
-          found.add(matcher.group(1));
-        }
+      return in(files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList(), pattern);
+    }
+  }
+
+  /** What a pattern's first group is, wherever it is found in these files. */
+  static Set<String> in(List<Path> files, Pattern pattern) throws IOException {
+    Set<String> found = new TreeSet<>();
+    for (Path file : files) {
+      Matcher matcher = pattern.matcher(Files.readString(file));
+      while (matcher.find()) {
+        found.add(matcher.group(1));
       }
     }
     return found;
