@@ -7,8 +7,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.function.BinaryOperator;
-import java.util.stream.Stream;
 
 /** Which edges belong to one object: told from their ticks alone. */
 final class Grouping {
@@ -86,18 +84,28 @@ final class Grouping {
 
   /** A gate that saw nothing, or is still blocked as far as is known: an edge is still to come. */
   static boolean lacksEnd(List<Edge> group) {
-    return lacks(group, EdgeKind.CLEAR, (first, second) -> second);
+    return lacks(group.size() - 1, -1, group, EdgeKind.CLEAR);
   }
 
   /** A gate that saw nothing, or began by becoming clear: an edge came before. */
   static boolean lacksBeginning(List<Edge> group) {
-    return lacks(group, EdgeKind.BLOCKED, (first, second) -> first);
+    return lacks(0, 1, group, EdgeKind.BLOCKED);
   }
 
-  private static boolean lacks(List<Edge> group, EdgeKind kind, BinaryOperator<Edge> which) {
-    return Stream.of(Gate.values())
-        .map(gate -> group.stream().filter(edge -> edge.gate() == gate).reduce(which))
-        .anyMatch(edge -> edge.isEmpty() || edge.get().kind() != kind);
+  /** Whether the outermost edge of either gate, seen from one side, is another one or missing. */
+  private static boolean lacks(int from, int step, List<Edge> group, EdgeKind kind) {
+    boolean metA = false;
+    boolean metB = false;
+    for (int i = from; i >= 0 && i < group.size() && !(metA && metB); i += step) {
+      Edge edge = group.get(i);
+      boolean first = edge.gate() == Gate.A ? !metA : !metB;
+      if (first && edge.kind() != kind) {
+        return true;
+      }
+      metA |= edge.gate() == Gate.A;
+      metB |= edge.gate() == Gate.B;
+    }
+    return !(metA && metB);
   }
 
   static long lastTicks(List<Edge> group) {

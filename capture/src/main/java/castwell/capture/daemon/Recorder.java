@@ -54,21 +54,18 @@ final class Recorder {
             t -> {
               facts.accept(t);
               t.raw().edges(closed.board().id(), closed.boot(), closed.passage().edges());
-              TickRate rate =
-                  reprocessing.rate(
-                      t, closed.station(), closed.fired(), closed.timing(), closed.clock());
+              Calibrations.Entry calibration =
+                  t.calibrations().inForce(closed.station(), closed.fired()).orElseThrow();
+              TickRate rate = reprocessing.rate(calibration, closed.timing(), closed.clock());
               var conditions = new Reprocessing.Conditions(rate, closed.airDensity());
               Passage passage = closed.passage();
               List<Passages.Row> known =
                   t.passages()
                       .named(
-                          closed.board().id(),
-                          closed.boot(),
-                          passage.firstEdge(),
-                          passage.lastEdge());
+                          closed.board(), closed.boot(), passage.firstEdge(), passage.lastEdge());
               Passages.Row row =
                   known.isEmpty()
-                      ? insert(t, closed, conditions)
+                      ? insert(t, closed, calibration, conditions)
                       : amend(t, closed, known, conditions);
               t.feed().shot(closed.station(), row.id());
               PlanDesk.shot(t, row);
@@ -78,11 +75,13 @@ final class Recorder {
   }
 
   private Passages.Row insert(
-      Transaction t, ClosedPassage closed, Reprocessing.Conditions conditions) {
+      Transaction t,
+      ClosedPassage closed,
+      Calibrations.Entry calibration,
+      Reprocessing.Conditions conditions) {
     String station = closed.station();
     Instant fired = closed.fired();
     Tags.Pair tags = t.tags().at(station, fired);
-    Calibrations.Entry calibration = t.calibrations().inForce(station, fired).orElseThrow();
     Figure figure =
         reprocessing.figure(
             0,
@@ -95,7 +94,7 @@ final class Recorder {
     Passages.Row row =
         new Passages.Row(
             0,
-            shotId(closed),
+            Passages.shotId(closed.board(), closed.boot(), closed.passage().firstEdge()),
             closed.board().id(),
             closed.boot(),
             closed.passage().firstEdge(),
@@ -109,10 +108,10 @@ final class Recorder {
             place.sessionId(),
             place.endNumber(),
             calibration.id());
-    long id = t.passages().insert(row);
-    t.tags().tagShot(id, tags, fired, "capture", "");
-    t.figures().put(figure.ofPassage(id));
-    return t.passages().byId(id).orElseThrow();
+    Passages.Row inserted = t.passages().insert(row);
+    t.tags().tagShot(inserted.id(), tags, fired, "capture", "");
+    t.figures().put(figure.ofPassage(inserted.id()));
+    return inserted;
   }
 
   private Passages.Row amend(
@@ -185,9 +184,5 @@ final class Recorder {
 
   private String date(Instant instant) {
     return LocalDate.ofInstant(instant, settings.zone()).toString();
-  }
-
-  private static String shotId(ClosedPassage closed) {
-    return "%s.%d.%d".formatted(closed.board().key(), closed.boot(), closed.passage().firstEdge());
   }
 }

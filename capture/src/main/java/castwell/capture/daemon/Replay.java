@@ -8,7 +8,7 @@ import castwell.capture.device.Signal;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Faults;
 import java.io.ByteArrayOutputStream;
-import java.util.Optional;
+import java.util.List;
 
 /** A recording through the same lane, assembler and recorder as a live port. */
 public final class Replay {
@@ -18,10 +18,28 @@ public final class Replay {
   private final CaptureSettings settings;
   private final Desk desk;
 
-  /** Hears of every line before it is replayed. */
-  @FunctionalInterface
-  public interface Pace {
-    void before(long micros) throws InterruptedException;
+  /**
+   * How fast it goes.
+   *
+   * @param lines how many are taken in and committed together: a commit takes longer than most
+   * @param waiting waits until the first of them is due
+   */
+  public record Pace(int lines, Waiting waiting) {
+    private static final int MANY = 2000;
+
+    /** Hears of when lines were heard, in micros, before they are taken in. */
+    @FunctionalInterface
+    public interface Waiting {
+      void until(long micros) throws InterruptedException;
+    }
+
+    public static Pace ofTheRecording(Waiting waiting) {
+      return new Pace(1, waiting);
+    }
+
+    public static Pace asFastAsItGoes(Waiting waiting) {
+      return new Pace(MANY, waiting);
+    }
   }
 
   public Replay(Store store, CaptureSettings settings, Desk desk) {
@@ -57,17 +75,26 @@ public final class Replay {
             new Backlog(station, clock, 0, () -> 0, () -> {}, state -> {}));
     pipeline.hear(new Signal.Opened(station, 0, "recording " + header.name(), new Mute()));
     long last = 0;
-    for (Optional<RecordedLine> line = recording.next();
-        line.isPresent();
-        line = recording.next()) {
-      last = line.get().micros();
-      pace.before(last);
-      advance(pipeline, last);
-      pipeline.hear(new Signal.Received(station, last, withLineEnd(line.get().bytes())));
+    for (List<RecordedLine> some = recording.next(pace.lines());
+        !some.isEmpty();
+        some = recording.next(pace.lines())) {
+      last = some.get(some.size() - 1).micros();
+      pace.waiting().until(some.get(0).micros());
+      List<RecordedLine> lines = some;
+      store.writing(t -> lines.forEach(line -> hear(pipeline, station, line)));
     }
-    advance(pipeline, last + A_MINUTE_MICROS);
-    pipeline.end(last + A_MINUTE_MICROS);
+    long end = last + A_MINUTE_MICROS;
+    store.writing(
+        t -> {
+          advance(pipeline, end);
+          pipeline.end(end);
+        });
     return lane.faults();
+  }
+
+  private static void hear(Pipeline pipeline, String station, RecordedLine line) {
+    advance(pipeline, line.micros());
+    pipeline.hear(new Signal.Received(station, line.micros(), withLineEnd(line.bytes())));
   }
 
   /** Lets everything happen that a live clock would have let happen by then. */

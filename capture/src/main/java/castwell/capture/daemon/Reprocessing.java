@@ -120,8 +120,11 @@ public final class Reprocessing {
 
   /** The board's rate as its beats and the oscillator's kind tell it. */
   TickRate rate(Transaction t, String station, Instant at, Timing timing, BoardClock clock) {
-    var calibration = t.calibrations().inForce(station, at).orElseThrow().calibration();
-    TickRate nominal = TickRate.nominal(timing.hz(), calibration.oscillator());
+    return rate(t.calibrations().inForce(station, at).orElseThrow(), timing, clock);
+  }
+
+  TickRate rate(Calibrations.Entry calibration, Timing timing, BoardClock clock) {
+    TickRate nominal = TickRate.nominal(timing.hz(), calibration.calibration().oscillator());
     return clock.rate(nominal, settings.hostClockRelativeU());
   }
 

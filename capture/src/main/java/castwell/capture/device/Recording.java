@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A recording, read line by line. The whole file is checked first, so none is half replayed. */
 public final class Recording implements AutoCloseable {
@@ -56,6 +58,15 @@ public final class Recording implements AutoCloseable {
     } catch (BadRecording e) {
       throw new UncheckedIOException(new IOException(e.getMessage(), e));
     }
+  }
+
+  /** Likewise so many at once, fewer before the end. */
+  public List<RecordedLine> next(int most) {
+    return Stream.generate(this::next)
+        .limit(most)
+        .takeWhile(Optional::isPresent)
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** How much has been read: 0 to {@link #sizeBytes}. */

@@ -60,14 +60,11 @@ public final class Boards {
             .findOne();
     return known.orElseGet(
         () ->
-            handle
-                .createUpdate(
-                    "INSERT INTO listening (station, source, started_ms) VALUES (?, ?, ?)")
-                .bind(0, station)
-                .bind(1, source)
-                .bind(2, started)
-                .executeAndReturnGeneratedKeys()
-                .mapTo(Long.class)
-                .one());
+            Insert.returning(
+                handle,
+                "INSERT INTO listening (station, source, started_ms) VALUES (?, ?, ?) RETURNING id",
+                station,
+                source,
+                started));
   }
 }

@@ -58,23 +58,22 @@ public final class Calibrations {
       Calibration calibration,
       Instant entered,
       String by) {
-    return handle
-        .createUpdate(
-            """
-            INSERT INTO calibration (station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m,
-              gates_from_bow_m, oscillator, entered_ms, entered_by)
-            VALUES (:station, :validFrom, :validTo, :spacingM, :spacingUM, :triggerScatterM,
-              :gatesFromBowM, :oscillatorName, :entered, :by)""")
-        .bind("station", station)
-        .bind("validFrom", validFrom)
-        .bind("validTo", validTo.orElse(null))
-        .bind("oscillatorName", calibration.oscillator().name())
-        .bindMethods(calibration)
-        .bind("entered", entered)
-        .bind("by", by)
-        .executeAndReturnGeneratedKeys()
-        .mapTo(long.class)
-        .one();
+    return Insert.returning(
+        handle,
+        """
+        INSERT INTO calibration (station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m,
+          gates_from_bow_m, oscillator, entered_ms, entered_by)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id""",
+        station,
+        validFrom,
+        validTo,
+        calibration.spacingM(),
+        calibration.spacingUM(),
+        calibration.triggerScatterM(),
+        calibration.gatesFromBowM(),
+        calibration.oscillator().name(),
+        entered,
+        by);
   }
 
   /** Of every station, as they were entered. */

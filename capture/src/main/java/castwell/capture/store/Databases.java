@@ -53,9 +53,11 @@ final class Databases {
     config.setSynchronous(SynchronousMode.FULL);
     config.enforceForeignKeys(true);
     config.setBusyTimeout(BUSY_MILLIS);
+    config.setGetGeneratedKeys(false); // which takes as long as writing a row: see Insert
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl(url);
     Jdbi jdbi = Jdbi.create(source);
+    jdbi.setStatementBuilderFactory(connection -> new KeptStatements());
     jdbi.registerArgument(new InstantAsMillis());
     jdbi.registerColumnMapper(
         Instant.class,

@@ -45,12 +45,12 @@ public final class Feed {
   }
 
   public void add(Kind kind, String station, OptionalLong passageId) {
-    handle
-        .createUpdate("INSERT INTO feed (kind, station, passage_id) VALUES (?, ?, ?)")
-        .bind(0, kind.name())
-        .bind(1, station)
-        .bind(2, passageId)
-        .execute();
+    Insert.row(
+        handle,
+        "INSERT INTO feed (kind, station, passage_id) VALUES (?, ?, ?)",
+        kind.name(),
+        station,
+        passageId);
   }
 
   public void shot(String station, long passageId) {

@@ -43,14 +43,27 @@ public final class Figures {
   }
 
   public void put(Figure figure) {
-    handle
-        .createUpdate(
-            """
-            INSERT OR REPLACE INTO figure VALUES (:passageId, :calibrationId, :rulesVersion, :hz, :hzRelativeU,
-              :airDensity, :speedMps, :speedUOwnMps, :speedUCommonMps, :frontMps, :frontUMps, :tailMps, :tailUMps,
-              :lengthM, :lengthUM, :clean, :verdict, :reason)""")
-        .bindMethods(figure)
-        .execute();
+    Insert.row(
+        handle,
+        "INSERT OR REPLACE INTO figure VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        figure.passageId(),
+        figure.calibrationId(),
+        figure.rulesVersion(),
+        figure.hz(),
+        figure.hzRelativeU(),
+        figure.airDensity(),
+        figure.speedMps(),
+        figure.speedUOwnMps(),
+        figure.speedUCommonMps(),
+        figure.frontMps(),
+        figure.frontUMps(),
+        figure.tailMps(),
+        figure.tailUMps(),
+        figure.lengthM(),
+        figure.lengthUM(),
+        figure.clean(),
+        figure.verdict(),
+        figure.reason());
   }
 
   public Optional<Figure> of(long passageId, long calibrationId) {

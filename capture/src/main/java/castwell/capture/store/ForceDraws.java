@@ -30,18 +30,15 @@ public final class ForceDraws {
    */
   public void add(long bowId, Instant stateSince, List<Point> points, Instant entered, String by) {
     long id =
-        handle
-            .createUpdate(
-                """
+        Insert.returning(
+            handle,
+            """
                 INSERT INTO force_draw (bow_id, state_since_ms, entered_ms, entered_by)
-                VALUES (?, ?, ?, ?)""")
-            .bind(0, bowId)
-            .bind(1, stateSince)
-            .bind(2, entered)
-            .bind(3, by)
-            .executeAndReturnGeneratedKeys()
-            .mapTo(long.class)
-            .one();
+                VALUES (?, ?, ?, ?) RETURNING id""",
+            bowId,
+            stateSince,
+            entered,
+            by);
     for (Point point : points) {
       handle
           .createUpdate(

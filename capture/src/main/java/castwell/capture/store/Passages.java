@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** How edges were put together, and where each passage belongs. */
 public final class Passages {
@@ -22,7 +21,24 @@ public final class Passages {
       passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, edges_dropped, listening_id,
       station, fired_ms, session_id, end_number, calibration_id""";
 
-  private static final RowMapper<Row> ROW = ConstructorMapper.of(Row.class);
+  private static final RowMapper<Row> ROW =
+      (row, context) ->
+          new Row(
+              row.getLong("id"),
+              row.getString("shot_id"),
+              row.getLong("board_id"),
+              row.getInt("boot"),
+              row.getInt("first_edge"),
+              row.getInt("last_edge"),
+              row.getLong("first_ticks"),
+              row.getBoolean("board_restarted"),
+              row.getBoolean("edges_dropped"),
+              row.getLong("listening_id"),
+              row.getString("station"),
+              Instant.ofEpochMilli(row.getLong("fired_ms")),
+              row.getLong("session_id"),
+              row.getInt("end_number"),
+              row.getLong("calibration_id"));
 
   private final Handle handle;
 
@@ -50,9 +66,23 @@ public final class Passages {
       int endNumber,
       long calibrationId) {
 
-    /** The edge that its name bears: it is in this passage, whatever else turns out to be. */
-    public int namedEdge() {
-      return Integer.parseInt(shotId.substring(shotId.lastIndexOf('.') + 1));
+    Row(long id, Row other) {
+      this(
+          id,
+          other.shotId,
+          other.boardId,
+          other.boot,
+          other.firstEdge,
+          other.lastEdge,
+          other.firstTicks,
+          other.boardRestarted,
+          other.edgesDropped,
+          other.listeningId,
+          other.station,
+          other.firedMs,
+          other.sessionId,
+          other.endNumber,
+          other.calibrationId);
     }
 
     /** A speed that was read elsewhere: no edges, nothing to derive. */
@@ -66,42 +96,63 @@ public final class Passages {
   }
 
   /**
-   * The passages of one boot whose name's edge lies in a range, ascending; those that had become
-   * part of another come last.
+   * What a passage is called: after the edge that was its first when it was first heard of. That
+   * edge stays in it, whatever else turns out to be.
    */
-  public List<Row> named(long board, int boot, int first, int last) {
+  public static String shotId(Board board, int boot, int edge) {
+    return ofBoot(board, boot) + edge;
+  }
+
+  private static String ofBoot(Board board, int boot) {
+    return board.key() + "." + boot + ".";
+  }
+
+  /**
+   * The passages of one boot that are called after an edge of a range, ascending; those that had
+   * become part of another come last.
+   */
+  public List<Row> named(Board board, int boot, int first, int last) {
     return handle
         .createQuery(
-            "SELECT "
+            "WITH RECURSIVE called(edge) AS (SELECT ? UNION ALL SELECT edge + 1 FROM called WHERE edge < ?) SELECT "
                 + COLUMNS
                 + """
-                 FROM passage WHERE board_id = ? AND boot = ? AND first_edge <= ? AND last_edge >= ?
+                 FROM called CROSS JOIN passage ON shot_id = ? || edge
                 ORDER BY part_of IS NOT NULL, first_edge""")
-        .bind(0, board)
-        .bind(1, boot)
-        .bind(2, last)
-        .bind(3, first)
+        .bind(0, first)
+        .bind(1, last)
+        .bind(2, ofBoot(board, boot))
         .map(ROW)
-        .filter(row -> first <= row.namedEdge() && row.namedEdge() <= last)
         .list();
   }
 
   /**
    * @param row its id is disregarded
-   * @return the id
+   * @return the same with its id
    */
-  public long insert(Row row) {
-    return handle
-        .createUpdate(
+  public Row insert(Row row) {
+    long id =
+        Insert.returning(
+            handle,
             """
             INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
               edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
-            VALUES (:shotId, :boardId, :boot, :firstEdge, :lastEdge, :firstTicks, :boardRestarted,
-              :edgesDropped, :listeningId, :station, :firedMs, :sessionId, :endNumber, :calibrationId)""")
-        .bindMethods(row)
-        .executeAndReturnGeneratedKeys()
-        .mapTo(long.class)
-        .one();
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id""",
+            row.shotId(),
+            row.boardId(),
+            row.boot(),
+            row.firstEdge(),
+            row.lastEdge(),
+            row.firstTicks(),
+            row.boardRestarted(),
+            row.edgesDropped(),
+            row.listeningId(),
+            row.station(),
+            row.firedMs(),
+            row.sessionId(),
+            row.endNumber(),
+            row.calibrationId());
+    return new Row(id, row);
   }
 
   /**
@@ -110,19 +161,16 @@ public final class Passages {
    * @return the id
    */
   public long enter(String shotId, String station, Instant fired, long sessionId, int end) {
-    return handle
-        .createUpdate(
-            """
+    return Insert.returning(
+        handle,
+        """
             INSERT INTO passage (shot_id, board_restarted, edges_dropped, station, fired_ms, session_id, end_number)
-            VALUES (?, 0, 0, ?, ?, ?, ?)""")
-        .bind(0, shotId)
-        .bind(1, station)
-        .bind(2, fired)
-        .bind(3, sessionId)
-        .bind(4, end)
-        .executeAndReturnGeneratedKeys()
-        .mapTo(long.class)
-        .one();
+            VALUES (?, 0, 0, ?, ?, ?, ?) RETURNING id""",
+        shotId,
+        station,
+        fired,
+        sessionId,
+        end);
   }
 
   /** Whether a shot has this name, or had it until it turned out to be part of another. */

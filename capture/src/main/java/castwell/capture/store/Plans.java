@@ -59,15 +59,13 @@ public final class Plans {
    */
   public long add(String station, String name, List<Tags.Pair> turns, Instant made, String by) {
     long id =
-        handle
-            .createUpdate("INSERT INTO plan (station, name, made_ms, made_by) VALUES (?, ?, ?, ?)")
-            .bind(0, station)
-            .bind(1, name)
-            .bind(2, made)
-            .bind(3, by)
-            .executeAndReturnGeneratedKeys()
-            .mapTo(long.class)
-            .one();
+        Insert.returning(
+            handle,
+            "INSERT INTO plan (station, name, made_ms, made_by) VALUES (?, ?, ?, ?) RETURNING id",
+            station,
+            name,
+            made,
+            by);
     for (int i = 0; i < turns.size(); i++) {
       handle
           .createUpdate(

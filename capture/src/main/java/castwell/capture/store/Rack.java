@@ -132,13 +132,11 @@ public final class Rack {
   }
 
   private long add(String table, String name, Instant entered) {
-    return handle
-        .createUpdate("INSERT INTO " + table + " (name, entered_ms) VALUES (?, ?)")
-        .bind(0, name)
-        .bind(1, entered)
-        .executeAndReturnGeneratedKeys()
-        .mapTo(long.class)
-        .one();
+    return Insert.returning(
+        handle,
+        "INSERT INTO " + table + " (name, entered_ms) VALUES (?, ?) RETURNING id",
+        name,
+        entered);
   }
 
   public void addState(

@@ -9,14 +9,16 @@ import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Identity;
 import castwell.capture.wire.Sentence.Levels;
 import java.util.Collection;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.result.ResultIterable;
-import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** What boards said, as they said it. Writing what is already there changes nothing. */
 public final class RawFacts {
@@ -79,24 +81,28 @@ public final class RawFacts {
   }
 
   public void edges(long board, int boot, Collection<Edge> edges) {
-    PreparedBatch batch =
-        handle.prepareBatch(
-            """
-            INSERT INTO edge SELECT :board, :boot, :number, :gate, :kind, :ticks, :late
-            WHERE NOT EXISTS (SELECT 1 FROM edge
-              WHERE board_id = :board AND boot = :boot AND number = :number)""");
+    Set<Integer> known = known(board, boot, edges);
     for (Edge edge : edges) {
-      batch
-          .bind("board", board)
-          .bind("boot", boot)
-          .bind("number", edge.number())
-          .bind("gate", edge.gate().name())
-          .bind("kind", String.valueOf(edge.kind().letter()))
-          .bind("ticks", edge.ticks() & MASK32)
-          .bind("late", edge.lateTicks())
-          .add();
+      if (!known.contains(edge.number())) {
+        Insert.row(
+            handle,
+            "INSERT INTO edge VALUES (?, ?, ?, ?, ?, ?, ?)",
+            board,
+            boot,
+            edge.number(),
+            edge.gate().name(),
+            String.valueOf(edge.kind().letter()),
+            edge.ticks() & MASK32,
+            edge.lateTicks());
+      }
     }
-    batch.execute();
+  }
+
+  private Set<Integer> known(long board, int boot, Collection<Edge> edges) {
+    IntSummaryStatistics numbers = edges.stream().mapToInt(Edge::number).summaryStatistics();
+    return edges(board, boot, numbers.getMin(), numbers.getMax()).stream()
+        .map(StoredEdge::number)
+        .collect(Collectors.toSet());
   }
 
   public Optional<StoredEdge> edge(long board, int boot, int number) {
@@ -144,22 +150,41 @@ public final class RawFacts {
    * @param micros when it came, in microseconds of its stretch of listening
    */
   public void heartbeat(long board, long listening, Heartbeat beat, long micros) {
-    handle
-        .createUpdate(
-            """
-            INSERT INTO heartbeat
-            SELECT :board, :boot, :ticks48, :listening, :micros, :queued, :bytes, :edges, :merged, :dropped,
-              :blockedA, :blockedB, :lightA, :lightB, :supplyMv, :chipCentiC, :airCentiC, :humidityCentiPercent
-            WHERE NOT EXISTS (SELECT 1 FROM heartbeat
-              WHERE board_id = :board AND boot = :boot AND ticks48 = :ticks48)""")
-        .bind("board", board)
-        .bind("listening", listening)
-        .bind("micros", micros)
-        .bind("blockedA", beat.levels().map(Levels::blockedA))
-        .bind("blockedB", beat.levels().map(Levels::blockedB))
-        .bindMethods(beat)
-        .bindMethods(beat.surroundings())
-        .execute();
+    if (isKnown(board, beat)) {
+      return;
+    }
+    Insert.row(
+        handle,
+        "INSERT INTO heartbeat VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        board,
+        beat.boot(),
+        beat.ticks48(),
+        listening,
+        micros,
+        beat.queued(),
+        beat.bytes(),
+        beat.edges(),
+        beat.merged(),
+        beat.dropped(),
+        beat.levels().map(Levels::blockedA),
+        beat.levels().map(Levels::blockedB),
+        beat.surroundings().lightA(),
+        beat.surroundings().lightB(),
+        beat.surroundings().supplyMv(),
+        beat.surroundings().chipCentiC(),
+        beat.surroundings().airCentiC(),
+        beat.surroundings().humidityCentiPercent());
+  }
+
+  private boolean isKnown(long board, Heartbeat beat) {
+    return handle
+        .createQuery(
+            "SELECT EXISTS (SELECT 1 FROM heartbeat WHERE board_id = ? AND boot = ? AND ticks48 = ?)")
+        .bind(0, board)
+        .bind(1, beat.boot())
+        .bind(2, beat.ticks48())
+        .mapTo(boolean.class)
+        .one();
   }
 
   /** Whether this very beat is stored. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
-import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
 /** Outings, and the ends within them. They begin by themselves with a shot that counts. */
 public final class Sessions {
@@ -18,9 +17,17 @@ public final class Sessions {
 
   private static final String BY_A_SHOT = "a shot";
 
-  private static final RowMapper<Session> SESSION = ConstructorMapper.of(Session.class);
+  private static final RowMapper<Session> SESSION =
+      (row, context) ->
+          new Session(
+              row.getLong("id"),
+              row.getString("station"),
+              row.getString("name"),
+              Instant.ofEpochMilli(row.getLong("started_ms")));
 
-  private static final RowMapper<LastShot> LAST_SHOT = ConstructorMapper.of(LastShot.class);
+  private static final RowMapper<LastShot> LAST_SHOT =
+      (row, context) ->
+          new LastShot(Instant.ofEpochMilli(row.getLong("fired_ms")), row.getInt("end_number"));
 
   private final Handle handle;
 
@@ -81,16 +88,13 @@ public final class Sessions {
   }
 
   public long begin(String station, Instant started, String date, String by) {
-    return handle
-        .createUpdate(
-            "INSERT INTO session (station, name, started_ms, begun_by) VALUES (?, ?, ?, ?)")
-        .bind(0, station)
-        .bind(1, freeName(date))
-        .bind(2, started)
-        .bind(3, by)
-        .executeAndReturnGeneratedKeys()
-        .mapTo(long.class)
-        .one();
+    return Insert.returning(
+        handle,
+        "INSERT INTO session (station, name, started_ms, begun_by) VALUES (?, ?, ?, ?) RETURNING id",
+        station,
+        freeName(date),
+        started,
+        by);
   }
 
   private String freeName(String date) {

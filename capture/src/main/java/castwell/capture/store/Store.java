@@ -159,11 +159,14 @@ public final class Store implements AutoCloseable {
   }
 
   /**
-   * Reads one consistent state.
+   * Reads one consistent state; within {@link #write} what that has written so far.
    *
    * @throws StoreUnavailable when the machine doesn't let it
    */
   public <T> T read(Function<Transaction, T> work) {
+    if (writing.isHeldByCurrentThread()) {
+      return write(work);
+    }
     Optional<Handle> handle = Optional.ofNullable(readers.poll());
     try {
       handle = Optional.of(handle.orElseGet(jdbi::open));

@@ -53,18 +53,17 @@ public final class Tags {
   }
 
   public void tagShot(long passageId, Pair tags, Instant at, String by, String why) {
-    handle
-        .createUpdate(
-            """
-            INSERT INTO shot_tag (passage_id, bow_id, arrow_id, at_ms, tagged_by, why)
-            VALUES (?, ?, ?, ?, ?, ?)""")
-        .bind(0, passageId)
-        .bind(1, tags.bowId())
-        .bind(2, tags.arrowId())
-        .bind(3, at)
-        .bind(4, by)
-        .bind(5, why)
-        .execute();
+    Insert.row(
+        handle,
+        """
+        INSERT INTO shot_tag (passage_id, bow_id, arrow_id, at_ms, tagged_by, why)
+        VALUES (?, ?, ?, ?, ?, ?)""",
+        passageId,
+        tags.bowId(),
+        tags.arrowId(),
+        at,
+        by,
+        why);
   }
 
   /** A shot's tags in force, if it was ever tagged. */

@@ -84,7 +84,8 @@ public final class RangeBench implements AutoCloseable {
               header.gatesFromBowM().orElse(GATES.gatesFromBowM()),
               GATES.oscillator());
       desk.calibrateUnlessSaid(header.name(), header.started(), gates, "recording");
-      return new Replay(store, SETTINGS, desk).replay(header.name(), recording, micros -> {});
+      return new Replay(store, SETTINGS, desk)
+          .replay(header.name(), recording, Replay.Pace.asFastAsItGoes(micros -> {}));
     }
   }
 

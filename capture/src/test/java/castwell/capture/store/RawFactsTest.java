@@ -77,9 +77,8 @@ class RawFactsTest {
               Sessions.Place place = t.sessions().place(Rows.STATION, Rows.NOON, true, Rows.DATE);
               long calibration = Rows.calibrationInForce(t, Rows.NOON);
               long listening = Rows.listening(t);
-              long id =
-                  t.passages().insert(Rows.row(board, 5, Rows.NOON, place, calibration, listening));
-              return t.passages().byId(id).orElseThrow();
+              return t.passages()
+                  .insert(Rows.row(board, 5, Rows.NOON, place, calibration, listening));
             });
     assertThat(store.read(t -> t.passages().together(half)).lostEdges()).containsExactly(5);
   }

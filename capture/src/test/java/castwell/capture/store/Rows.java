@@ -47,7 +47,8 @@ public final class Rows {
     long calibration = calibrationInForce(t, fired);
     t.raw().edges(board, BOOT, edges(firstEdge));
     Sessions.Place place = t.sessions().place(STATION, fired, clean, DATE);
-    long id = t.passages().insert(row(board, firstEdge, fired, place, calibration, listening(t)));
+    long id =
+        t.passages().insert(row(board, firstEdge, fired, place, calibration, listening(t))).id();
     t.figures().put(figure(id, calibration, 50, clean));
     return t.passages().byId(id).orElseThrow();
   }

@@ -4,6 +4,7 @@ import castwell.analysis.speed.Calibration;
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Replay;
+import castwell.capture.daemon.Replay.Pace;
 import castwell.capture.device.BadRecording;
 import castwell.capture.device.Recording;
 import castwell.capture.device.RecordingHeader;
@@ -68,19 +69,21 @@ final class ReplayCommand implements Callable<Integer> {
     }
     desk.calibrateUnlessSaid(station, header.started(), gates, "recording");
     try (Progress progress = new Progress(file.getFileName().toString(), recording.sizeBytes())) {
-      long began = System.nanoTime();
-      new Replay(store, settings.capture(), desk)
-          .replay(
-              station,
-              recording,
-              micros -> {
-                progress.reached(recording.bytesRead());
-                if (pace) {
-                  long due = began + TimeUnit.MICROSECONDS.toNanos(micros);
-                  TimeUnit.NANOSECONDS.sleep(Math.max(0, due - System.nanoTime()));
-                }
-              });
+      Runnable reached = () -> progress.reached(recording.bytesRead());
+      new Replay(store, settings.capture(), desk).replay(station, recording, pace(reached));
     }
+  }
+
+  private Pace pace(Runnable reached) {
+    long began = System.nanoTime();
+    return pace
+        ? Pace.ofTheRecording(
+            micros -> {
+              reached.run();
+              long due = began + TimeUnit.MICROSECONDS.toNanos(micros);
+              TimeUnit.NANOSECONDS.sleep(Math.max(0, due - System.nanoTime()));
+            })
+        : Pace.asFastAsItGoes(micros -> reached.run());
   }
 
   private static Calibration gates(RecordingHeader header, Calibration otherwise) {

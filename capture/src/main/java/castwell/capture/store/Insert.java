@@ -1,0 +1,78 @@
+package castwell.capture.store;
+
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
+
+/**
+ * Rows written by JDBC alone. Every passage writes nine of them, and jdbi takes several times as
+ * long to bind one as SQLite to store it.
+ */
+final class Insert {
+  private Insert() {}
+
+  static void row(Handle handle, String sql, Object... values) {
+    use(handle, sql, values, PreparedStatement::executeUpdate);
+  }
+
+  /**
+   * @param sql which returns one number
+   */
+  static long returning(Handle handle, String sql, Object... values) {
+    return use(
+        handle,
+        sql,
+        values,
+        statement -> {
+          try (ResultSet row = statement.executeQuery()) {
+            row.next();
+            return row.getLong(1);
+          }
+        });
+  }
+
+  @FunctionalInterface
+  private interface Use<T> {
+    T of(PreparedStatement statement) throws SQLException;
+  }
+
+  private static <T> T use(Handle handle, String sql, Object[] values, Use<T> use) {
+    KeptStatements kept = (KeptStatements) handle.getStatementBuilder();
+    try {
+      PreparedStatement statement = kept.take(handle.getConnection(), sql);
+      try {
+        for (int i = 0; i < values.length; i++) {
+          statement.setObject(i + 1, plain(values[i]));
+        }
+        return use.of(statement);
+      } finally {
+        kept.giveBack(statement);
+      }
+    } catch (SQLException e) {
+      throw new UnableToExecuteStatementException(e, null);
+    }
+  }
+
+  /** As SQLite has it; null where a value isn't known. */
+  private static Object plain(Object value) {
+    if (value instanceof OptionalDouble optional) {
+      return optional.isPresent() ? optional.getAsDouble() : null;
+    } else if (value instanceof OptionalLong optional) {
+      return optional.isPresent() ? optional.getAsLong() : null;
+    } else if (value instanceof OptionalInt optional) {
+      return optional.isPresent() ? optional.getAsInt() : null;
+    } else if (value instanceof Optional<?> optional) {
+      return optional.map(Insert::plain).orElse(null);
+    } else if (value instanceof Instant instant) {
+      return instant.toEpochMilli();
+    }
+    return value;
+  }
+}
