@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
@@ -223,6 +224,34 @@ public final class Sessions {
         .bind(0, sessionId)
         .mapTo(String.class)
         .list();
+  }
+
+  /** In which a bow was shot, by the tags in force, the first first. */
+  public List<String> ofBow(long bowId) {
+    return handle
+        .createQuery(
+            """
+            SELECT session.name FROM shot_tag JOIN passage ON passage.id = passage_id
+            JOIN session ON session.id = session_id
+            WHERE bow_id = ? AND part_of IS NULL
+              AND shot_tag.id = (SELECT max(id) FROM shot_tag AS last WHERE last.passage_id = passage.id)
+            GROUP BY session.id ORDER BY min(fired_ms), session.id""")
+        .bind(0, bowId)
+        .mapTo(String.class)
+        .list();
+  }
+
+  /** How far from the bow the middle between its gates stood, on average over its shots. */
+  public OptionalDouble gatesFromBowM(String name) {
+    return handle
+        .createQuery(
+            """
+            SELECT avg(gates_from_bow_m + spacing_m / 2) AS middle_m FROM passage
+            JOIN session ON session.id = session_id JOIN calibration ON calibration.id = calibration_id
+            WHERE session.name = ? AND part_of IS NULL""")
+        .bind(0, name)
+        .map((row, context) -> Columns.optional(row, "middle_m"))
+        .one();
   }
 
   /** Those of that name, and those begun in a time. */

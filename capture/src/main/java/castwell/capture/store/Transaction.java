@@ -83,6 +83,10 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  public BriefShots briefShots() {
+    return new BriefShots(handle);
+  }
+
   public StationBeats beats() {
     return new StationBeats(handle);
   }

@@ -6,17 +6,17 @@ import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetAside;
 import castwell.analysis.cell.SetUp;
 import castwell.capture.export.ShotColumns;
-import castwell.capture.store.Shot;
+import castwell.capture.store.BriefShots.Brief;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** The store's shots as the bow's arithmetic takes them in: by session and cell. */
 final class CellReader {
@@ -28,6 +28,8 @@ final class CellReader {
 
   private final Transaction transaction;
   private final ZoneId zone;
+  private final Map<Long, List<BowState>> states = new HashMap<>();
+  private final Map<Long, Arrow> arrows = new HashMap<>();
 
   /** Two bows of one report often shot in the same sessions. */
   private final Map<String, SessionCells> read = new HashMap<>();
@@ -35,20 +37,19 @@ final class CellReader {
   CellReader(Transaction transaction, ZoneId zone) {
     this.transaction = transaction;
     this.zone = zone;
+    transaction.rack().arrows().forEach(arrow -> arrows.put(arrow.id(), arrow));
   }
 
   /** Every session in which the bow was shot, with all that was shot there. */
   List<SessionCells> ofBow(long bowId) {
-    Set<String> sessions = new LinkedHashSet<>();
-    transaction.shots().ofBow(bowId).forEach(shot -> sessions.add(shot.session()));
-    return sessions.stream().map(this::ofSession).toList();
+    return transaction.sessions().ofBow(bowId).stream().map(this::ofSession).toList();
   }
 
   /** The cells of every session there is, strays set aside. */
   List<Cell> all() {
-    Map<String, List<Shot>> sessions = new LinkedHashMap<>();
+    Map<String, List<Brief>> sessions = new LinkedHashMap<>();
     transaction
-        .shots()
+        .briefShots()
         .each(shot -> sessions.computeIfAbsent(shot.session(), s -> new ArrayList<>()).add(shot));
     return sessions.entrySet().stream()
         .map(session -> SessionCells.of(session.getKey(), cells(session.getValue())))
@@ -58,16 +59,13 @@ final class CellReader {
 
   SessionCells ofSession(String session) {
     return read.computeIfAbsent(
-        session, s -> SessionCells.of(s, cells(transaction.shots().ofSession(s))));
+        session, s -> SessionCells.of(s, cells(transaction.briefShots().ofSession(s))));
   }
 
-  /** What has no bow or no arrow belongs to no cell. */
-  private List<Cell> cells(List<Shot> shots) {
-    Map<CellName, List<Shot>> groups = new LinkedHashMap<>();
-    for (Shot shot : shots) {
-      if (shot.bow().isPresent() && shot.arrow().isPresent()) {
-        groups.computeIfAbsent(name(shot), name -> new ArrayList<>()).add(shot);
-      }
+  private List<Cell> cells(List<Brief> shots) {
+    Map<CellName, List<Brief>> groups = new LinkedHashMap<>();
+    for (Brief shot : shots) {
+      groups.computeIfAbsent(name(shot), name -> new ArrayList<>()).add(shot);
     }
     return groups.entrySet().stream()
         .map(group -> cell(group.getKey(), group.getValue()))
@@ -75,56 +73,66 @@ final class CellReader {
         .toList();
   }
 
-  private CellName name(Shot shot) {
-    var bow = shot.bow().orElseThrow();
+  private CellName name(Brief shot) {
+    BowState state = state(shot);
     return new CellName(
-        bow.bow(),
-        ShotColumns.stateName(bow.since(), zone),
-        shot.arrow().orElseThrow().name(),
+        state.bow(),
+        ShotColumns.stateName(state.since(), zone),
+        arrows.get(shot.arrowId()).name(),
         shot.session());
   }
 
-  private static Cell cell(CellName name, List<Shot> shots) {
-    List<CellShot> counting = new ArrayList<>();
-    List<SetAside> aside = new ArrayList<>();
-    for (Shot shot : shots) {
-      if (shot.counts() && shot.figure().speedMps().isPresent()) {
-        counting.add(cellShot(shot));
-      } else {
-        aside.add(new SetAside(shot.shotId(), shot.reason()));
-      }
-    }
-    double massKg = shots.get(0).arrow().orElseThrow().massKg();
-    return new Cell(name, massKg, setUp(shots), counting, aside);
+  /** The bow as it was then; before its first state it is taken as in that. */
+  private BowState state(Brief shot) {
+    List<BowState> all = states.computeIfAbsent(shot.bowId(), transaction.rack()::states);
+    return all.stream()
+        .filter(state -> !state.since().isAfter(shot.fired()))
+        .reduce((first, second) -> second)
+        .orElse(all.get(0));
   }
 
-  private static CellShot cellShot(Shot shot) {
+  private Cell cell(CellName name, List<Brief> shots) {
+    List<CellShot> counting = new ArrayList<>();
+    List<SetAside> aside = new ArrayList<>();
+    for (Brief shot : shots) {
+      if (shot.counts() && shot.speedMps().isPresent()) {
+        counting.add(cellShot(shot));
+      } else {
+        aside.add(new SetAside(shot.shotId(), reason(shot)));
+      }
+    }
+    return new Cell(
+        name, arrows.get(shots.get(0).arrowId()).massKg(), setUp(shots), counting, aside);
+  }
+
+  private String reason(Brief shot) {
+    return transaction.shots().byPassage(shot.passageId()).orElseThrow().reason();
+  }
+
+  private static CellShot cellShot(Brief shot) {
     return new CellShot(
         shot.shotId(),
         shot.fired().toEpochMilli() / 1e3,
-        shot.figure().speedMps().orElseThrow(),
-        shot.figure().speedUOwnMps().orElse(0),
+        shot.speedMps().orElseThrow(),
+        shot.speedUOwnMps(),
         shot.judgedByPerson());
   }
 
   /** The gates of the cell's last shot with a speed stand for all of them. */
-  private static SetUp setUp(List<Shot> shots) {
+  private static SetUp setUp(List<Brief> shots) {
     return shots.stream()
-        .filter(shot -> shot.figure().speedMps().isPresent())
+        .filter(shot -> shot.speedMps().isPresent())
         .reduce((first, second) -> second)
         .map(
             shot ->
-                new SetUp(
-                    setUpName(shot),
-                    shot.figure().speedUCommonMps().orElse(0)
-                        / shot.figure().speedMps().orElseThrow()))
+                new SetUp(setUpName(shot), shot.speedUCommonMps() / shot.speedMps().orElseThrow()))
         .orElse(new SetUp("none", 0));
   }
 
   /** Whether a display read on two days stood in one place isn't known: each session is its own. */
-  private static String setUpName(Shot shot) {
-    return shot.byGates().isPresent()
-        ? shot.station() + ", calibration " + shot.figure().calibrationId()
+  private static String setUpName(Brief shot) {
+    return shot.calibrationId().isPresent()
+        ? shot.station() + ", calibration " + shot.calibrationId().getAsLong()
         : "by hand, " + shot.session();
   }
 }

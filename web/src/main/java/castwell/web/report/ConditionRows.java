@@ -10,7 +10,6 @@ import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
 import castwell.capture.store.Rack.BowState;
-import castwell.capture.store.Shot;
 import castwell.capture.store.Weather.Air;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,11 +49,7 @@ final class ConditionRows {
   private static Conditions conditions(Shelf shelf, Day day, BowState state) {
     String session = day.sessions().iterator().next();
     Air air = shelf.transaction().weather().ofSession(session);
-    OptionalDouble gates =
-        shelf.transaction().shots().ofSession(session).stream()
-            .flatMap(shot -> shot.byGates().stream())
-            .mapToDouble(Shot.ByGates::middleFromBowM)
-            .average();
+    OptionalDouble gates = shelf.transaction().sessions().gatesFromBowM(session);
     return new Conditions(
         gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
   }
