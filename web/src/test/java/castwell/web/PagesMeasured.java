@@ -1,16 +1,10 @@
 package castwell.web;
 
-import castwell.capture.store.ManyShots;
-import castwell.capture.store.Store;
-import castwell.web.report.CellLedger;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -26,7 +20,6 @@ import org.junit.jupiter.api.Test;
 class PagesMeasured {
   private static final int WARM_UP = 5;
   private static final int TIMES = 9;
-  private static final long SEED = 4711;
 
   private static final List<String> PAGES =
       List.of(
@@ -54,7 +47,7 @@ class PagesMeasured {
             .toList();
     Map<String, List<Double>> rows = new LinkedHashMap<>();
     for (int shots : sizes) {
-      try (Served served = Served.withoutBoard(folder(shots), "range")) {
+      try (Served served = Served.withoutBoard(MeasuredStore.of(shots), "range")) {
         for (String page : PAGES) {
           double ms = median(served, page.replace("LAST", last(served)));
           rows.computeIfAbsent(page, p -> new ArrayList<>()).add(ms);
@@ -72,19 +65,6 @@ class PagesMeasured {
                     + " | "
                     + String.join(" | ", times.stream().map(ms -> "%.1f".formatted(ms)).toList())
                     + " |"));
-  }
-
-  /** Made once and kept; 0 shots of an empty rack. */
-  private static Path folder(int shots) throws IOException {
-    Path folder = Path.of("target", "many-shots", String.valueOf(shots));
-    if (!Files.exists(folder)) {
-      Files.createDirectories(folder);
-      ManyShots.fill(folder, shots, SEED);
-      try (Store store = Store.open(folder)) {
-        CellLedger.make(store, ZoneId.systemDefault(), () -> false);
-      }
-    }
-    return folder;
   }
 
   private static String last(Served served) {

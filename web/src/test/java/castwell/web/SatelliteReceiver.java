@@ -26,7 +26,7 @@ final class SatelliteReceiver implements AutoCloseable {
   private SatelliteReceiver() throws IOException {
     int port = freePort();
     daemon =
-        new ProcessBuilder("gpsd", "-N", "-n", "-S", String.valueOf(port), line.port().toString())
+        new ProcessBuilder("/usr/sbin/gpsd", "-N", "-n", "-S", String.valueOf(port), line.port().toString())
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
