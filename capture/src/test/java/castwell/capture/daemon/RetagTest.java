@@ -56,7 +56,7 @@ class RetagTest {
     retag("short", "slip");
     assertThat(shot().counts()).isFalse();
     assertThat(shot().figure().verdict()).isEqualTo("not-the-tagged-length");
-    assertThat(shot().reason()).contains("720 mm").contains("600 mm");
+    assertThat(shot().reasons().toString()).contains("0.72").contains("0.6000 m");
     retag("fits", "slip again");
     assertThat(shot().counts()).isTrue();
     retag("unmeasured", "");

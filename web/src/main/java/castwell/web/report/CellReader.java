@@ -8,6 +8,7 @@ import castwell.analysis.cell.SetUp;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
+import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -91,7 +92,7 @@ final class CellReader {
       if (shot.counts() && shot.figure().speedMps().isPresent()) {
         counting.add(cellShot(shot));
       } else {
-        aside.add(new SetAside(shot.shotId(), shot.reason()));
+        aside.add(new SetAside(shot.shotId(), Speech.TRADE.say(shot.reasons())));
       }
     }
     double massKg = shots.get(0).arrow().orElseThrow().massKg();

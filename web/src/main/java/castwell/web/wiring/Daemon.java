@@ -25,6 +25,7 @@ import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
+import castwell.web.text.Speech;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -169,6 +170,7 @@ public final class Daemon implements AutoCloseable {
             desk,
             told,
             settings.capture().zone(),
+            Speech.TRADE,
             Version.TEXT,
             clock,
             System::nanoTime);

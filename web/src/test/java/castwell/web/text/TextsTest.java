@@ -51,9 +51,14 @@ class TextsTest {
           new Advice.TooFewShots(2));
 
   private static Set<String> in(Pattern pattern) throws IOException {
-    try (Stream<Path> files = Files.walk(Path.of("src/main"))) {
-      return in(files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList(), pattern);
+    Set<String> found = new TreeSet<>();
+    for (String module : List.of("../analysis", "../capture", ".")) {
+      try (Stream<Path> files = Files.walk(Path.of(module, "src/main"))) {
+        found.addAll(
+            in(files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList(), pattern));
+      }
     }
+    return found;
   }
 
   /** What a pattern's first group is, wherever it is found in these files. */
