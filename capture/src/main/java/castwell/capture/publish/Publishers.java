@@ -48,7 +48,7 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
               store,
               payloads,
               told,
-              new TagWishes(station, desk),
+              new TagWishes(station, desk, wording),
               clock,
               nanos));
     }

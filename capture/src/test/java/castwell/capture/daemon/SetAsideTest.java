@@ -98,7 +98,7 @@ class SetAsideTest {
     for (Decided decided : new Decided[] {Decided.SET_ASIDE, Decided.BROUGHT_BACK}) {
       assertThatThrownBy(() -> decide(0, decided, "  "))
           .isInstanceOf(Refused.class)
-          .hasMessage("Setting a shot aside or bringing it back needs a reason: say why.");
+          .hasMessage("refused.no_reason");
     }
     assertThat(shot(0).counts()).isTrue();
   }

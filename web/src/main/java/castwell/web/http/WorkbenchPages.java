@@ -132,7 +132,7 @@ final class WorkbenchPages {
       return maker.apply(asked);
     } catch (Refused refused) {
       ctx.status(Problems.status(refused));
-      return TroublePage.of(asked, refused.getMessage());
+      return TroublePage.of(asked, asked.speech().say(refused.phrase()));
     }
   }
 
