@@ -33,9 +33,10 @@ public final class English {
     }
     for (int i = 0; i < phrase.values().size(); i++) {
       Object value = phrase.values().get(i);
+      String said = value instanceof Phrase inner ? say(inner) : String.valueOf(value);
       text =
-          text.replace(
-              "{" + i + "}", value instanceof Phrase inner ? say(inner) : String.valueOf(value));
+          text.replace("{" + i + "}", said)
+              .replaceAll("\\{" + i + "\\|([^|}]*)\\|([^|}]*)}", said.equals("1") ? "$1" : "$2");
     }
     return text;
   }

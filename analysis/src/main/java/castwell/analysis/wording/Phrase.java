@@ -21,6 +21,11 @@ public record Phrase(String key, List<Object> values) {
     return new Phrase(key, List.of(values));
   }
 
+  /** Somebody's own words, or a sentence made before. */
+  public static Phrase asIs(String words) {
+    return of("as_is", words);
+  }
+
   /** To be kept, and read again; its values hold neither other phrases nor a bar. */
   public String written() {
     return Stream.concat(Stream.of(key), values.stream().map(String::valueOf))

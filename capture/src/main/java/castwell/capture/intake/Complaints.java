@@ -18,7 +18,7 @@ final class Complaints {
       try {
         work.accept(thing);
       } catch (CantRead e) {
-        lines.add(new BadLine(line.applyAsInt(thing), Phrase.of("verdict.words", e.getMessage())));
+        lines.add(new BadLine(line.applyAsInt(thing), Phrase.of("as_is", e.getMessage())));
       } catch (Refused e) {
         lines.add(new BadLine(line.applyAsInt(thing), e.phrase()));
       }

@@ -93,7 +93,7 @@ public record Figure(
   public List<Phrase> reasons() {
     return reason
         .lines()
-        .map(line -> line.startsWith(RULES) ? Phrase.read(line) : Phrase.of("verdict.words", line))
+        .map(line -> line.startsWith(RULES) ? Phrase.read(line) : Phrase.of("as_is", line))
         .toList();
   }
 }

@@ -89,6 +89,6 @@ public record Shot(
     if (words.isEmpty()) {
       return Phrase.of("verdict.set_aside");
     }
-    return Phrase.of(words.endsWith(".") ? "verdict.words" : "verdict.set_aside_because", words);
+    return Phrase.of(words.endsWith(".") ? "as_is" : "verdict.set_aside_because", words);
   }
 }

@@ -128,7 +128,7 @@ class ShotIntakeTest {
     "no, , windy, verdict.set_aside_because|windy",
     "0, , , verdict.set_aside_because|set aside in paper.csv",
     "FALSE, Set aside: short draw., , verdict.set_aside_because|short draw",
-    "false, Too slow for an arrow., , verdict.words|Too slow for an arrow."
+    "false, Too slow for an arrow., , as_is|Too slow for an arrow."
   })
   void whatDoesntCountIsSetAsideWithItsReason(
       String counts, String reason, String note, String told) {

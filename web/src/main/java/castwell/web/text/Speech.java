@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 /** How one person is spoken to: in a language, in units of their choice. */
 public record Speech(Texts texts, UnitSystem units) implements Wording {
   /** Of what has no reader yet: files, messages, the command line. */
-  public static final Speech TRADE = new Speech(Texts.english(), UnitSystem.TRADE);
+  public static final Speech TRADE = new Speech(Texts.chosen(), UnitSystem.TRADE);
 
   private static final int READ = 6;
 

@@ -160,7 +160,7 @@ public final class Daemon implements AutoCloseable {
         new Told(
             station -> link(capture, station),
             // Without the broker: it is asked of those who are told over it.
-            new HealthView(checkup(settings, stations, capture, List::of))::of,
+            new HealthView(checkup(settings, stations, capture, List::of), Speech.TRADE)::of,
             PlanView.of(store));
     Publishers publishers =
         new Publishers(

@@ -39,6 +39,7 @@ class TextsTest {
               "calibration\\.(agrees|differs|cant_tell)",
               "bow\\.(momentum|energy|share)_(title|told)",
               "refused\\.word_(start|skip|repeat|back|pause|resume|end)",
+              "health\\.oscillator_(crystal|resonator)",
               "report\\.advice\\..*",
               "report\\.reach\\..*",
               "report\\.rework\\.(moved|gates|temperature|moisture|string)_.*"));
