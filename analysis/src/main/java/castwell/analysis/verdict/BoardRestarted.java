@@ -7,9 +7,7 @@ final class BoardRestarted implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {
     return evidence.passage().boardRestarted()
-        ? Optional.of(
-            new Reason(
-                "board-restarted", "The board restarted while this was going through the gates."))
+        ? Optional.of(Reason.of("board-restarted", "verdict.board_restarted"))
         : Optional.empty();
   }
 }

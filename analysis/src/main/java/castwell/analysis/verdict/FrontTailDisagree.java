@@ -3,6 +3,7 @@ package castwell.analysis.verdict;
 import castwell.analysis.speed.Measurement;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
 /**
@@ -27,13 +28,11 @@ final class FrontTailDisagree implements Rule {
     double allowedMps = sigmas * difference.standardUncertainty(Kind.OWN);
     return Math.abs(difference.value()) > allowedMps
         ? Optional.of(
-            new Reason(
+            Reason.of(
                 "front-tail-disagree",
-                "Its front says "
-                    + Words.speed(front.value())
-                    + " and its tail "
-                    + Words.speed(tail.value())
-                    + ", which is too far apart for one object."))
+                "verdict.front_tail",
+                Amount.speed(front.value()),
+                Amount.speed(tail.value())))
         : Optional.empty();
   }
 }

@@ -2,10 +2,12 @@ package castwell.analysis.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Edges that the board stamped never reached the host. */
 final class LostEdges implements Rule {
   private static final String CODE = "lost-edges";
+  private static final int NAMED_AT_MOST = 6;
 
   @Override
   public Optional<Reason> judge(Evidence evidence) {
@@ -13,13 +15,23 @@ final class LostEdges implements Rule {
     if (lost.isEmpty()) {
       return evidence.passage().edgesDropped() ? Optional.of(dropped()) : Optional.empty();
     }
-    String verb = lost.size() == 1 ? " was" : " were";
-    return Optional.of(
-        new Reason(CODE, "On the way from the board, " + Words.edges(lost) + verb + " lost."));
+    return Optional.of(told(lost));
+  }
+
+  private static Reason told(List<Integer> lost) {
+    int first = lost.get(0);
+    if (lost.size() == 1) {
+      return Reason.of(CODE, "verdict.lost_edge", first);
+    }
+    return lost.size() > NAMED_AT_MOST
+        ? Reason.of(CODE, "verdict.lost_many", lost.size(), first, lost.get(lost.size() - 1))
+        : Reason.of(
+            CODE,
+            "verdict.lost_edges",
+            lost.stream().map(String::valueOf).collect(Collectors.joining(", ")));
   }
 
   private static Reason dropped() {
-    return new Reason(
-        CODE, "More edges came at once than the board can tell, and it had to drop some.");
+    return Reason.of(CODE, "verdict.dropped_edges");
   }
 }

@@ -15,7 +15,6 @@ final class MergedEdges implements Rule {
   }
 
   private static Reason reason(Edge edge) {
-    return new Reason(
-        "merged-edges", "Two edges at gate " + edge.gate() + " fell together and got one stamp.");
+    return Reason.of("merged-edges", "verdict.merged", edge.gate());
   }
 }

@@ -4,6 +4,7 @@ import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
+import castwell.analysis.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,25 +19,23 @@ final class MissingEdge implements Rule {
     if (!bothGates || evidence.isPartlyLost()) {
       return Optional.empty();
     }
-    List<String> missing =
+    List<Phrase> missing =
         Stream.of(Gate.values()).flatMap(gate -> missing(passage, gate).stream()).toList();
-    return missing.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Reason("missing-edge", String.join("; ", missing) + "."));
+    return missing.isEmpty() ? Optional.empty() : Optional.of(new Reason("missing-edge", missing));
   }
 
-  private static List<String> missing(Passage passage, Gate gate) {
+  private static List<Phrase> missing(Passage passage, Gate gate) {
     boolean merged =
         passage.edges().stream()
             .anyMatch(edge -> edge.gate() == gate && edge.kind() == EdgeKind.MERGED);
-    List<String> missing = new ArrayList<>();
+    List<Phrase> missing = new ArrayList<>();
     // A merged stamp may hold the very edge that seems to be missing.
     if (!merged) {
       if (passage.front(gate).isEmpty()) {
-        missing.add("Gate " + gate + " never saw its front");
+        missing.add(Phrase.of("verdict.missing_front", gate));
       }
       if (passage.tail(gate).isEmpty()) {
-        missing.add("Gate " + gate + " never saw its tail");
+        missing.add(Phrase.of("verdict.missing_tail", gate));
       }
     }
     return missing;

@@ -1,9 +1,12 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
 /** Shorter or longer than any arrow. */
 final class NoArrowsLength implements Rule {
+  private static final String CODE = "no-arrows-length";
+
   @Override
   public Optional<Reason> judge(Evidence evidence) {
     Limits limits = evidence.limits();
@@ -20,14 +23,10 @@ final class NoArrowsLength implements Rule {
 
   private static Reason reason(double lengthM, Limits limits) {
     // A tail before its front gives a length below zero, which tells a reader nothing.
-    String found = lengthM > 0 ? "It is " + Words.length(lengthM) + " long" : "It has no length";
-    return new Reason(
-        "no-arrows-length",
-        found
-            + "; an arrow has between "
-            + Words.length(limits.shortestM())
-            + " and "
-            + Words.length(limits.longestM())
-            + ".");
+    Amount shortest = Amount.length(limits.shortestM());
+    Amount longest = Amount.length(limits.longestM());
+    return lengthM > 0
+        ? Reason.of(CODE, "verdict.no_arrows_length", shortest, longest, Amount.length(lengthM))
+        : Reason.of(CODE, "verdict.no_length", shortest, longest);
   }
 }

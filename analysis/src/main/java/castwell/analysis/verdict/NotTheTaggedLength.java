@@ -1,6 +1,7 @@
 package castwell.analysis.verdict;
 
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
 /** An arrow's length, and not that of the arrow that the tags name. */
@@ -18,13 +19,11 @@ final class NotTheTaggedLength implements Rule {
         .filter(length -> Math.abs(length.value() - taggedM) > allowedM(length, evidence.limits()))
         .map(
             length ->
-                new Reason(
+                Reason.of(
                     "not-the-tagged-length",
-                    "It is "
-                        + Words.length(length.value())
-                        + " long, but the tagged arrow has "
-                        + Words.length(taggedM)
-                        + "."));
+                    "verdict.not_the_tagged_length",
+                    Amount.length(length.value()),
+                    Amount.length(taggedM)));
   }
 
   private static double allowedM(Quantity length, Limits limits) {

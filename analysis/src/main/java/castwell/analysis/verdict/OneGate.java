@@ -14,6 +14,6 @@ final class OneGate implements Rule {
       return Optional.empty();
     }
     Gate blind = saw.get(0) == Gate.A ? Gate.B : Gate.A;
-    return Optional.of(new Reason("one-gate", "Gate " + blind + " never saw it."));
+    return Optional.of(Reason.of("one-gate", "verdict.one_gate", blind));
   }
 }

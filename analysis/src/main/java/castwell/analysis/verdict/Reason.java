@@ -1,9 +1,20 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.wording.Phrase;
+import java.util.List;
+
 /**
  * Why a passage does not count.
  *
  * @param code for programs, in kebab-case, one a rule
- * @param sentence for people: one plain sentence, figures in the trade's units
+ * @param told for people, a sentence each
  */
-public record Reason(String code, String sentence) {}
+public record Reason(String code, List<Phrase> told) {
+  public Reason {
+    told = List.copyOf(told);
+  }
+
+  static Reason of(String code, String key, Object... values) {
+    return new Reason(code, List.of(Phrase.of(key, values)));
+  }
+}

@@ -1,5 +1,6 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
 /** Faster than any arrow. */
@@ -13,12 +14,10 @@ final class TooFast implements Rule {
         .filter(speed -> speed.value() > fastestMps)
         .map(
             speed ->
-                new Reason(
+                Reason.of(
                     "too-fast",
-                    "At "
-                        + Words.speed(speed.value())
-                        + " it is too fast for an arrow; the fastest taken is "
-                        + Words.speed(fastestMps)
-                        + "."));
+                    "verdict.too_fast",
+                    Amount.speed(speed.value()),
+                    Amount.speed(fastestMps)));
   }
 }

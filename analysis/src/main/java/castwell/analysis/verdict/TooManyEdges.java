@@ -14,6 +14,8 @@ import java.util.stream.Stream;
  * after it since comparators bounce.
  */
 final class TooManyEdges implements Rule {
+  private static final String CODE = "too-many-edges";
+
   @Override
   public Optional<Reason> judge(Evidence evidence) {
     return Stream.of(Gate.values()).flatMap(gate -> judge(evidence, gate).stream()).findFirst();
@@ -29,8 +31,7 @@ final class TooManyEdges implements Rule {
             .filter(edge -> !is(edge, front) && !is(edge, tail))
             .toList();
     if (others.size() > evidence.limits().flutterEdges()) {
-      return Optional.of(
-          reason(gate, "Gate " + gate + " saw " + others.size() + " edges besides front and tail"));
+      return Optional.of(Reason.of(CODE, "verdict.too_many_edges", gate, others.size()));
     }
     OptionalDouble flutterTicks = flutterTicks(evidence);
     if (tail.isEmpty() || flutterTicks.isEmpty()) {
@@ -39,7 +40,7 @@ final class TooManyEdges implements Rule {
     return others.stream()
         .filter(edge -> Math.abs(edge.ticks() - tail.get().ticks()) > flutterTicks.getAsDouble())
         .findFirst()
-        .map(edge -> reason(gate, "Gate " + gate + " saw an edge far from the tail"));
+        .map(edge -> Reason.of(CODE, "verdict.edge_far_from_tail", gate));
   }
 
   private static boolean is(Edge edge, Optional<Edge> other) {
@@ -54,9 +55,5 @@ final class TooManyEdges implements Rule {
         .map(speed -> evidence.limits().flutterM() / speed.value() * evidence.tickRate().hz())
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
-  }
-
-  private static Reason reason(Gate gate, String found) {
-    return new Reason("too-many-edges", found + ", more than fluttering fletching explains.");
   }
 }

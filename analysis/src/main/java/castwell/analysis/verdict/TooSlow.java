@@ -1,5 +1,6 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
 /** Slower than any arrow. */
@@ -13,12 +14,10 @@ final class TooSlow implements Rule {
         .filter(speed -> speed.value() < slowestMps)
         .map(
             speed ->
-                new Reason(
+                Reason.of(
                     "too-slow",
-                    "At "
-                        + Words.speed(speed.value())
-                        + " it is too slow for an arrow; the slowest taken is "
-                        + Words.speed(slowestMps)
-                        + "."));
+                    "verdict.too_slow",
+                    Amount.speed(speed.value()),
+                    Amount.speed(slowestMps)));
   }
 }

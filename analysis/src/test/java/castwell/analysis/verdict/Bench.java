@@ -6,8 +6,10 @@ import castwell.analysis.speed.Flight;
 import castwell.analysis.speed.SpeedMeter;
 import castwell.analysis.speed.StampLatency;
 import castwell.analysis.speed.TickRate;
+import castwell.analysis.wording.Phrase;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Passages judged as they are: 609.6 mm between the gates, 2 MHz, default limits. */
 final class Bench {
@@ -34,12 +36,14 @@ final class Bench {
     return codes(Passages.of(edges));
   }
 
-  /** The first reason's sentence. */
-  static String sentence(Passage passage) {
-    return Judge.judge(evidence(passage)).reasons().get(0).sentence();
+  /** What is told of the first reason, before it is put into words. */
+  static String told(Passage passage) {
+    return Judge.judge(evidence(passage)).reasons().get(0).told().stream()
+        .map(Phrase::written)
+        .collect(Collectors.joining(" "));
   }
 
-  static String sentence(String edges) {
-    return sentence(Passages.of(edges));
+  static String told(String edges) {
+    return told(Passages.of(edges));
   }
 }

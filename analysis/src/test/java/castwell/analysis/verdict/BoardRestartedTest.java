@@ -16,7 +16,6 @@ class BoardRestartedTest {
 
     assertThat(Bench.codes(cut)).containsExactly("board-restarted");
     assertThat(Bench.codes(oneGateOnly)).containsExactly("board-restarted");
-    assertThat(Bench.sentence(cut))
-        .isEqualTo("The board restarted while this was going through the gates.");
+    assertThat(Bench.told(cut)).isEqualTo("verdict.board_restarted");
   }
 }

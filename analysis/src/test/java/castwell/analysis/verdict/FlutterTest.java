@@ -25,17 +25,13 @@ class FlutterTest {
   @Test
   void moreOftenThanFletchingCan() {
     assertThat(Bench.codes(fluttering(9, 0.15))).containsExactly("too-many-edges");
-    assertThat(Bench.sentence(fluttering(9, 0.15)))
-        .isEqualTo(
-            "Gate A saw 18 edges besides front and tail, more than fluttering fletching explains.");
+    assertThat(Bench.told(fluttering(9, 0.15))).isEqualTo("verdict.too_many_edges|A|18");
   }
 
   @Test
   void farFromTheTailIsNotFletching() {
     assertThat(Bench.codes(fluttering(1, 0.25))).containsExactly("too-many-edges");
-    assertThat(Bench.sentence(fluttering(1, 0.25)))
-        .isEqualTo(
-            "Gate A saw an edge far from the tail, more than fluttering fletching explains.");
+    assertThat(Bench.told(fluttering(1, 0.25))).isEqualTo("verdict.edge_far_from_tail|A");
   }
 
   @Test

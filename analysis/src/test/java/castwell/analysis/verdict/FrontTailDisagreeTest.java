@@ -23,10 +23,8 @@ class FrontTailDisagreeTest {
   void isTheLimitWhereTheScatterPutsIt() {
     assertThat(Bench.codes(tailLateBy(0.0078))).isEmpty();
     assertThat(Bench.codes(tailLateBy(0.0083))).containsExactly("front-tail-disagree");
-    assertThat(Bench.sentence(tailLateBy(0.02)))
-        .isEqualTo(
-            "Its front says 150.0 ft/s and its tail 145.2 ft/s, which is too far apart for one"
-                + " object.");
+    assertThat(Bench.told(tailLateBy(0.02)))
+        .isEqualTo("verdict.front_tail|45.7194 m/s|44.2669 m/s");
   }
 
   /** What front and tail share cannot part them, however uncertain it is. */

@@ -14,16 +14,14 @@ class LengthTest {
   void anInsectIsTooShortAndABranchTooLong() {
     assertThat(Bench.codes(new Flight(40, 0.0127).passage())).containsExactly("no-arrows-length");
     assertThat(Bench.codes(new Flight(40, 1.2).passage())).containsExactly("no-arrows-length");
-    assertThat(Bench.sentence(new Flight(40, 0.0127).passage()))
-        .isEqualTo(
-            "It is 13 mm (0.5 in) long; an arrow has between 500 mm (19.7 in) and 1000 mm (39.4"
-                + " in).");
+    assertThat(Bench.told(new Flight(40, 0.0127).passage()))
+        .isEqualTo("verdict.no_arrows_length|0.5000 m|1.0000 m|0.0127 m");
   }
 
   @Test
   void aTailBeforeItsFrontIsNoLength() {
     assertThat(Bench.codes("AC0 BC26667 AB32371 BB59038")).containsExactly("no-arrows-length");
-    assertThat(Bench.sentence("AC0 BC26667 AB32371 BB59038")).startsWith("It has no length;");
+    assertThat(Bench.told("AC0 BC26667 AB32371 BB59038")).startsWith("verdict.no_length|");
   }
 
   @Test

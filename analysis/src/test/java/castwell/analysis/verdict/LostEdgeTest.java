@@ -16,7 +16,7 @@ class LostEdgeTest {
         new Passage(Passages.edges("6:BB26667 7:AC32371 8:BC59038"), List.of(5), false);
 
     assertThat(Bench.codes(passage)).containsExactly("lost-edges");
-    assertThat(Bench.sentence(passage)).isEqualTo("On the way from the board, edge 5 was lost.");
+    assertThat(Bench.told(passage)).isEqualTo("verdict.lost_edge|5");
   }
 
   @Test
@@ -25,8 +25,7 @@ class LostEdgeTest {
         new Passage(Passages.edges("1:AB0 2:BB26667 3:AC32371 6:BC59038"), List.of(4, 5), false);
 
     assertThat(Bench.codes(passage)).containsExactly("lost-edges");
-    assertThat(Bench.sentence(passage))
-        .isEqualTo("On the way from the board, edges 4 and 5 were lost.");
+    assertThat(Bench.told(passage)).isEqualTo("verdict.lost_edges|4, 5");
   }
 
   @Test
@@ -34,7 +33,6 @@ class LostEdgeTest {
     Passage passage = new Passage(List.of(), IntStream.rangeClosed(11, 18).boxed().toList(), false);
 
     assertThat(Bench.codes(passage)).containsExactly("lost-edges");
-    assertThat(Bench.sentence(passage))
-        .isEqualTo("On the way from the board, 8 edges from 11 to 18 were lost.");
+    assertThat(Bench.told(passage)).isEqualTo("verdict.lost_many|8|11|18");
   }
 }

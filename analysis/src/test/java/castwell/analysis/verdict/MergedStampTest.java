@@ -9,8 +9,7 @@ class MergedStampTest {
   @Test
   void isNamedAndItsEdgesAreNotCalledUnseen() {
     assertThat(Bench.codes("AB0 BG26667 AC32371 BC59038")).containsExactly("merged-edges");
-    assertThat(Bench.sentence("AB0 BG26667 AC32371 BC59038"))
-        .isEqualTo("Two edges at gate B fell together and got one stamp.");
+    assertThat(Bench.told("AB0 BG26667 AC32371 BC59038")).isEqualTo("verdict.merged|B");
   }
 
   @Test

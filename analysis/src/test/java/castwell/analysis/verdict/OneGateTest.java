@@ -9,8 +9,8 @@ class OneGateTest {
   @Test
   void theOtherNeverSawIt() {
     assertThat(Bench.codes("AB0 AC32371")).containsExactly("one-gate");
-    assertThat(Bench.sentence("AB0 AC32371")).isEqualTo("Gate B never saw it.");
-    assertThat(Bench.sentence("BB0 BC32371")).isEqualTo("Gate A never saw it.");
+    assertThat(Bench.told("AB0 AC32371")).isEqualTo("verdict.one_gate|B");
+    assertThat(Bench.told("BB0 BC32371")).isEqualTo("verdict.one_gate|A");
     assertThat(Bench.codes("BB0")).containsExactly("one-gate");
   }
 }

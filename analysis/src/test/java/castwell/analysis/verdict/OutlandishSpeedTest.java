@@ -12,15 +12,15 @@ class OutlandishSpeedTest {
   void tooSlow() {
     assertThat(Bench.codes(new Flight(19.9, 0.74).passage())).containsExactly("too-slow");
     assertThat(Bench.codes(new Flight(20.1, 0.74).passage())).isEmpty();
-    assertThat(Bench.sentence(new Flight(6.096, 0.74).passage()))
-        .isEqualTo("At 20.0 ft/s it is too slow for an arrow; the slowest taken is 65.6 ft/s.");
+    assertThat(Bench.told(new Flight(6.096, 0.74).passage()))
+        .isEqualTo("verdict.too_slow|6.0960 m/s|20.0000 m/s");
   }
 
   @Test
   void tooFast() {
     assertThat(Bench.codes(new Flight(130.5, 0.74).passage())).containsExactly("too-fast");
     assertThat(Bench.codes(new Flight(129.5, 0.74).passage())).isEmpty();
-    assertThat(Bench.sentence(new Flight(304.8, 0.74).passage()))
-        .isEqualTo("At 1000.0 ft/s it is too fast for an arrow; the fastest taken is 426.5 ft/s.");
+    assertThat(Bench.told(new Flight(304.8, 0.74).passage()))
+        .isEqualTo("verdict.too_fast|304.8000 m/s|130.0000 m/s");
   }
 }

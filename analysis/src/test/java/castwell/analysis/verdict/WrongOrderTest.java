@@ -9,8 +9,7 @@ class WrongOrderTest {
   @Test
   void backwards() {
     assertThat(Bench.codes("BB0 AB26667 BC32371 AC59038")).containsExactly("wrong-order");
-    assertThat(Bench.sentence("BB0 AB26667 BC32371 AC59038"))
-        .isEqualTo("Gate B saw its front no later than gate A, which is nearer the bow.");
+    assertThat(Bench.told("BB0 AB26667 BC32371 AC59038")).isEqualTo("verdict.wrong_order_front");
   }
 
   @Test
@@ -21,6 +20,6 @@ class WrongOrderTest {
   @Test
   void onlyTheTails() {
     assertThat(Bench.codes("AB0 BB26667 BC32371 AC59038")).startsWith("wrong-order");
-    assertThat(Bench.sentence("AB0 BB26667 BC32371 AC59038")).startsWith("Gate B saw its tail");
+    assertThat(Bench.told("AB0 BB26667 BC32371 AC59038")).startsWith("verdict.wrong_order_tail");
   }
 }

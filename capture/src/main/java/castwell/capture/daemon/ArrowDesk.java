@@ -43,13 +43,11 @@ public final class ArrowDesk {
   }
 
   public void add(String name, Measures measures) {
-    String checked = Checks.name("An arrow", name);
+    String checked = Checks.name("refused.what_arrow", name);
     store.writing(
         t -> {
           if (t.rack().arrow(checked).isPresent()) {
-            throw new Refused(
-                Why.CONFLICT,
-                "There is an arrow named %s already: choose another name.".formatted(checked));
+            throw Refused.of(Why.CONFLICT, "refused.arrow_taken", checked);
           }
           enter(t, checked, measures);
         });
@@ -77,7 +75,8 @@ public final class ArrowDesk {
     long id =
         known
             .map(Rack.Named::id)
-            .orElseGet(() -> t.rack().addArrow(Checks.name("An arrow", name), clock.instant()));
+            .orElseGet(
+                () -> t.rack().addArrow(Checks.name("refused.what_arrow", name), clock.instant()));
     measure(t, id, measures);
   }
 
@@ -97,8 +96,8 @@ public final class ArrowDesk {
             Checks.arrowMassKg(measures.massKg()),
             Checks.arrowLengthM(measures.lengthM()),
             Checks.arrowDiameterM(measures.diameterM()),
-            Checks.words("An arrow's point", measures.point()),
-            Checks.words("A note", measures.note()),
+            Checks.words("refused.what_arrows_point", measures.point()),
+            Checks.words("refused.what_note", measures.note()),
             clock.instant());
     List<Passages.Row> shots = t.passages().ofArrow(id);
     if (!shots.isEmpty()) {
@@ -130,15 +129,12 @@ public final class ArrowDesk {
 
   /** A weighing doesn't count, or does again. Without any that counts the mass stays as it is. */
   public void decideWeighing(String name, long weighing, boolean setAside, String why, String by) {
-    String reason = Checks.words("A reason", Optional.of(why)).orElse("");
+    String reason = Checks.words("refused.what_reason", Optional.of(why)).orElse("");
     store.writing(
         t -> {
           long id = arrow(t, name).id();
           if (t.weighings().of(id).stream().noneMatch(one -> one.id() == weighing)) {
-            throw new Refused(
-                Why.NOT_FOUND,
-                "Weighing %d isn't one of arrow %s: look at its list of weighings."
-                    .formatted(weighing, name));
+            throw Refused.of(Why.NOT_FOUND, "refused.no_weighing", weighing, name);
           }
           t.weighings().decide(weighing, setAside, reason, clock.instant(), by);
           takeMean(t, id);
@@ -160,11 +156,6 @@ public final class ArrowDesk {
   public static Rack.Named arrow(Transaction t, String name) {
     return t.rack()
         .arrow(name)
-        .orElseThrow(
-            () ->
-                new Refused(
-                    Why.NOT_FOUND,
-                    "There is no arrow named %s: add it to the rack, or mend the name."
-                        .formatted(name)));
+        .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_arrow", name));
   }
 }

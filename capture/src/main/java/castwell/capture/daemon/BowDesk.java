@@ -32,13 +32,11 @@ public final class BowDesk {
   }
 
   public void add(String name, State state) {
-    String checked = Checks.name("A bow", name);
+    String checked = Checks.name("refused.what_bow", name);
     store.writing(
         t -> {
           if (t.rack().bow(checked).isPresent()) {
-            throw new Refused(
-                Why.CONFLICT,
-                "There is a bow named %s already: choose another name.".formatted(checked));
+            throw Refused.of(Why.CONFLICT, "refused.bow_taken", checked);
           }
           enterState(t, checked, state, clock.instant());
         });
@@ -55,7 +53,7 @@ public final class BowDesk {
         t.rack()
             .bow(bow)
             .map(Rack.Named::id)
-            .orElseGet(() -> t.rack().addBow(Checks.name("A bow", bow), entered));
+            .orElseGet(() -> t.rack().addBow(Checks.name("refused.what_bow", bow), entered));
     t.rack()
         .addState(
             bowId,
@@ -63,7 +61,7 @@ public final class BowDesk {
             Checks.drawWeightN(state.drawWeightN()),
             Checks.drawLengthM(state.drawLengthM()),
             Checks.measures(state.measures()),
-            Checks.text("What was done to a bow", state.done()),
+            Checks.text("refused.what_what_was_done_to_a_bow", state.done()),
             entered);
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }
@@ -93,13 +91,6 @@ public final class BowDesk {
   }
 
   public static Rack.Named bow(Transaction t, String name) {
-    return t.rack()
-        .bow(name)
-        .orElseThrow(
-            () ->
-                new Refused(
-                    Why.NOT_FOUND,
-                    "There is no bow named %s: add it to the rack, or mend the name."
-                        .formatted(name)));
+    return t.rack().bow(name).orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_bow", name));
   }
 }

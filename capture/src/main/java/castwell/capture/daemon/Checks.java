@@ -4,6 +4,7 @@ import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.unit.Units;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Rack.Measures;
 import java.time.Instant;
@@ -24,19 +25,15 @@ public final class Checks {
     if (trimmed.isEmpty()
         || trimmed.length() > LONGEST_NAME
         || trimmed.chars().anyMatch(Character::isISOControl)) {
-      throw new Refused(
-          Why.INVALID,
-          "%s needs a name of 1 to %d characters, on one line.".formatted(what, LONGEST_NAME));
+      throw Refused.of(Why.INVALID, "refused.name", Phrase.of(what), LONGEST_NAME);
     }
     return trimmed;
   }
 
   public static String text(String what, String text) {
     if (text.length() > LONGEST_TEXT) {
-      throw new Refused(
-          Why.INVALID,
-          "%s may have %d characters at most, not %d."
-              .formatted(what, LONGEST_TEXT, text.length()));
+      throw Refused.of(
+          Why.INVALID, "refused.too_long", Phrase.of(what), LONGEST_TEXT, text.length());
     }
     return text.strip();
   }
@@ -47,45 +44,50 @@ public final class Checks {
   }
 
   static double drawWeightN(double newtons) {
-    within("A draw weight", newtons / Units.NEWTONS_PER_POUND, 1, 250, "lb");
+    within("refused.what_draw_weight", newtons / Units.NEWTONS_PER_POUND, 1, 250, "lb");
     return newtons;
   }
 
   static double drawLengthM(double metres) {
-    within("A draw length", metres / Units.METRES_PER_INCH, 8, 40, "in");
+    within("refused.what_draw_length", metres / Units.METRES_PER_INCH, 8, 40, "in");
     return metres;
   }
 
   static double arrowMassKg(double kilograms) {
-    within("An arrow's mass", kilograms / Units.KILOGRAMS_PER_GRAIN, 50, 5000, "gr");
+    within("refused.what_arrows_mass", kilograms / Units.KILOGRAMS_PER_GRAIN, 50, 5000, "gr");
     return kilograms;
   }
 
   static OptionalDouble arrowLengthM(OptionalDouble metres) {
-    metres.ifPresent(m -> within("An arrow's length", m / Units.METRES_PER_INCH, 10, 45, "in"));
+    metres.ifPresent(
+        m -> within("refused.what_arrows_length", m / Units.METRES_PER_INCH, 10, 45, "in"));
     return metres;
   }
 
   static OptionalDouble arrowDiameterM(OptionalDouble metres) {
-    metres.ifPresent(m -> within("An arrow's diameter", m / Units.METRES_PER_INCH, 0.1, 1, "in"));
+    metres.ifPresent(
+        m -> within("refused.what_arrows_diameter", m / Units.METRES_PER_INCH, 0.1, 1, "in"));
     return metres;
   }
 
   static Measures measures(Measures measures) {
-    inches("A length from nock to nock", measures.nockToNockM(), 20, 90);
-    inches("A string follow", measures.stringFollowM(), -10, 15);
-    inches("A brace height", measures.braceHeightM(), 2, 15);
-    measures.massKg().ifPresent(kg -> within("A bow's mass", kg, 0.1, 5, "kg"));
-    measures.tipWidthM().ifPresent(m -> within("A tip's width", m * 1e3, 2, 60, "mm"));
+    inches("refused.what_length_from_nock_to_nock", measures.nockToNockM(), 20, 90);
+    inches("refused.what_string_follow", measures.stringFollowM(), -10, 15);
+    inches("refused.what_brace_height", measures.braceHeightM(), 2, 15);
+    measures.massKg().ifPresent(kg -> within("refused.what_bows_mass", kg, 0.1, 5, "kg"));
+    measures.tipWidthM().ifPresent(m -> within("refused.what_tips_width", m * 1e3, 2, 60, "mm"));
     measures
         .stringMassKg()
-        .ifPresent(kg -> within("A string's mass", kg / Units.KILOGRAMS_PER_GRAIN, 10, 1000, "gr"));
+        .ifPresent(
+            kg ->
+                within(
+                    "refused.what_strings_mass", kg / Units.KILOGRAMS_PER_GRAIN, 10, 1000, "gr"));
     return new Measures(
         measures.nockToNockM(),
         measures.stringFollowM(),
         measures.braceHeightM(),
         measures.massKg(),
-        words("A wood", measures.wood()),
+        words("refused.what_wood", measures.wood()),
         measures.tipWidthM(),
         measures.stringMassKg());
   }
@@ -99,50 +101,46 @@ public final class Checks {
     for (int i = 1; i < points.size(); i++) {
       double length = points.get(i).drawLengthM();
       if (!(length > points.get(i - 1).drawLengthM())) {
-        throw new Refused(
-            Why.INVALID,
-            "Point %d, at %s in, isn't longer than the one before it: a curve's points stand in the order of their lengths."
-                .formatted(i + 1, plain(length / Units.METRES_PER_INCH)));
+        throw Refused.of(
+            Why.INVALID, "refused.points_order", i + 1, plain(length / Units.METRES_PER_INCH));
       }
     }
     try {
       ForceDrawCurve.of(points, OptionalDouble.empty());
     } catch (IllegalArgumentException e) {
-      throw new Refused(Why.INVALID, "This can't be: %s.".formatted(e.getMessage()));
+      throw Refused.of(Why.INVALID, "refused.cant_be", e.getMessage());
     }
   }
 
   public static void point(Point point) {
     drawLengthM(point.drawLengthM());
-    within("A draw force", point.drawN() / Units.NEWTONS_PER_POUND, 0, 250, "lb");
+    within("refused.what_draw_force", point.drawN() / Units.NEWTONS_PER_POUND, 0, 250, "lb");
     point
         .letDownN()
-        .ifPresent(n -> within("A let-down force", n / Units.NEWTONS_PER_POUND, 0, 250, "lb"));
+        .ifPresent(
+            n -> within("refused.what_let_down_force", n / Units.NEWTONS_PER_POUND, 0, 250, "lb"));
   }
 
   static void gates(Instant from, Optional<Instant> to, Calibration gates) {
-    within("A gate spacing", gates.spacingM() * 1e3, 50, 10_000, "mm");
-    within("A gate spacing's uncertainty", gates.spacingUM() * 1e3, 0, 100, "mm");
-    within("A trigger scatter", gates.triggerScatterM() * 1e3, 0, 50, "mm");
-    within("The gates' distance from the bow", gates.gatesFromBowM(), 0, 100, "m");
+    within("refused.what_gate_spacing", gates.spacingM() * 1e3, 50, 10_000, "mm");
+    within("refused.what_gate_spacings_uncertainty", gates.spacingUM() * 1e3, 0, 100, "mm");
+    within("refused.what_trigger_scatter", gates.triggerScatterM() * 1e3, 0, 50, "mm");
+    within("refused.what_gates_distance_from_the_bow", gates.gatesFromBowM(), 0, 100, "m");
     if (to.isPresent() && !to.get().isAfter(from)) {
-      throw new Refused(
-          Why.INVALID, "A calibration ends after it begins, not at %s.".formatted(to.get()));
+      throw Refused.of(Why.INVALID, "refused.calibration_ends", to.get());
     }
   }
 
   private static void within(String what, double value, double least, double most, String unit) {
     if (!(value >= least && value <= most)) {
-      throw new Refused(
+      throw Refused.of(
           Why.INVALID,
-          String.format(
-              Locale.ROOT,
-              "%s lies between %s and %s %s, not at %s: mend it and send it again.",
-              what,
-              plain(least),
-              plain(most),
-              unit,
-              plain(value)));
+          "refused.within",
+          Phrase.of(what),
+          plain(least),
+          plain(most),
+          unit,
+          plain(value));
     }
   }
 

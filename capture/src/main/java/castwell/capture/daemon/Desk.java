@@ -1,9 +1,8 @@
 package castwell.capture.daemon;
 
-import static castwell.analysis.unit.Units.METRES_PER_FOOT;
-
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.verdict.Limits;
+import castwell.analysis.wording.Amount;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Decisions.Decided;
@@ -139,7 +138,7 @@ public final class Desk {
 
   /** All of them or none. */
   public void retag(List<Retagging> shots, String by, String why) {
-    String reason = Checks.text("A reason", why);
+    String reason = Checks.text("refused.what_reason", why);
     announced.writing(
         t -> {
           for (Retagging shot : shots) {
@@ -154,10 +153,9 @@ public final class Desk {
   }
 
   public void decide(String shotId, Decided decided, String reason, String by) {
-    String words = Checks.text("A reason", reason);
+    String words = Checks.text("refused.what_reason", reason);
     if (decided != Decided.AS_JUDGED && words.isEmpty()) {
-      throw new Refused(
-          Why.INVALID, "Setting a shot aside or bringing it back needs a reason: say why.");
+      throw Refused.of(Why.INVALID, "refused.no_reason");
     }
     announced.writing(
         t -> {
@@ -185,18 +183,18 @@ public final class Desk {
   public String typed(String station, Reading reading, String by) {
     double mps = reading.speedMps().orElse(0);
     if (!(mps >= limits.slowestMps() && mps <= limits.fastestMps())) {
-      throw new Refused(
+      throw Refused.of(
           Why.INVALID,
-          "No arrow's speed lies there: it is between %.0f and %.0f ft/s."
-              .formatted(
-                  limits.slowestMps() / METRES_PER_FOOT, limits.fastestMps() / METRES_PER_FOOT));
+          "refused.no_arrows_speed",
+          Amount.speed(limits.slowestMps()),
+          Amount.speed(limits.fastestMps()));
     }
     Instant now = clock.instant();
     String shotId = "typed-%s-%d".formatted(station, now.toEpochMilli());
     announced.writing(
         t -> {
           if (t.passages().isKnown(shotId)) {
-            throw new Refused(Why.CONFLICT, "That speed was typed twice at once: once is kept.");
+            throw Refused.of(Why.CONFLICT, "refused.typed_twice");
           }
           Sessions.Place place =
               t.sessions().place(station, now, true, LocalDate.ofInstant(now, zone).toString());
@@ -213,16 +211,13 @@ public final class Desk {
    * @param note empty to take the one before back
    */
   public void note(String session, String note, String by) {
-    String words = Checks.text("A note", note);
+    String words = Checks.text("refused.what_note", note);
     announced.writing(
         t -> {
           Sessions.Session named =
               t.sessions()
                   .byName(session)
-                  .orElseThrow(
-                      () ->
-                          new Refused(
-                              Why.NOT_FOUND, "There is no session named %s.".formatted(session)));
+                  .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_session", session));
           t.notes().write(named.id(), words, clock.instant(), by);
           t.feed().add(Feed.Kind.REFRESH, named.station(), OptionalLong.empty());
         });
@@ -298,7 +293,6 @@ public final class Desk {
   private static Passages.Row shot(Transaction t, String shotId) {
     return t.passages()
         .byShotId(shotId)
-        .orElseThrow(
-            () -> new Refused(Why.NOT_FOUND, "There is no shot with the id %s.".formatted(shotId)));
+        .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_shot", shotId));
   }
 }

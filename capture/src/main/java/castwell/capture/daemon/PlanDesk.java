@@ -46,11 +46,9 @@ public final class PlanDesk {
    * @return its id
    */
   public long make(String station, String name, List<Wanted> turns, String by) {
-    String checked = Checks.name("A plan", name);
+    String checked = Checks.name("refused.what_plan", name);
     if (turns.isEmpty() || turns.size() > MOST_TURNS) {
-      throw new Refused(
-          Why.INVALID,
-          "A plan has between 1 and %d turns, not %d.".formatted(MOST_TURNS, turns.size()));
+      throw Refused.of(Why.INVALID, "refused.plan_turns", MOST_TURNS, turns.size());
     }
     return store.write(
         t -> {
@@ -83,10 +81,7 @@ public final class PlanDesk {
           Plan plan =
               t.plans()
                   .byId(planId)
-                  .orElseThrow(
-                      () ->
-                          new Refused(
-                              Why.NOT_FOUND, "There is no plan number %d.".formatted(planId)));
+                  .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_plan", planId));
           int about = word.turn(plan.name(), standing(t, plan), turn);
           if (word.setsGoing()) {
             refuseTwo(t, plan);
@@ -102,10 +97,8 @@ public final class PlanDesk {
         .filter(other -> other.id() != plan.id() && standing(t, other).isGoingOn())
         .ifPresent(
             other -> {
-              throw new Refused(
-                  Why.CONFLICT,
-                  "The plan %s is going on at %s: end it first."
-                      .formatted(other.name(), other.station()));
+              throw Refused.of(
+                  Why.CONFLICT, "refused.plan_going_on", other.name(), other.station());
             });
   }
 

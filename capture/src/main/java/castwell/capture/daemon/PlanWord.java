@@ -1,5 +1,6 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.plan.Progress;
 import castwell.capture.plan.Standing;
@@ -50,8 +51,7 @@ public enum PlanWord {
   int turn(String plan, Standing standing, OptionalInt asked) {
     Progress progress = standing.progress();
     if (!fits(progress)) {
-      throw new Refused(
-          Why.CONFLICT, "The plan %s %s: it can't %s.".formatted(plan, told(progress), word()));
+      throw cant(plan, told(progress));
     }
     if (this == REPEAT) {
       return repeated(plan, standing, asked);
@@ -60,8 +60,7 @@ public enum PlanWord {
     int current = standing.turn().orElse(standing.turns() + 1);
     int about = this == BACK ? current - 1 : current;
     if (about < 1 || about > standing.turns()) {
-      String why = about < 1 ? "is at its first turn" : "has no turn left";
-      throw new Refused(Why.CONFLICT, "The plan %s %s: it can't %s.".formatted(plan, why, word()));
+      throw cant(plan, about < 1 ? "refused.plan_at_first_turn" : "refused.plan_at_end");
     }
     return about;
   }
@@ -77,21 +76,29 @@ public enum PlanWord {
     };
   }
 
+  private Refused cant(String plan, String state) {
+    return Refused.of(
+        Why.CONFLICT,
+        "refused.plan_cant",
+        plan,
+        Phrase.of(state),
+        Phrase.of("refused.word_" + word()));
+  }
+
   private static String told(Progress progress) {
     if (progress instanceof Progress.Ready) {
-      return "has not begun";
+      return "refused.plan_not_begun";
     }
     if (progress instanceof Progress.Running) {
-      return "is running";
+      return "refused.plan_running";
     }
-    return progress instanceof Progress.Paused ? "is paused" : "has ended";
+    return progress instanceof Progress.Paused ? "refused.plan_paused" : "refused.plan_ended";
   }
 
   private static int repeated(String plan, Standing standing, OptionalInt asked) {
     OptionalInt turn = asked.isPresent() ? asked : standing.lastShot();
     if (turn.isEmpty() || !standing.shots().containsKey(turn.getAsInt())) {
-      throw new Refused(
-          Why.CONFLICT, "The plan %s has no such shot yet: nothing to repeat.".formatted(plan));
+      throw Refused.of(Why.CONFLICT, "refused.plan_nothing_to_repeat", plan);
     }
     return turn.getAsInt();
   }
@@ -99,10 +106,7 @@ public enum PlanWord {
   /** A shot or another phone may have been faster. */
   private static void refuseAnother(String plan, Standing standing, OptionalInt asked) {
     if (asked.isPresent() && !asked.equals(standing.turn())) {
-      throw new Refused(
-          Why.CONFLICT,
-          "The plan %s isn't at turn %d any more: look at it again."
-              .formatted(plan, asked.getAsInt()));
+      throw Refused.of(Why.CONFLICT, "refused.plan_moved_on", plan, asked.getAsInt());
     }
   }
 }

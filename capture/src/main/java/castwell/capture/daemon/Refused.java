@@ -1,6 +1,8 @@
 package castwell.capture.daemon;
 
-/** Why something that a person asked for isn't done, as one sentence. */
+import castwell.analysis.wording.Phrase;
+
+/** Why something that a person asked for isn't done, to be told in one sentence. */
 public final class Refused extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -14,10 +16,21 @@ public final class Refused extends RuntimeException {
   }
 
   private final Why why;
+  private final transient Phrase phrase;
 
-  public Refused(Why why, String sentence) {
-    super(sentence);
+  private Refused(Why why, Phrase phrase) {
+    super(phrase.written());
     this.why = why;
+    this.phrase = phrase;
+  }
+
+  public static Refused of(Why why, String key, Object... values) {
+    return new Refused(why, Phrase.of(key, values));
+  }
+
+  /** What is told of it. */
+  public Phrase phrase() {
+    return phrase;
   }
 
   public Why why() {

@@ -9,7 +9,6 @@ import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.verdict.Evidence;
 import castwell.analysis.verdict.Judge;
-import castwell.analysis.verdict.Reason;
 import castwell.analysis.verdict.Verdict;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Figure;
@@ -206,7 +205,7 @@ public final class Reprocessing {
         uncertainty(m.length()),
         clean,
         clean ? "clean" : verdict.reasons().get(0).code(),
-        verdict.reasons().stream().map(Reason::sentence).collect(Collectors.joining(" ")));
+        Figure.written(verdict.reasons().stream().flatMap(r -> r.told().stream()).toList()));
   }
 
   private static OptionalDouble value(Optional<Quantity> quantity) {

@@ -9,6 +9,7 @@ import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECO
 
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.wording.Wording;
 import castwell.capture.export.Column.Type;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
@@ -24,8 +25,9 @@ public final class ShotColumns {
 
   /**
    * @param zone in which a bow state's date is told
+   * @param wording in which a reason is told
    */
-  public ShotColumns(ZoneId zone) {
+  public ShotColumns(ZoneId zone, Wording wording) {
     columns =
         List.of(
             Column.text("shot_id", "names the shot for ever", s -> Optional.of(s.shotId())),
@@ -78,7 +80,7 @@ public final class ShotColumns {
             Column.text(
                 "reason",
                 "why it doesn't count, or who brought it back",
-                s -> Optional.of(s.reason()).filter(reason -> !reason.isEmpty())),
+                s -> Optional.of(wording.say(s.reasons())).filter(reason -> !reason.isEmpty())),
             Column.number(
                 "speed_fps",
                 "foot per second",

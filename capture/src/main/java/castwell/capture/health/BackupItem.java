@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Upkeep;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
@@ -9,7 +10,7 @@ import java.util.Optional;
 /** Whether what was shot is somewhere else too. */
 final class BackupItem {
   private static final String NAME = "backup";
-  private static final String REMEDY = "Make one: castwell backup, to another disk.";
+  private static final Phrase REMEDY = Phrase.of("health.backup_remedy");
 
   /** Common practice, no source. */
   private static final Duration OLD = Duration.ofDays(30);
@@ -25,9 +26,8 @@ final class BackupItem {
 
   private static Item none(long passages) {
     return passages == 0
-        ? Item.well(NAME, "There is nothing to back up yet.")
-        : Item.attention(
-            NAME, "There is no backup yet of %d passages.".formatted(passages), REMEDY);
+        ? Item.well(NAME, Phrase.of("health.backup_nothing"))
+        : Item.attention(NAME, Phrase.of("health.backup_none", passages), REMEDY);
   }
 
   private static Item of(Duration age, long since) {
@@ -35,7 +35,7 @@ final class BackupItem {
     return Item.of(
         NAME,
         isDue ? Level.ATTENTION : Level.WELL,
-        "The last backup is %s old; %d passages came since.".formatted(Lasting.words(age), since),
+        Phrase.of("health.backup_last", Lasting.words(age), since),
         REMEDY);
   }
 }

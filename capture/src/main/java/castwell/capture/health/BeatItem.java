@@ -1,18 +1,17 @@
 package castwell.capture.health;
 
 import castwell.analysis.statistic.Median;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Whether the heartbeats come, about one a second, and all of them. */
 final class BeatItem {
   private static final String NAME = "heartbeat";
-  private static final String REMEDY =
-      "Check the cable and its plugs; keep it away from motors and mains.";
+  private static final Phrase REMEDY = Phrase.of("health.cable");
 
   /** What to take a board for that never said its rate. */
   private static final double USUAL_HZ = 2_000_000;
@@ -26,12 +25,11 @@ final class BeatItem {
 
   static Item of(Vitals vitals) {
     if (vitals.isSilent()) {
-      return Item.bad(NAME, "No heartbeat comes now.", "See the port.");
+      return Item.bad(NAME, Phrase.of("health.beat_none"), Phrase.of("health.see_port"));
     }
     List<Double> intervals = intervals(vitals);
     if (intervals.isEmpty()) {
-      return Item.cantTell(
-          NAME, "Too few heartbeats were heard yet to tell their interval.", "Wait some seconds.");
+      return Item.cantTell(NAME, Phrase.of("health.beat_few"), Phrase.of("health.wait_seconds"));
     }
     double usual = Median.of(intervals.stream().mapToDouble(d -> d).toArray());
     long missed = intervals.stream().mapToLong(d -> Math.max(0, Math.round(d / usual) - 1)).sum();
@@ -59,18 +57,13 @@ final class BeatItem {
     return seconds;
   }
 
-  private static String sentence(Vitals vitals, double usual, long missed, int n) {
-    String since =
-        vitals
-            .link()
-            .map(link -> " for " + Lasting.words(Duration.between(link.since(), vitals.at())))
-            .orElse("");
-    return String.format(
-        Locale.ROOT,
-        "The board has beaten%s, every %.3f s; of the last %d beats %s missing.",
-        since,
-        usual,
-        missed + n + 1,
-        missed == 0 ? "none is" : missed + (missed == 1 ? " is" : " are"));
+  private static Phrase sentence(Vitals vitals, double usual, long missed, int n) {
+    String every = Rounded.to(3, usual);
+    long beats = missed + n + 1;
+    return vitals
+        .link()
+        .map(link -> Lasting.words(Duration.between(link.since(), vitals.at())))
+        .map(since -> Phrase.of("health.beat_since", since, every, beats, missed))
+        .orElseGet(() -> Phrase.of("health.beat", every, beats, missed));
   }
 }

@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.publish.BrokerState;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
@@ -17,16 +18,13 @@ final class BrokerItem {
   static Item of(BrokerState broker, Instant now) {
     boolean isFarBehind = broker.connected() && broker.waiting() > MUCH;
     Level level = broker.connected() && !isFarBehind ? Level.WELL : Level.ATTENTION;
-    String told =
-        "%s (for %s; %d messages wait for it, on the disk.)"
-            .formatted(
-                broker.sentence(),
-                Lasting.words(Duration.between(broker.since(), now)),
-                broker.waiting());
-    String remedy =
-        isFarBehind
-            ? "Wait until it has taken them; if more and more wait, look to the broker."
-            : "See [mqtt] in castwell.toml, the broker and the network. Nothing is lost meanwhile.";
+    Phrase told =
+        Phrase.of(
+            "health.broker",
+            broker.sentence(),
+            Lasting.words(Duration.between(broker.since(), now)),
+            broker.waiting());
+    Phrase remedy = isFarBehind ? Phrase.of("health.broker_wait") : Phrase.of("health.broker_see");
     return Item.of(NAME, level, told, remedy).with(Measured.plain(broker.waiting(), "messages"));
   }
 }

@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.speed.TickRate;
+import castwell.analysis.wording.Phrase;
 import java.util.Locale;
 
 /** The board's clock against this computer's, and against what its oscillator may be off. */
@@ -17,10 +18,7 @@ final class ClockItem {
         .flatMap(rate -> rate.measured().map(measured -> of(rate, measured)))
         .orElseGet(
             () ->
-                Item.cantTell(
-                    NAME,
-                    "Too few heartbeats are stored to tell the board's clock from this computer's.",
-                    "Leave the board on for some minutes."));
+                Item.cantTell(NAME, Phrase.of("health.clock_few"), Phrase.of("health.clock_wait")));
   }
 
   private static Item of(BoardRate rate, TickRate measured) {
@@ -30,30 +28,28 @@ final class ClockItem {
     boolean refuted = Math.abs(error) - 2 * measured.relativeU() > bound;
     boolean vague = measured.relativeU() > bound;
     Level level = refuted ? Level.ATTENTION : vague ? Level.CANT_TELL : Level.WELL;
-    String told =
-        String.format(
-            Locale.ROOT,
-            "%s's clock runs %.0f ppm %s than it says, ± %.0f ppm; a %s may be %,.0f ppm off.",
+    Phrase told =
+        Phrase.of(
+            error < 0 ? "health.clock_slower" : "health.clock_faster",
             rate.device(),
-            Math.abs(error) * PPM,
-            error < 0 ? "slower" : "faster",
-            measured.relativeU() * PPM,
+            Rounded.to(0, Math.abs(error) * PPM),
+            Rounded.to(0, measured.relativeU() * PPM),
             word(rate.oscillator()),
-            bound * PPM);
+            Rounded.grouped(bound * PPM));
     return Item.of(NAME, level, told, remedy(rate.oscillator(), refuted))
         .with(Measured.within(error * PPM, "ppm", measured.relativeU() * PPM, rate.beats()));
   }
 
-  private static String remedy(Oscillator oscillator, boolean refuted) {
+  private static Phrase remedy(Oscillator oscillator, boolean refuted) {
     if (!refuted) {
-      return "Leave the board on for some minutes.";
+      return Phrase.of("health.clock_wait");
     }
     return oscillator == Oscillator.CRYSTAL
-        ? "Speeds go by the measured rate. Say \"resonator\" in castwell.toml if that is what it has, and see that this computer's clock is kept right."
-        : "Speeds go by the measured rate. See that this computer's clock is kept right, and that the board tells its true tick rate.";
+        ? Phrase.of("health.clock_crystal")
+        : Phrase.of("health.clock_off");
   }
 
-  private static String word(Oscillator oscillator) {
-    return oscillator.name().toLowerCase(Locale.ROOT);
+  private static Phrase word(Oscillator oscillator) {
+    return Phrase.of("health.oscillator_" + oscillator.name().toLowerCase(Locale.ROOT));
   }
 }

@@ -1,7 +1,7 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Store.Room;
-import java.util.Locale;
 import java.util.Optional;
 
 /** How long the disk lasts. */
@@ -33,7 +33,7 @@ final class DiskItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME, "The system doesn't tell how much is free.", "Look at the disk."));
+                    NAME, Phrase.of("health.disk_untold"), Phrase.of("health.disk_look")));
   }
 
   private static Item of(Room room, int stations) {
@@ -43,16 +43,14 @@ final class DiskItem {
         days < 1 || room.freeBytes() < HARDLY_ANY_BYTES
             ? Level.BAD
             : days < FEW_DAYS || noBackup ? Level.ATTENTION : Level.WELL;
-    String told =
-        String.format(
-            Locale.ROOT,
-            "%.1f GB are free: %,.0f days of listening, or %,d arrows; the database has %.3f GB%s.",
-            room.freeBytes() / GIGABYTE,
-            Math.floor(days),
-            room.freeBytes() / SHOT_BYTES,
-            room.databaseBytes() / GIGABYTE,
-            noBackup ? ", so that a backup beside it wouldn't fit" : "");
-    return Item.of(NAME, level, told, "Free some space on the data folder's disk.")
+    Phrase told =
+        Phrase.of(
+            noBackup ? "health.disk_no_backup" : "health.disk",
+            Rounded.to(1, room.freeBytes() / GIGABYTE),
+            Rounded.grouped(Math.floor(days)),
+            Rounded.grouped(Math.floor((double) room.freeBytes() / SHOT_BYTES)),
+            Rounded.to(3, room.databaseBytes() / GIGABYTE));
+    return Item.of(NAME, level, told, Phrase.of("health.disk_free"))
         .with(Measured.plain(room.freeBytes() / GIGABYTE, "GB"));
   }
 }

@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.wire.Sentence.Heartbeat;
 
 /** Edges that fell together and got one stamp, or that the board had to drop, since its start. */
@@ -20,7 +21,9 @@ final class EdgesItem {
     return vitals
         .lastBeat()
         .map(last -> of(last.beat()))
-        .orElseGet(() -> Item.cantTell(NAME, "No heartbeat tells of edges now.", "See the port."));
+        .orElseGet(
+            () ->
+                Item.cantTell(NAME, Phrase.of("health.edges_none"), Phrase.of("health.see_port")));
   }
 
   private static Item of(Heartbeat beat) {
@@ -31,14 +34,8 @@ final class EdgesItem {
         spoilt < FEWEST_SPOILT || share <= MOST_SPOILT
             ? Level.WELL
             : share > MOST_SPOILT_BAD ? Level.BAD : Level.ATTENTION;
-    String told =
-        "Of %d edges since the board's start %d fell together and %d were dropped."
-            .formatted(all, beat.merged(), beat.dropped());
-    return Item.of(
-            NAME,
-            level,
-            told,
-            "Look for a flickering lamp, sun on a sensor, or something that hangs in a gate.")
+    Phrase told = Phrase.of("health.edges", all, beat.merged(), beat.dropped());
+    return Item.of(NAME, level, told, Phrase.of("health.lamp"))
         .with(Measured.of(share * 100, "%", all));
   }
 }

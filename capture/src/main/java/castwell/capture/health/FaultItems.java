@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.wire.Fault;
 import castwell.capture.word.Lasting;
@@ -11,14 +12,13 @@ import java.util.Map;
 /** What went wrong between board and store over the last hours, kind by kind. */
 final class FaultItems {
   private static final String NAME = "faults";
-  private static final String CABLE =
-      "Check the cable and its plugs; keep it away from motors and mains.";
+  private static final Phrase CABLE = Phrase.of("health.cable");
 
   /**
    * How many an hour are too many. A board says some 3,600 lines an hour, so 36 of them are one in
    * a hundred (common practice, no source).
    */
-  private record Tolerance(String what, double attention, double bad, String remedy) {
+  private record Tolerance(Phrase what, double attention, double bad, Phrase remedy) {
     Level level(double anHour) {
       return anHour >= bad ? Level.BAD : anHour >= attention ? Level.ATTENTION : Level.WELL;
     }
@@ -36,14 +36,14 @@ final class FaultItems {
                 List.of(
                     Item.cantTell(
                         NAME,
-                        "Faults are counted while a board is listened to.",
-                        "Look again while Castwell runs.")));
+                        Phrase.of("health.faults_not_counted"),
+                        Phrase.of("health.faults_look"))));
   }
 
   private static List<Item> of(FaultCounts faults) {
     if (faults.recent().isEmpty()) {
       return List.of(
-          Item.well(NAME, "None in the last %s.".formatted(Lasting.words(faults.over())))
+          Item.well(NAME, Phrase.of("health.faults_none", Lasting.words(faults.over())))
               .with(Measured.of(0, "an hour", 0)));
     }
     return faults.recent().entrySet().stream().map(entry -> of(entry, faults.over())).toList();
@@ -55,38 +55,41 @@ final class FaultItems {
     double hours = Math.max(1, over.toMillis() / 3.6e6);
     Tolerance tolerance = tolerance(fault.getKey());
     String name = "fault " + fault.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    String told = "%s: %d in the last %s.".formatted(tolerance.what(), count, Lasting.words(over));
+    Phrase told = Phrase.of("health.faults", tolerance.what(), count, Lasting.words(over));
     return Item.of(name, tolerance.level(count / hours), told, tolerance.remedy())
         .with(Measured.of(count / hours, "an hour", count));
   }
 
   private static Tolerance tolerance(Fault fault) {
     return switch (fault) {
-      case GARBAGE -> new Tolerance("Bytes that are no sentence", 36, 360, CABLE);
-      case TRUNCATED -> new Tolerance("Sentences cut short", 36, 360, CABLE);
-      case TOO_LONG -> new Tolerance("Lines without an end", 36, 360, CABLE);
-      case BAD_CRC -> new Tolerance("Sentences with a wrong check sum", 36, 360, CABLE);
-      case LINE_GAP -> new Tolerance("Sentences lost on the way", 36, 360, CABLE);
-      case EDGE_GAP -> new Tolerance("Edges that had to be asked for", 36, 360, CABLE);
-      case REPEATED_EDGE ->
-          new Tolerance("Edges that came again, which is harmless", 1e9, 1e9, CABLE);
-      case LOST_EDGE -> new Tolerance("Edges that never came", 1, 36, CABLE);
+      case GARBAGE -> new Tolerance(Phrase.of("health.fault_garbage"), 36, 360, CABLE);
+      case TRUNCATED -> new Tolerance(Phrase.of("health.fault_truncated"), 36, 360, CABLE);
+      case TOO_LONG -> new Tolerance(Phrase.of("health.fault_too_long"), 36, 360, CABLE);
+      case BAD_CRC -> new Tolerance(Phrase.of("health.fault_bad_crc"), 36, 360, CABLE);
+      case LINE_GAP -> new Tolerance(Phrase.of("health.fault_line_gap"), 36, 360, CABLE);
+      case EDGE_GAP -> new Tolerance(Phrase.of("health.fault_edge_gap"), 36, 360, CABLE);
+      case REPEATED_EDGE -> new Tolerance(Phrase.of("health.fault_repeated_edge"), 1e9, 1e9, CABLE);
+      case LOST_EDGE -> new Tolerance(Phrase.of("health.fault_lost_edge"), 1, 36, CABLE);
       case DROPPED_BY_BOARD ->
           new Tolerance(
-              "Edges that the board dropped",
-              1,
-              360,
-              "Look for a flickering lamp, sun on a sensor, or something that hangs in a gate.");
+              Phrase.of("health.fault_dropped_by_board"), 1, 360, Phrase.of("health.lamp"));
       case BAD_FIELD ->
           new Tolerance(
-              "Sentences with a wrong field", 1, 36, "Bring the board's firmware up to date.");
+              Phrase.of("health.fault_bad_field"), 1, 36, Phrase.of("health.remedy_firmware"));
       case UNKNOWN_SENTENCE ->
-          new Tolerance("Sentences of an unknown type", 36, 1e9, "Bring Castwell up to date.");
+          new Tolerance(
+              Phrase.of("health.fault_unknown_sentence"),
+              36,
+              1e9,
+              Phrase.of("health.remedy_castwell"));
       case NAME_REUSED ->
-          new Tolerance("Boards of the same name", 1, 36, "Give each board a name of its own.");
+          new Tolerance(
+              Phrase.of("health.fault_name_reused"), 1, 36, Phrase.of("health.remedy_names"));
       case BOARD_RESTARTED ->
-          new Tolerance("Starts of the board", 1, 10, "Check the board's supply and its plugs.");
-      default -> new Tolerance("Other faults", 1, 36, "See what the log says.");
+          new Tolerance(
+              Phrase.of("health.fault_board_restarted"), 1, 10, Phrase.of("health.remedy_supply"));
+      default ->
+          new Tolerance(Phrase.of("health.fault_other"), 1, 36, Phrase.of("health.remedy_log"));
     };
   }
 }

@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** How everything is, as JSON objects; null is "has none". */
-public record HealthView(Checkup checkup) {
+public record HealthView(Checkup checkup, Wording wording) {
 
   /** One station's own items, and what all stations of this computer share. */
   public Map<String, Object> of(String station) {
@@ -44,19 +45,19 @@ public record HealthView(Checkup checkup) {
     return view;
   }
 
-  private static Map<String, Object> view(Health health) {
+  private Map<String, Object> view(Health health) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("level", health.level().word());
-    view.put("items", health.items().stream().map(HealthView::view).toList());
+    view.put("items", health.items().stream().map(this::view).toList());
     return view;
   }
 
-  private static Map<String, Object> view(Item item) {
+  private Map<String, Object> view(Item item) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("name", item.name());
     view.put("level", item.level().word());
-    view.put("sentence", item.sentence());
-    view.put("remedy", item.remedy());
+    view.put("sentence", wording.say(item.sentence()));
+    view.put("remedy", wording.say(item.remedy()));
     view.put("measured", item.measured().map(HealthView::view).orElse(null));
     return view;
   }

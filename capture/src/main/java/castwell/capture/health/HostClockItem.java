@@ -1,17 +1,16 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.ClockStep;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Whether this computer's clock jumped. */
 final class HostClockItem {
   private static final String NAME = "this computer's clock";
-  private static final String REMEDY =
-      "See that it is kept right by the network's time; speeds don't depend on it.";
+  private static final Phrase REMEDY = Phrase.of("health.host_clock_remedy");
 
   /** Whether the shots of an outing have true dates is asked on its day. */
   private static final Duration RECENT = Duration.ofDays(1);
@@ -24,25 +23,23 @@ final class HostClockItem {
    */
   static Item of(Optional<String> trouble, Optional<ClockStep> step, Instant now) {
     return trouble
-        .map(sentence -> Item.attention(NAME, sentence, REMEDY))
+        .map(sentence -> Item.attention(NAME, Phrase.asIs(sentence), REMEDY))
         .orElseGet(() -> of(step, now));
   }
 
   private static Item of(Optional<ClockStep> step, Instant now) {
     return step.filter(s -> Duration.between(s.to(), now).compareTo(RECENT) < 0)
         .map(s -> jumped(s, now))
-        .orElseGet(() -> Item.well(NAME, "It hasn't jumped in the last day, as far as was seen."));
+        .orElseGet(() -> Item.well(NAME, Phrase.of("health.host_clock_well")));
   }
 
   private static Item jumped(ClockStep step, Instant now) {
     double seconds = step.by().toMillis() / 1e3;
     return Item.attention(
             NAME,
-            String.format(
-                Locale.ROOT,
-                "It was set %.1f s %s, or stood still, %s ago: shots before and after have dates that far apart.",
-                Math.abs(seconds),
-                seconds < 0 ? "back" : "forward",
+            Phrase.of(
+                seconds < 0 ? "health.host_clock_back" : "health.host_clock_forward",
+                Rounded.to(1, Math.abs(seconds)),
                 Lasting.words(Duration.between(step.to(), now))),
             REMEDY)
         .with(Measured.of(seconds, "s", 1));

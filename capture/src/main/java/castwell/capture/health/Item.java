@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import java.util.Optional;
 
 /**
@@ -9,29 +10,29 @@ import java.util.Optional;
  * @param remedy what to do
  */
 public record Item(
-    String name, Level level, Optional<Measured> measured, String sentence, String remedy) {
-  private static final String NOTHING = "Nothing to do.";
+    String name, Level level, Optional<Measured> measured, Phrase sentence, Phrase remedy) {
+  static final Phrase NOTHING = Phrase.of("health.nothing");
 
-  static Item well(String name, String sentence) {
+  static Item well(String name, Phrase sentence) {
     return of(name, Level.WELL, sentence, NOTHING);
   }
 
-  static Item cantTell(String name, String sentence, String remedy) {
+  static Item cantTell(String name, Phrase sentence, Phrase remedy) {
     return of(name, Level.CANT_TELL, sentence, remedy);
   }
 
-  static Item attention(String name, String sentence, String remedy) {
+  static Item attention(String name, Phrase sentence, Phrase remedy) {
     return of(name, Level.ATTENTION, sentence, remedy);
   }
 
-  static Item bad(String name, String sentence, String remedy) {
+  static Item bad(String name, Phrase sentence, Phrase remedy) {
     return of(name, Level.BAD, sentence, remedy);
   }
 
   /**
    * @param remedy for when it isn't well
    */
-  static Item of(String name, Level level, String sentence, String remedy) {
+  static Item of(String name, Level level, Phrase sentence, Phrase remedy) {
     return new Item(
         name, level, Optional.empty(), sentence, level == Level.WELL ? NOTHING : remedy);
   }

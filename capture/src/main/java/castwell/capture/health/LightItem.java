@@ -2,9 +2,9 @@ package castwell.capture.health;
 
 import castwell.analysis.shot.Gate;
 import castwell.analysis.statistic.Median;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.HeardBeat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -31,7 +31,7 @@ final class LightItem {
     List<HeardBeat> recent = newest(vitals.beats());
     if (recent.isEmpty()) {
       return Item.cantTell(
-          name, "No heartbeat tells gate %s's light now.".formatted(gate), "See the port.");
+          name, Phrase.of("health.light_none", gate), Phrase.of("health.see_port"));
     }
     double[] now =
         recent.stream().flatMapToInt(b -> clear(b, gate).stream()).asDoubleStream().toArray();
@@ -58,46 +58,31 @@ final class LightItem {
     return measured
         ? Item.bad(
             name,
-            "Gate %s is blocked, for the last %d heartbeats.".formatted(gate, recent.size()),
-            "Take out what stands in it, or align it with the bars of the page's gates view.")
-        : Item.cantTell(
-            name, "The board doesn't measure gate %s's light.".formatted(gate), "Nothing to do.");
+            Phrase.of("health.light_blocked", gate, recent.size()),
+            Phrase.of("health.light_take_out"))
+        : Item.cantTell(name, Phrase.of("health.light_unmeasured", gate), Item.NOTHING);
   }
 
   private static Item tooBright(String name, Gate gate) {
     return Item.attention(
-        name,
-        "Gate %s's sensor is at the end of its scale.".formatted(gate),
-        "Shade it from the sun and lamps, or turn its emitter down.");
+        name, Phrase.of("health.light_top", gate), Phrase.of("health.light_shade"));
   }
 
   private static Item firstTime(String name, Gate gate, double light) {
     return Item.cantTell(
         name,
-        String.format(
-            Locale.ROOT,
-            "Gate %s gets light (%.0f of 1023); what is usual isn't known before two hours were heard.",
-            gate,
-            light),
-        "Align it once; it is compared from then on.");
+        Phrase.of("health.light_first", gate, Rounded.to(0, light)),
+        Phrase.of("health.light_align"));
   }
 
   private static Item against(String name, Gate gate, double light, Usual usual) {
     double off = usual.off(light);
     boolean unlike = usual.isUnlike(light) && Math.abs(off) > LEAST_CHANGE;
     Level level = off < BAD_LOSS ? Level.BAD : unlike ? Level.ATTENTION : Level.WELL;
-    String told =
-        String.format(
-            Locale.ROOT,
-            "Gate %s gets %.0f of 1023, usually %.0f (median of %d earlier readings).",
-            gate,
-            light,
-            usual.median(),
-            usual.n());
-    String remedy =
-        off < 0
-            ? "Wipe emitter and sensor, then align the gate with the bars of the page's gates view."
-            : "Look for sun or a lamp on the sensor, and shade it.";
+    Phrase told =
+        Phrase.of(
+            "health.light", gate, Rounded.to(0, light), Rounded.to(0, usual.median()), usual.n());
+    Phrase remedy = off < 0 ? Phrase.of("health.light_wipe") : Phrase.of("health.light_sun");
     return Item.of(name, level, told, remedy);
   }
 

@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.LinkState;
 
 /** Whether the board's port is there and open. */
@@ -15,28 +16,20 @@ final class PortItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME,
-                    "The running Castwell has the port, and wasn't asked.",
-                    "Look at its page, or stop it and check again."));
+                    NAME, Phrase.of("health.port_unasked"), Phrase.of("health.port_ask")));
   }
 
   private static Item of(LinkState link) {
     return switch (link.state()) {
-      case ONLINE -> Item.well(NAME, "%s is open, and a board answers.".formatted(link.port()));
+      case ONLINE -> Item.well(NAME, Phrase.of("health.port", link.port()));
       case WAITING ->
-          Item.cantTell(NAME, link.sentence(), "Wait some seconds for its first heartbeat.");
-      case SEARCHING ->
-          Item.bad(
-              NAME,
-              link.sentence(),
-              "Plug the board in, or name its port in castwell.toml, under [[station]].");
+          Item.cantTell(NAME, Phrase.asIs(link.sentence()), Phrase.of("health.port_wait"));
+      case SEARCHING -> Item.bad(NAME, Phrase.asIs(link.sentence()), Phrase.of("health.port_plug"));
       case OFFLINE ->
           Item.bad(
-              NAME,
-              "%s is open, and no board beats there.".formatted(link.port()),
-              "Check the board's supply and its cable; then unplug it and plug it in again.");
+              NAME, Phrase.of("health.port_silent", link.port()), Phrase.of("health.port_replug"));
       case UNPLUGGED ->
-          Item.bad(NAME, link.sentence(), "Plug the board in again: it is found by itself.");
+          Item.bad(NAME, Phrase.asIs(link.sentence()), Phrase.of("health.port_again"));
     };
   }
 }

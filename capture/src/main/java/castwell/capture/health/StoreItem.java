@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.StoreState;
 
 /** Whether what comes gets onto the disk. */
@@ -15,7 +16,7 @@ final class StoreItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME, "Nothing is being captured here now.", "Start Castwell to capture."));
+                    NAME, Phrase.of("health.store_none"), Phrase.of("health.store_start")));
   }
 
   private static Item of(StoreState store) {
@@ -26,13 +27,12 @@ final class StoreItem {
                 trouble ->
                     Item.bad(
                         NAME,
-                        "%s %d passages are kept in memory alone%s."
-                            .formatted(
-                                trouble,
-                                store.waiting(),
-                                store.full() ? ", and no more can be" : ""),
-                        "Do that now, and don't switch the computer off before."))
-            .orElseGet(() -> Item.well(NAME, "What comes gets onto the disk."));
+                        Phrase.of(
+                            store.full() ? "health.store_full" : "health.store_waiting",
+                            trouble,
+                            store.waiting()),
+                        Phrase.of("health.store_now")))
+            .orElseGet(() -> Item.well(NAME, Phrase.of("health.store")));
     return item.with(Measured.plain(store.waiting(), "passages wait"));
   }
 }

@@ -1,8 +1,8 @@
 package castwell.capture.health;
 
 import castwell.analysis.statistic.Median;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.HeardBeat;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -21,7 +21,7 @@ final class SupplyItem {
     double[] now =
         vitals.beats().stream().flatMapToInt(beat -> mv(beat).stream()).asDoubleStream().toArray();
     if (now.length == 0) {
-      return Item.cantTell(NAME, "No heartbeat tells the board's supply now.", "See the port.");
+      return Item.cantTell(NAME, Phrase.of("health.supply_none"), Phrase.of("health.see_port"));
     }
     double mv = Median.of(now);
     Optional<Usual> usual = Usual.of(vitals.earlier(), SupplyItem::mv);
@@ -31,11 +31,8 @@ final class SupplyItem {
             () ->
                 Item.cantTell(
                     NAME,
-                    String.format(
-                        Locale.ROOT,
-                        "The board gets %.0f mV; what is usual isn't known before two hours were heard.",
-                        mv),
-                    "Nothing to do but to wait."))
+                    Phrase.of("health.supply_first", Rounded.to(0, mv)),
+                    Phrase.of("health.wait")))
         .with(Measured.of(mv, "mV", now.length));
   }
 
@@ -45,13 +42,8 @@ final class SupplyItem {
     return Item.of(
         NAME,
         level,
-        String.format(
-            Locale.ROOT,
-            "The board gets %.0f mV, usually %.0f mV (median of %d earlier readings).",
-            mv,
-            usual.median(),
-            usual.n()),
-        "Try another USB port, cable or supply; charge its battery if it has one.");
+        Phrase.of("health.supply", Rounded.to(0, mv), Rounded.to(0, usual.median()), usual.n()),
+        Phrase.of("health.supply_remedy"));
   }
 
   private static OptionalInt mv(HeardBeat beat) {

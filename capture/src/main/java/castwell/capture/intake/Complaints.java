@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.Refused;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,8 +17,10 @@ final class Complaints {
     for (T thing : things) {
       try {
         work.accept(thing);
-      } catch (CantRead | Refused e) {
-        lines.add(new BadLine(line.applyAsInt(thing), e.getMessage()));
+      } catch (CantRead e) {
+        lines.add(new BadLine(line.applyAsInt(thing), Phrase.of("as_is", e.getMessage())));
+      } catch (Refused e) {
+        lines.add(new BadLine(line.applyAsInt(thing), e.phrase()));
       }
     }
   }

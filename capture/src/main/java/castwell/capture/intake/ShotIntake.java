@@ -43,7 +43,7 @@ final class ShotIntake implements Intake {
   @Override
   public void take(Line line) {
     ShotRow row = ShotRow.read(line, settings.zone());
-    String shotId = Checks.name("A shot", row.shotId().orElseGet(() -> names.of(row)));
+    String shotId = Checks.name("refused.what_shot", row.shotId().orElseGet(() -> names.of(row)));
     once.refuseTwice(line, shotId, shotId);
     refuseOutlandish(line, row);
     Tags.Pair tags = new Tags.Pair(bow(line, row), arrow(line, row));
@@ -92,7 +92,8 @@ final class ShotIntake implements Intake {
 
   private long session(ShotRow row, String station, Instant fired) {
     String name =
-        Checks.name("A session", row.session().orElseGet(() -> firing.date(row).toString()));
+        Checks.name(
+            "refused.what_session", row.session().orElseGet(() -> firing.date(row).toString()));
     return sessions.computeIfAbsent(
         name,
         sought ->
@@ -108,7 +109,7 @@ final class ShotIntake implements Intake {
         row.speedMps(),
         row.ownMps().orElse(usual.ownMps()),
         row.commonMps().orElse(usual.commonShare() * row.speedMps().orElse(0)),
-        Checks.text("A note", row.note()),
+        Checks.text("refused.what_note", row.note()),
         "%s, line %d".formatted(brought.source(), line.number()));
   }
 
@@ -127,7 +128,7 @@ final class ShotIntake implements Intake {
     String words =
         told.startsWith(prefix) ? told.substring(prefix.length()).replaceFirst("\\.$", "") : told;
     String otherwise = (aside ? "set aside in " : "brought back in ") + brought.source();
-    return Checks.text("A reason", words.isEmpty() ? otherwise : words);
+    return Checks.text("refused.what_reason", words.isEmpty() ? otherwise : words);
   }
 
   @Override

@@ -3,6 +3,7 @@ package castwell.capture.intake;
 import static castwell.capture.intake.Field.measured;
 import static castwell.capture.intake.Field.words;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.export.Column;
 import castwell.capture.export.ShotColumns;
 import java.time.ZoneOffset;
@@ -83,7 +84,7 @@ public enum What {
   /** What our own export says besides: it follows from the rest, so nobody need be told. */
   Set<String> passedOver() {
     return this == SHOTS
-        ? new ShotColumns(ZoneOffset.UTC)
+        ? new ShotColumns(ZoneOffset.UTC, Phrase::key)
             .columns().stream().map(Column::name).collect(Collectors.toSet())
         : Set.of();
   }

@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Wording;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.export.Column;
 import castwell.capture.export.ShotColumns;
@@ -28,9 +29,9 @@ final class Payloads {
   /**
    * @param version the program's
    */
-  Payloads(ZoneId zone, String version, Clock clock) {
+  Payloads(ZoneId zone, Wording wording, String version, Clock clock) {
     this.zone = zone;
-    this.columns = new ShotColumns(zone);
+    this.columns = new ShotColumns(zone, wording);
     this.version = version;
     this.clock = clock;
   }

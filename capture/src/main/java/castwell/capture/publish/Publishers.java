@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Wording;
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.LinkState;
@@ -34,10 +35,11 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
       Desk desk,
       Told told,
       ZoneId zone,
+      Wording wording,
       String version,
       Clock clock,
       LongSupplier nanos) {
-    Payloads payloads = new Payloads(zone, version, clock);
+    Payloads payloads = new Payloads(zone, wording, version, clock);
     for (String station : stations) {
       publishers.add(
           new StationPublisher(
@@ -46,7 +48,7 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
               store,
               payloads,
               told,
-              new TagWishes(station, desk),
+              new TagWishes(station, desk, wording),
               clock,
               nanos));
     }

@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -30,13 +31,13 @@ record TagWish(Optional<String> bow, Optional<String> arrow) {
    */
   static TagWish of(byte[] payload) {
     if (payload.length > MOST_BYTES) {
-      throw bad("it is longer than " + MOST_BYTES + " bytes");
+      throw bad("refused.tag_wish_long", MOST_BYTES);
     }
     JsonNode node = parse(payload);
     Set<String> fields = new HashSet<>();
     node.fieldNames().forEachRemaining(fields::add);
     if (!fields.equals(FIELDS)) {
-      throw bad("it isn't an object of these two fields");
+      throw bad("refused.tag_wish_fields");
     }
     return new TagWish(name(node.path("bow")), name(node.path("arrow")));
   }
@@ -45,21 +46,18 @@ record TagWish(Optional<String> bow, Optional<String> arrow) {
     try {
       return JSON.readTree(payload);
     } catch (IOException e) {
-      throw bad("it isn't JSON");
+      throw bad("refused.tag_wish_no_json");
     }
   }
 
   private static Optional<String> name(JsonNode value) {
     if (!value.isNull() && !value.isTextual()) {
-      throw bad("a name is text in quotes, or null");
+      throw bad("refused.tag_wish_name");
     }
     return Optional.ofNullable(value.textValue());
   }
 
-  private static Refused bad(String what) {
-    return new Refused(
-        Why.INVALID,
-        "What was sent to tags/set can't be read (%s): send {\"bow\": \"NAME\", \"arrow\": \"NAME\"}, null for what isn't known."
-            .formatted(what));
+  private static Refused bad(String what, Object... values) {
+    return Refused.of(Why.INVALID, "refused.tag_wish", Phrase.of(what, values));
   }
 }

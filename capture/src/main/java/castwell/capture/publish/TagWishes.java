@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Wording;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
 import castwell.capture.store.StoreUnavailable;
@@ -19,10 +20,12 @@ final class TagWishes {
 
   private final String station;
   private final Desk desk;
+  private final Wording wording;
   private final Queue<Message> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
   private final AtomicLong refused = new AtomicLong();
 
-  TagWishes(String station, Desk desk) {
+  TagWishes(String station, Desk desk, Wording wording) {
+    this.wording = wording;
     this.station = station;
     this.desk = desk;
   }
@@ -48,15 +51,17 @@ final class TagWishes {
       TagWish wish = TagWish.of(message.payload());
       desk.tag(station, wish.bow(), wish.arrow(), "mqtt");
       return Optional.empty();
-    } catch (Refused | StoreUnavailable e) {
-      refuse(e.getMessage());
-      return Optional.of(e.getMessage());
+    } catch (Refused e) {
+      return refuse(wording.say(e.phrase()));
+    } catch (StoreUnavailable e) {
+      return refuse(e.getMessage());
     }
   }
 
-  private void refuse(String sentence) {
+  private Optional<String> refuse(String sentence) {
     refused.incrementAndGet();
     LOG.warn("{}: {}", station, sentence);
+    return Optional.of(sentence);
   }
 
   /** How many since the start. */

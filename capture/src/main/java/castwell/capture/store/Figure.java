@@ -1,6 +1,9 @@
 package castwell.capture.store;
 
+import castwell.analysis.wording.Phrase;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * What a passage's ticks say under one calibration, in SI units; empty where there is no such
@@ -10,7 +13,7 @@ import java.util.OptionalDouble;
  * @param airDensity in kg/m3, for the drag on the way to the gates
  * @param clean whether the rules let it count
  * @param verdict "clean" or the code of the most telling reason
- * @param reason every reason, a sentence each; empty when clean
+ * @param reason every reason, a line each, as phrases are written; empty when clean
  */
 public record Figure(
     long passageId,
@@ -31,6 +34,7 @@ public record Figure(
     boolean clean,
     String verdict,
     String reason) {
+  private static final String RULES = "verdict.";
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
@@ -79,5 +83,17 @@ public record Figure(
         clean,
         verdict,
         reason);
+  }
+
+  public static String written(List<Phrase> reasons) {
+    return reasons.stream().map(Phrase::written).collect(Collectors.joining("\n"));
+  }
+
+  /** Why it doesn't count; what an earlier program kept is a sentence already. */
+  public List<Phrase> reasons() {
+    return reason
+        .lines()
+        .map(line -> line.startsWith(RULES) ? Phrase.read(line) : Phrase.of("as_is", line))
+        .toList();
   }
 }

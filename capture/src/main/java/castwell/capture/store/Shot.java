@@ -1,10 +1,13 @@
 package castwell.capture.store;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A passage with all that is known of it: what its ticks say under the calibration in force, its
@@ -67,21 +70,25 @@ public record Shot(
   /**
    * Why it doesn't count, or why it does in spite of the rules; empty when there is nothing to say.
    */
-  public String reason() {
+  public List<Phrase> reasons() {
+    List<Phrase> rules = figure.reasons();
     if (!judgedByPerson()) {
-      return figure.reason();
+      return rules;
     }
     String words = decision.map(Decision::reason).filter(text -> !text.isBlank()).orElse("");
-    String said = decided() == Decided.SET_ASIDE ? setAside(words) : said("Brought back", words);
-    return figure.reason().isEmpty() ? said : said + " " + figure.reason();
+    return Stream.concat(Stream.of(decided(words)), rules.stream()).toList();
   }
 
   /** A whole sentence speaks for itself, such as the rules' where the shot was first kept. */
-  private static String setAside(String words) {
-    return words.endsWith(".") ? words : said("Set aside", words);
-  }
-
-  private static String said(String what, String words) {
-    return words.isEmpty() ? what + "." : what + ": " + words + ".";
+  private Phrase decided(String words) {
+    if (decided() == Decided.BROUGHT_BACK) {
+      return words.isEmpty()
+          ? Phrase.of("verdict.brought_back")
+          : Phrase.of("verdict.brought_back_because", words);
+    }
+    if (words.isEmpty()) {
+      return Phrase.of("verdict.set_aside");
+    }
+    return Phrase.of(words.endsWith(".") ? "as_is" : "verdict.set_aside_because", words);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
@@ -50,7 +51,8 @@ class LateEdgeTest {
     Shot judged = only();
     assertThat(judged.counts()).isFalse();
     assertThat(judged.byGates().orElseThrow().firstEdge()).isEqualTo(1);
-    assertThat(judged.reason()).contains("edge " + (late + 1));
+    assertThat(judged.reasons())
+        .containsExactly(Phrase.of("verdict.lost_edge", String.valueOf(late + 1)));
     long told = bench.store().read(t -> t.feed().last());
 
     lane.edgeOfArrow(3_000_000, 7, 1, late, 1_000_000);

@@ -363,7 +363,7 @@ class PlanAtTheRangeTest {
     long second = make("yew three");
     assertThatThrownBy(() -> say(second, PlanWord.START))
         .isInstanceOf(Refused.class)
-        .hasMessage("The plan the plan is going on at lane: end it first.");
+        .hasMessage("refused.plan_going_on|the plan|lane");
     say(first, PlanWord.END);
     say(second, PlanWord.START);
     assertThatThrownBy(() -> say(first, PlanWord.RESUME)).isInstanceOf(Refused.class);
@@ -375,20 +375,31 @@ class PlanAtTheRangeTest {
   @Test
   void whatDoesNotFitIsRefusedAndChangesNothing() {
     long plan = make("ash one", "yew two");
-    refused(plan, PlanWord.SKIP, "The plan the plan has not begun: it can't skip.");
-    refused(plan, PlanWord.REPEAT, "The plan the plan has not begun: it can't repeat.");
+    refused(
+        plan, PlanWord.SKIP, "refused.plan_cant|the plan|refused.plan_not_begun|refused.word_skip");
+    refused(
+        plan,
+        PlanWord.REPEAT,
+        "refused.plan_cant|the plan|refused.plan_not_begun|refused.word_repeat");
     say(plan, PlanWord.START);
-    refused(plan, PlanWord.START, "The plan the plan is running: it can't start.");
-    refused(plan, PlanWord.BACK, "The plan the plan is at its first turn: it can't back.");
-    refused(plan, PlanWord.REPEAT, "The plan the plan has no such shot yet: nothing to repeat.");
+    refused(
+        plan, PlanWord.START, "refused.plan_cant|the plan|refused.plan_running|refused.word_start");
+    refused(
+        plan,
+        PlanWord.BACK,
+        "refused.plan_cant|the plan|refused.plan_at_first_turn|refused.word_back");
+    refused(plan, PlanWord.REPEAT, "refused.plan_nothing_to_repeat|the plan");
     assertThatThrownBy(
             () -> bench.desk().plans().say(plan, PlanWord.SKIP, OptionalInt.of(2), "another phone"))
-        .hasMessage("The plan the plan isn't at turn 2 any more: look at it again.");
+        .hasMessage("refused.plan_moved_on|the plan|2");
     shoot();
     shoot();
-    refused(plan, PlanWord.RESUME, "The plan the plan has no turn left: it can't resume.");
-    refused(plan, PlanWord.SKIP, "The plan the plan has ended: it can't skip.");
-    assertThatThrownBy(() -> say(99, PlanWord.START)).hasMessage("There is no plan number 99.");
+    refused(
+        plan,
+        PlanWord.RESUME,
+        "refused.plan_cant|the plan|refused.plan_at_end|refused.word_resume");
+    refused(plan, PlanWord.SKIP, "refused.plan_cant|the plan|refused.plan_ended|refused.word_skip");
+    assertThatThrownBy(() -> say(99, PlanWord.START)).hasMessage("refused.no_plan|99");
     assertThatThrownBy(() -> make("ash nobody")).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> make()).isInstanceOf(Refused.class);
     Tags.Pair tags = bench.store().read(t -> t.tags().at("lane", new LaneClock().instant()));

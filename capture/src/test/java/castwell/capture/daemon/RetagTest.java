@@ -56,7 +56,7 @@ class RetagTest {
     retag("short", "slip");
     assertThat(shot().counts()).isFalse();
     assertThat(shot().figure().verdict()).isEqualTo("not-the-tagged-length");
-    assertThat(shot().reason()).contains("720 mm").contains("600 mm");
+    assertThat(shot().reasons().toString()).contains("0.72").contains("0.6000 m");
     retag("fits", "slip again");
     assertThat(shot().counts()).isTrue();
     retag("unmeasured", "");
@@ -88,10 +88,10 @@ class RetagTest {
     Desk desk = bench.desk();
     assertThatThrownBy(() -> desk.retag(id, Optional.of("yew"), Optional.empty(), "me", ""))
         .isInstanceOf(Refused.class)
-        .hasMessage("There is no bow named yew: add it to the rack, or mend the name.");
+        .hasMessage("refused.no_bow|yew");
     assertThatThrownBy(() -> desk.retag("x.1.1", Optional.empty(), Optional.empty(), "me", ""))
         .isInstanceOf(Refused.class)
-        .hasMessage("There is no shot with the id x.1.1.");
+        .hasMessage("refused.no_shot|x.1.1");
     List<Tagging> history = bench.store().read(t -> t.tags().history(shot().passageId()));
     assertThat(history).hasSize(1);
   }

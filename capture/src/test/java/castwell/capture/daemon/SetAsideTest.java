@@ -3,6 +3,7 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
@@ -51,24 +52,25 @@ class SetAsideTest {
     double speed = shot(0).figure().speedMps().orElseThrow();
     decide(0, Decided.SET_ASIDE, "plucked");
     assertThat(shot(0).counts()).isFalse();
-    assertThat(shot(0).reason()).isEqualTo("Set aside: plucked.");
+    assertThat(shot(0).reasons())
+        .containsExactly(Phrase.of("verdict.set_aside_because", "plucked"));
     assertThat(shot(0).figure().speedMps()).hasValue(speed);
     decide(0, Decided.AS_JUDGED, "");
     assertThat(shot(0).counts()).isTrue();
-    assertThat(shot(0).reason()).isEmpty();
+    assertThat(shot(0).reasons()).isEmpty();
   }
 
   @Test
   void broughtBackAndBackToTheRule() {
     assertThat(shot(1).counts()).isFalse();
-    String rule = shot(1).reason();
-    assertThat(rule).isNotBlank();
+    Phrase rule = shot(1).reasons().get(0);
     decide(1, Decided.BROUGHT_BACK, "I saw it");
     assertThat(shot(1).counts()).isTrue();
-    assertThat(shot(1).reason()).isEqualTo("Brought back: I saw it. " + rule);
+    assertThat(shot(1).reasons())
+        .containsExactly(Phrase.of("verdict.brought_back_because", "I saw it"), rule);
     decide(1, Decided.AS_JUDGED, "");
     assertThat(shot(1).counts()).isFalse();
-    assertThat(shot(1).reason()).isEqualTo(rule);
+    assertThat(shot(1).reasons()).containsExactly(rule);
   }
 
   @Test
@@ -96,7 +98,7 @@ class SetAsideTest {
     for (Decided decided : new Decided[] {Decided.SET_ASIDE, Decided.BROUGHT_BACK}) {
       assertThatThrownBy(() -> decide(0, decided, "  "))
           .isInstanceOf(Refused.class)
-          .hasMessage("Setting a shot aside or bringing it back needs a reason: say why.");
+          .hasMessage("refused.no_reason");
     }
     assertThat(shot(0).counts()).isTrue();
   }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import castwell.analysis.speed.Oscillator;
+import castwell.capture.English;
 import castwell.capture.daemon.LinkState.State;
 import castwell.capture.wire.Fault;
 import castwell.capture.wire.Sentence.Levels;
@@ -24,8 +25,8 @@ class JudgedHealthTest {
 
   private static void assertTold(Item item, Level level, String... words) {
     assertThat(item.level()).as("%s", item).isEqualTo(level);
-    assertThat(words).allSatisfy(word -> assertThat(item.sentence()).contains(word));
-    assertThat(item.remedy()).endsWith(".");
+    assertThat(words).allSatisfy(word -> assertThat(English.say(item.sentence())).contains(word));
+    assertThat(English.say(item.remedy())).endsWith(".");
   }
 
   /** So many newest beats with this light, for a steady one to be told. */
@@ -41,7 +42,9 @@ class JudgedHealthTest {
     Health health = Station.well().health();
     assertThat(health.items()).allSatisfy(item -> assertTold(item, WELL));
     assertThat(health.level()).isEqualTo(WELL);
-    assertThat(health.items()).extracting(Item::sentence).doesNotHaveDuplicates();
+    assertThat(health.items())
+        .extracting(item -> English.say(item.sentence()))
+        .doesNotHaveDuplicates();
   }
 
   @ParameterizedTest
@@ -59,7 +62,7 @@ class JudgedHealthTest {
 
   @Test
   void beatsThatGoMissingAreCountedByTheBoardsOwnClock() {
-    assertTold(Station.well().item("heartbeat"), WELL, "every 1.000 s", "none is missing");
+    assertTold(Station.well().item("heartbeat"), WELL, "every 1.000 s", "0 are missing");
     Station few = Station.well().miss(2).edges(0, 0, 0);
     assertTold(few.item("heartbeat"), ATTENTION, "of the last 63 beats 2 are missing");
     Station many = Station.well().miss(20).edges(0, 0, 0);
@@ -79,7 +82,7 @@ class JudgedHealthTest {
   void moreLightThanUsualIsSunAndTheEndOfTheScaleNeedsNoHistory() {
     Item more = lit(Station.well(), 930, Station.LIGHT_B).item("light A");
     assertTold(more, ATTENTION);
-    assertThat(more.remedy()).contains("sun");
+    assertThat(English.say(more.remedy())).contains("sun");
     Station blinded = lit(Station.well().withoutHistory(), 1023, Station.LIGHT_B);
     assertTold(blinded.item("light A"), ATTENTION, "end of its scale");
   }
@@ -172,8 +175,8 @@ class JudgedHealthTest {
   void everyFaultHasItsWords(Fault fault) {
     String name = "fault " + fault.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     Item item = Station.well().fault(fault, 1_000_000).item(name);
-    assertThat(item.sentence()).doesNotStartWith("Other faults");
-    assertThat(item.remedy()).isNotBlank();
+    assertThat(English.say(item.sentence())).doesNotStartWith("Other faults");
+    assertThat(English.say(item.remedy())).isNotBlank();
   }
 
   @Test

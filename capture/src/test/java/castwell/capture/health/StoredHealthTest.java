@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.verdict.Limits;
+import castwell.capture.English;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.daemon.AirSettings;
 import castwell.capture.daemon.CaptureSettings;
@@ -126,7 +127,7 @@ class StoredHealthTest {
     day(10, NOW, 700);
     Health health = checkup().of("range");
     assertThat(item(health, "light A").level()).isEqualTo(Level.ATTENTION);
-    assertThat(item(health, "light A").sentence()).contains("of 1023, usually 812");
+    assertThat(English.say(item(health, "light A").sentence())).contains("of 1023, usually 812");
     assertThat(item(health, "light B").level()).isEqualTo(Level.WELL);
     assertThat(item(health, "supply").level()).isEqualTo(Level.WELL);
     assertThat(item(health, "port").level()).isEqualTo(Level.CANT_TELL);
@@ -136,7 +137,7 @@ class StoredHealthTest {
     assertThat(ppm.value()).isBetween(299.0, 301.0);
     assertThat(ppm.u().getAsDouble()).isBetween(28.8, 30.0);
     assertThat(clock.level()).isEqualTo(Level.ATTENTION);
-    assertThat(clock.sentence()).contains("300 ppm faster");
+    assertThat(English.say(clock.sentence())).contains("300 ppm faster");
   }
 
   @Test
@@ -159,7 +160,7 @@ class StoredHealthTest {
   @Test
   void theViewHoldsWhatThePublisherAndThePageTell() {
     day(7, NOW, 810);
-    HealthView view = new HealthView(checkup());
+    HealthView view = new HealthView(checkup(), English::say);
     Map<String, Object> one = view.of("range");
     assertThat(one).containsOnlyKeys("station", "at", "level", "items");
     assertThat((List<?>) one.get("items"))

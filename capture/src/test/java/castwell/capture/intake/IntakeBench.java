@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.verdict.Limits;
+import castwell.capture.English;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.daemon.AirSettings;
 import castwell.capture.daemon.Announcer;
@@ -82,7 +83,8 @@ final class IntakeBench implements AutoCloseable {
     List<String> said = new ArrayList<>();
     assertThatExceptionOfType(SheetRefused.class)
         .isThrownBy(() -> take(what, csv))
-        .satisfies(e -> e.lines().forEach(bad -> said.add(bad.line() + ": " + bad.reason())))
+        .satisfies(
+            e -> e.lines().forEach(bad -> said.add(bad.line() + ": " + English.say(bad.reason()))))
         .withMessageContaining("paper.csv");
     assertThat(store.<Long>read(t -> t.feed().last())).isEqualTo(before);
     return said;

@@ -3,6 +3,7 @@ package castwell.capture.intake;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.English;
 import castwell.capture.FuzzInputs;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -50,7 +51,8 @@ public class SheetFuzzTest {
       // So that the next finds the store as this one did.
     } catch (SheetRefused e) {
       assertThat(e.getMessage()).endsWith(".");
-      assertThat(e.lines()).allSatisfy(line -> assertThat(line.reason()).endsWith("."));
+      assertThat(e.lines())
+          .allSatisfy(line -> assertThat(English.say(line.reason())).endsWith("."));
     }
   }
 

@@ -3,6 +3,7 @@ package castwell.capture.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
@@ -123,11 +124,11 @@ class ShotIntakeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "false, short draw, windy, Set aside: short draw.",
-    "no, , windy, Set aside: windy.",
-    "0, , , Set aside: set aside in paper.csv.",
-    "FALSE, Set aside: short draw., , Set aside: short draw.",
-    "false, Too slow for an arrow., , Too slow for an arrow."
+    "false, short draw, windy, verdict.set_aside_because|short draw",
+    "no, , windy, verdict.set_aside_because|windy",
+    "0, , , verdict.set_aside_because|set aside in paper.csv",
+    "FALSE, Set aside: short draw., , verdict.set_aside_because|short draw",
+    "false, Too slow for an arrow., , as_is|Too slow for an arrow."
   })
   void whatDoesntCountIsSetAsideWithItsReason(
       String counts, String reason, String note, String told) {
@@ -136,7 +137,7 @@ class ShotIntakeTest {
             "bow,arrow,speed_fps,counts,reason,note\nAsh,A1,150,%s,%s,%s\n"
                 .formatted(counts, reason == null ? "" : reason, note == null ? "" : note));
     assertThat(shot.counts()).isFalse();
-    assertThat(shot.reason()).isEqualTo(told);
+    assertThat(shot.reasons().toString()).isEqualTo("[" + told + "]");
     assertThat(shot.decision().orElseThrow().by()).isEqualTo("import");
   }
 
@@ -146,7 +147,8 @@ class ShotIntakeTest {
         only("bow,arrow,speed_fps,counts,judged_by,reason\nAsh,A1,15,yes,person,I saw it\n");
     assertThat(shot.counts()).isTrue();
     assertThat(shot.judgedByPerson()).isTrue();
-    assertThat(shot.reason()).isEqualTo("Brought back: I saw it.");
+    assertThat(shot.reasons())
+        .containsExactly(Phrase.of("verdict.brought_back_because", "I saw it"));
   }
 
   @Test

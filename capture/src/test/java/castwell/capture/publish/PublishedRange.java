@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.Until;
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Desk;
@@ -50,6 +51,7 @@ final class PublishedRange implements AutoCloseable {
             desk,
             new Told(station -> link, station -> Map.of(), station -> Optional.empty()),
             RangeBench.SETTINGS.zone(),
+            Phrase::key,
             "of a test",
             clock,
             System::nanoTime);

@@ -2,6 +2,7 @@ package castwell.capture.publish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.export.Column;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Shot;
@@ -19,7 +20,7 @@ class ShotSchemaTest {
   void everyColumnIsInTheSchemaWithItsTypeItsWordsAndItsUnit() throws Exception {
     JsonNode schema = JsonMapper.builder().build().readTree(Schemas.text("shot"));
     List<String> names = new ArrayList<>(List.of("event"));
-    for (Column<Shot> column : new ShotColumns(ZoneOffset.UTC).columns()) {
+    for (Column<Shot> column : new ShotColumns(ZoneOffset.UTC, Phrase::key).columns()) {
       names.add(column.name());
       JsonNode property = schema.path("properties").path(column.name());
       String unit = column.unit().isEmpty() ? "" : " (" + column.unit() + ")";

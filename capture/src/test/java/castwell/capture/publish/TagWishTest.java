@@ -29,22 +29,22 @@ class TagWishTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "`` | these two fields",
-        "null | these two fields",
-        "{} | these two fields",
-        "[\"heron\"] | these two fields",
-        "{\"bow\": \"heron\"} | these two fields",
-        "{\"bow\": null, \"arrow\": null, \"by\": 1} | these two fields",
-        "{\"bow\": 7, \"arrow\": null} | text in quotes, or null",
-        "{\"bow\": null, \"arrow\": {}} | text in quotes, or null",
-        "{\"bow\": \"heron\", \"bow\": null, \"arrow\": null} | isn't JSON",
-        "{\"bow\": null, \"arrow\": null} {} | isn't JSON",
-        "heron | isn't JSON",
+        "`` | refused.tag_wish_fields",
+        "null | refused.tag_wish_fields",
+        "{} | refused.tag_wish_fields",
+        "[\"heron\"] | refused.tag_wish_fields",
+        "{\"bow\": \"heron\"} | refused.tag_wish_fields",
+        "{\"bow\": null, \"arrow\": null, \"by\": 1} | refused.tag_wish_fields",
+        "{\"bow\": 7, \"arrow\": null} | refused.tag_wish_name",
+        "{\"bow\": null, \"arrow\": {}} | refused.tag_wish_name",
+        "{\"bow\": \"heron\", \"bow\": null, \"arrow\": null} | refused.tag_wish_no_json",
+        "{\"bow\": null, \"arrow\": null} {} | refused.tag_wish_no_json",
+        "heron | refused.tag_wish_no_json",
       })
   void anythingElseIsRefusedInOneSentence(String payload, String why) {
     assertThatThrownBy(() -> read(payload))
         .isInstanceOf(Refused.class)
-        .hasMessageStartingWith("What was sent to tags/set can't be read (")
+        .hasMessageStartingWith("refused.tag_wish|")
         .hasMessageContaining(why);
   }
 }

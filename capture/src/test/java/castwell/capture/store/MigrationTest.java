@@ -3,6 +3,7 @@ package castwell.capture.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Readings.Reading;
 import java.io.IOException;
@@ -132,7 +133,7 @@ class MigrationTest {
       assertThat(shot.bow().orElseThrow().measures()).isEqualTo(Rack.Measures.NONE);
       assertThat(shot.arrow().orElseThrow().lengthM()).hasValue(0.74);
       assertThat(shot.arrow().orElseThrow().note()).isEmpty();
-      assertThat(shot.reason()).isEqualTo("Set aside: plucked.");
+      assertThat(shot.reasons()).containsExactly(Phrase.of("verdict.set_aside_because", "plucked"));
     }
   }
 

@@ -8,6 +8,7 @@ import castwell.capture.store.StoreUnavailable;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Version;
 import castwell.web.settings.BadSettings;
+import castwell.web.text.Speech;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -52,7 +53,6 @@ public final class Castwell {
           BadSettings.class,
           CannotServe.class,
           PortUnavailable.class,
-          Refused.class,
           SaidPlainly.class,
           StoreRefused.class,
           StoreUnavailable.class);
@@ -90,6 +90,10 @@ public final class Castwell {
   private static int failed(Exception e, CommandLine line, ParseResult parsed) throws Exception {
     if (e instanceof ParameterException misuse) {
       return misused(misuse, new String[0]);
+    }
+    if (e instanceof Refused refused) {
+      say(line, Speech.TRADE.say(refused.phrase()));
+      return BAD_INPUT;
     }
     if (PLAIN.contains(e.getClass())) {
       say(line, e.getMessage());

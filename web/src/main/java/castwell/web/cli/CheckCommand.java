@@ -10,6 +10,7 @@ import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
+import castwell.web.text.Speech;
 import castwell.web.wiring.Daemon;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -101,6 +102,6 @@ final class CheckCommand implements Callable<Integer> {
             settings.stations().stream().map(Station::name).toList(),
             witness,
             CLOCK);
-    return JSON.valueToTree(new HealthView(checkup).all());
+    return JSON.valueToTree(new HealthView(checkup, Speech.TRADE).all());
   }
 }

@@ -13,6 +13,7 @@ import castwell.capture.intake.What;
 import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;
+import castwell.web.text.Speech;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.CharacterCodingException;
@@ -135,7 +136,9 @@ final class ImportCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     refused.lines().stream()
         .limit(MOST_LINES)
-        .forEach((BadLine bad) -> err.printf("line %d: %s%n", bad.line(), bad.reason()));
+        .forEach(
+            (BadLine bad) ->
+                err.printf("line %d: %s%n", bad.line(), Speech.TRADE.say(bad.reason())));
     if (refused.lines().size() > MOST_LINES) {
       err.printf("and %d more%n", refused.lines().size() - MOST_LINES);
     }

@@ -82,8 +82,7 @@ final class ArrowsApi {
   private void decide(Context ctx) {
     Body body = Body.of(ctx, "set_aside", "why");
     boolean aside =
-        body.truth("set_aside")
-            .orElseThrow(() -> Body.invalid("The field \"set_aside\" is true or false."));
+        body.truth("set_aside").orElseThrow(() -> Body.invalid("refused.field_set_aside"));
     String name = ctx.pathParam("name");
     long id = id(ctx.pathParam("id"));
     desk.arrows().decideWeighing(name, id, aside, body.optionalText("why").orElse(""), "page");
@@ -92,7 +91,7 @@ final class ArrowsApi {
 
   private static long id(String text) {
     if (!text.matches("\\d{1,18}")) {
-      throw Body.invalid("A weighing's id is a whole number, not \"%s\".".formatted(text));
+      throw Body.invalid("refused.weighing_id", text);
     }
     return Long.parseLong(text);
   }

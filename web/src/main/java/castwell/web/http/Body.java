@@ -2,6 +2,7 @@ package castwell.web.http;
 
 import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
+import castwell.web.text.Speech;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -54,16 +55,14 @@ final class Body {
 
   private static Body of(JsonNode node, String... fields) {
     if (!node.isObject()) {
-      throw invalid("What was sent isn't a JSON object: send {\"field\": value, ...}.");
+      throw invalid("refused.no_object");
     }
     Set<String> known = Set.of(fields);
     node.fieldNames()
         .forEachRemaining(
             name -> {
               if (!known.contains(name)) {
-                throw invalid(
-                    "There is no field \"%s\" here: the fields are %s."
-                        .formatted(shortened(name), String.join(", ", fields)));
+                throw invalid("refused.no_field", shortened(name), String.join(", ", fields));
               }
             });
     return new Body(node);
@@ -81,7 +80,7 @@ final class Body {
       }
       return bytes;
     } catch (IOException e) {
-      throw invalid("The request's body could not be read: send it again.");
+      throw invalid("refused.body_unread");
     }
   }
 
@@ -104,8 +103,7 @@ final class Body {
   }
 
   private static ContentTooLargeResponse tooLarge(int largest) {
-    return new ContentTooLargeResponse(
-        "The request's body is larger than %d bytes: send less.".formatted(largest));
+    return new ContentTooLargeResponse(Speech.TRADE.say("refused.body_too_large", largest));
   }
 
   private static JsonNode parse(byte[] bytes) {
@@ -113,9 +111,9 @@ final class Body {
       return MAPPER.readTree(bytes);
     } catch (JsonProcessingException e) {
       int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
-      throw invalid("The request's body isn't JSON (line %d): mend it.".formatted(line));
+      throw invalid("refused.no_json", line);
     } catch (IOException e) {
-      throw invalid("The request's body could not be read: send it again.");
+      throw invalid("refused.body_unread");
     }
   }
 
@@ -124,8 +122,7 @@ final class Body {
   }
 
   String text(String field) {
-    return optionalText(field)
-        .orElseThrow(() -> invalid("The field \"%s\" is missing.".formatted(field)));
+    return optionalText(field).orElseThrow(() -> invalid("refused.field_missing", field));
   }
 
   Optional<String> optionalText(String field) {
@@ -134,7 +131,7 @@ final class Body {
       return Optional.empty();
     }
     if (!value.isTextual()) {
-      throw invalid("The field \"%s\" holds text in quotes.".formatted(field));
+      throw invalid("refused.field_text", field);
     }
     return Optional.of(value.textValue());
   }
@@ -143,12 +140,12 @@ final class Body {
   Map<String, String> texts(String field) {
     JsonNode value = node.path(field);
     if (!value.isMissingNode() && !value.isObject()) {
-      throw invalid("The field \"%s\" holds texts by name.".formatted(field));
+      throw invalid("refused.field_texts_by_name", field);
     }
     Map<String, String> texts = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> entry : value.properties()) {
       if (!entry.getValue().isTextual()) {
-        throw invalid("The field \"%s\" holds texts by name.".formatted(field));
+        throw invalid("refused.field_texts_by_name", field);
       }
       texts.put(entry.getKey(), entry.getValue().textValue());
     }
@@ -158,7 +155,7 @@ final class Body {
   double number(String field) {
     OptionalDouble value = optionalNumber(field);
     if (value.isEmpty()) {
-      throw invalid("The field \"%s\" is missing.".formatted(field));
+      throw invalid("refused.field_missing", field);
     }
     return value.getAsDouble();
   }
@@ -169,7 +166,7 @@ final class Body {
       return OptionalDouble.empty();
     }
     if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
-      throw invalid("The field \"%s\" holds a finite number.".formatted(field));
+      throw invalid("refused.field_number", field);
     }
     return OptionalDouble.of(value.doubleValue());
   }
@@ -186,7 +183,7 @@ final class Body {
   List<Body> objects(String field, String... fields) {
     JsonNode list = node.path(field);
     if (!list.isArray()) {
-      throw invalid("The field \"%s\" holds a list of objects.".formatted(field));
+      throw invalid("refused.field_objects", field);
     }
     List<Body> objects = new ArrayList<>();
     list.forEach(item -> objects.add(of(item, fields)));
@@ -211,7 +208,7 @@ final class Body {
       }
     }
     if (!list.isMissingNode() && !(list.isArray() && texts.size() == list.size())) {
-      throw invalid("The field \"%s\" holds a list of texts in quotes.".formatted(field));
+      throw invalid("refused.field_texts", field);
     }
     return texts;
   }
@@ -222,7 +219,7 @@ final class Body {
       return OptionalInt.empty();
     }
     if (!value.canConvertToInt() || !value.isIntegralNumber()) {
-      throw invalid("The field \"%s\" holds a whole number.".formatted(field));
+      throw invalid("refused.field_whole", field);
     }
     return OptionalInt.of(value.intValue());
   }
@@ -234,13 +231,13 @@ final class Body {
       return Optional.empty();
     }
     if (!value.isBoolean()) {
-      throw invalid("The field \"%s\" is true, false or null.".formatted(field));
+      throw invalid("refused.field_boolean", field);
     }
     return Optional.of(value.booleanValue());
   }
 
-  static Refused invalid(String sentence) {
-    return new Refused(Why.INVALID, sentence);
+  static Refused invalid(String key, Object... values) {
+    return Refused.of(Why.INVALID, key, values);
   }
 
   private static String shortened(String name) {

@@ -63,13 +63,12 @@ final class DataApi {
         .findFirst()
         .orElseThrow(
             () ->
-                new Refused(
+                Refused.of(
                     Why.NOT_FOUND,
-                    "What can be exported is %s."
-                        .formatted(
-                            Arrays.stream(Exported.values())
-                                .map(what -> what + ".csv")
-                                .collect(Collectors.joining(", ")))));
+                    "refused.no_export",
+                    Arrays.stream(Exported.values())
+                        .map(what -> what + ".csv")
+                        .collect(Collectors.joining(", "))));
   }
 
   private void backUp(Context ctx) {
@@ -82,10 +81,7 @@ final class DataApi {
       ctx.status(201);
       ctx.json(Map.of("file", made.file().toString(), "bytes", made.bytes()));
     } catch (IOException e) {
-      throw new Refused(
-          Why.CONFLICT,
-          "No backup could be made in %s: see whether there is room and the folder may be written."
-              .formatted(target.getParent()));
+      throw Refused.of(Why.CONFLICT, "refused.no_backup", target.getParent());
     }
   }
 }

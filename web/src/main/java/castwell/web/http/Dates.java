@@ -16,10 +16,6 @@ final class Dates {
   static Instant instant(String field, String text, ZoneId zone) {
     return When.parse(text, zone)
         .map(when -> when.begin(zone))
-        .orElseThrow(
-            () ->
-                Body.invalid(
-                    "The field \"%s\" is a date such as 2026-04-01, or 2026-04-01T14:30."
-                        .formatted(field)));
+        .orElseThrow(() -> Body.invalid("refused.field_date", field));
   }
 }

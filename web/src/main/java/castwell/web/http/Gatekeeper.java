@@ -4,6 +4,7 @@ import castwell.web.access.Attempts;
 import castwell.web.access.Doorkeeper;
 import castwell.web.access.Origin;
 import castwell.web.http.Refusals.Kind;
+import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -59,16 +60,12 @@ final class Gatekeeper {
           ctx,
           Kind.OTHER_HOST,
           HttpStatus.MISDIRECTED_REQUEST,
-          "This page is for its own computer alone, at 127.0.0.1 or localhost: use that, or see the settings reached_at and listen.");
+          Speech.TRADE.say("refused.other_host"));
     } else if (!reading && isFromAnotherSite(ctx)) {
-      refuse(
-          ctx,
-          Kind.OTHER_SITE,
-          HttpStatus.FORBIDDEN,
-          "Another site's page asked for this: open Castwell's own page and do it there.");
+      refuse(ctx, Kind.OTHER_SITE, HttpStatus.FORBIDDEN, Speech.TRADE.say("refused.other_site"));
     } else if (!reading && !isJson(ctx)) {
       Problems.answer(
-          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, "Send JSON, with Content-Type application/json.");
+          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, Speech.TRADE.say("refused.send_json"));
       ctx.skipRemainingHandlers();
     } else if (needsKey && !OPEN_TO_ALL.matcher(ctx.path()).matches()) {
       askForKey(ctx, reading);
@@ -87,11 +84,7 @@ final class Gatekeeper {
         return;
       }
       ctx.header("WWW-Authenticate", "Bearer realm=\"castwell\"");
-      refuse(
-          ctx,
-          Kind.NO_KEY,
-          HttpStatus.UNAUTHORIZED,
-          "This needs the key: open the link that Castwell gave when it first started, or type the key at /enter.");
+      refuse(ctx, Kind.NO_KEY, HttpStatus.UNAUTHORIZED, Speech.TRADE.say("refused.needs_key"));
     }
   }
 
@@ -106,14 +99,10 @@ final class Gatekeeper {
           ctx,
           Kind.TOO_MANY_TRIES,
           HttpStatus.TOO_MANY_REQUESTS,
-          "Too many wrong keys: try again in %d s.".formatted(time.plusMillis(999).toSeconds()));
+          Speech.TRADE.say("refused.wrong_keys", time.plusMillis(999).toSeconds()));
     } else if (outcome instanceof Attempts.Wrong) {
       ctx.header("WWW-Authenticate", "Bearer realm=\"castwell\", error=\"invalid_token\"");
-      refuse(
-          ctx,
-          Kind.WRONG_KEY,
-          HttpStatus.UNAUTHORIZED,
-          "That isn't the key: look at it again, or make another with \"castwell key --new\".");
+      refuse(ctx, Kind.WRONG_KEY, HttpStatus.UNAUTHORIZED, Speech.TRADE.say("refused.wrong_key"));
     }
     return outcome instanceof Attempts.Right;
   }

@@ -62,9 +62,7 @@ final class GatesApi {
         store
             .read(t -> t.calibrations().inForce(station, from))
             .map(Calibrations.Entry::calibration)
-            .orElseThrow(
-                () ->
-                    new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station)));
+            .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_station", station));
     Optional<Instant> to = body.optionalText("to").map(text -> Dates.instant("to", text, zone));
     int covered = desk.calibrate(station, from, to, changed(now, body), "page");
     ctx.status(201);
@@ -80,7 +78,7 @@ final class GatesApi {
           body.optionalNumber("gates_from_bow_m").orElse(now.gatesFromBowM()),
           body.optionalText("oscillator").map(Settings::oscillator).orElse(now.oscillator()));
     } catch (IllegalArgumentException e) {
-      throw Body.invalid(e.getMessage() + ".");
+      throw Body.invalid("refused.cant_be", e.getMessage());
     }
   }
 

@@ -25,7 +25,7 @@ final class HealthApi {
 
   private String known(String station) {
     if (!health.checkup().stations().contains(station)) {
-      throw new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station));
+      throw Refused.of(Why.NOT_FOUND, "refused.no_station", station);
     }
     return station;
   }

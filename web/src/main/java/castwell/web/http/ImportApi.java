@@ -8,11 +8,13 @@ import castwell.capture.intake.Look;
 import castwell.capture.intake.SheetRefused;
 import castwell.capture.intake.Taken;
 import castwell.capture.intake.What;
+import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -73,7 +75,7 @@ final class ImportApi {
       view.put("would", view(intake.tryOut(brought)));
     } catch (SheetRefused refused) {
       view.put("refused", refused.getMessage());
-      view.put("lines", refused.lines().stream().limit(MOST_LINES).toList());
+      view.put("lines", lines(refused));
     }
     ctx.json(view);
   }
@@ -85,11 +87,10 @@ final class ImportApi {
         .orElseThrow(
             () ->
                 Body.invalid(
-                    "The field \"what\" is one of %s."
-                        .formatted(
-                            Arrays.stream(What.values())
-                                .map(What::word)
-                                .collect(Collectors.joining(", ")))));
+                    "refused.field_what",
+                    Arrays.stream(What.values())
+                        .map(What::word)
+                        .collect(Collectors.joining(", "))));
   }
 
   private static HandUncertainty uncertainty(Body body) {
@@ -100,13 +101,23 @@ final class ImportApi {
               * Units.METRES_PER_FOOT,
           body.optionalNumber("common_percent").orElse(100 * usual.commonShare()) / 100);
     } catch (IllegalArgumentException e) {
-      throw Body.invalid("The fields \"own_fps\" and \"common_percent\": " + e.getMessage() + ".");
+      throw Body.invalid("refused.own_fps", e.getMessage());
     }
   }
 
   private static void refuse(SheetRefused refused, Context ctx) {
     Map<String, Object> problem = Problems.problem(HttpStatus.BAD_REQUEST, refused.getMessage());
-    problem.put("lines", refused.lines().stream().limit(MOST_LINES).toList());
+    problem.put("lines", lines(refused));
     Problems.answer(ctx, HttpStatus.BAD_REQUEST, problem);
+  }
+
+  private static List<Map<String, Object>> lines(SheetRefused refused) {
+    return refused.lines().stream()
+        .limit(MOST_LINES)
+        .map(
+            bad ->
+                Map.<String, Object>of(
+                    "line", bad.line(), "reason", Speech.TRADE.say(bad.reason())))
+        .toList();
   }
 }

@@ -4,6 +4,7 @@ import castwell.capture.store.Store;
 import castwell.web.access.Origin;
 import castwell.web.http.Refusals.Kind;
 import castwell.web.settings.HttpSettings.HttpLimits;
+import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -45,20 +46,16 @@ final class LiveApi {
     switch (seats.take(address)) {
       case TAKEN ->
           ctx.future(() -> serve(ctx, feed.reader(out, place, light, () -> seats.leave(address))));
-      case ALL_TAKEN -> refuse(ctx, HttpStatus.SERVICE_UNAVAILABLE, "All live views there may be");
+      case ALL_TAKEN -> refuse(ctx, HttpStatus.SERVICE_UNAVAILABLE, "refused.live_taken");
       case TOO_MANY_OF_ONE ->
-          refuse(ctx, HttpStatus.TOO_MANY_REQUESTS, "All live views there may be from one address");
+          refuse(ctx, HttpStatus.TOO_MANY_REQUESTS, "refused.live_taken_by_address");
     }
   }
 
-  private void refuse(Context ctx, HttpStatus status, String which) {
+  private void refuse(Context ctx, HttpStatus status, String key) {
     refusals.count(Kind.TOO_MANY_READERS);
     ctx.header("Retry-After", RETRY_SECONDS);
-    Problems.answer(
-        ctx,
-        status,
-        which
-            + " are taken: close one, or ask for /api/range now and then; the settings readers and readers_per_address say how many there may be.");
+    Problems.answer(ctx, status, Speech.TRADE.say(key));
   }
 
   /** Javalin has made the request asynchronous by now, and ends it when the future is done. */
@@ -110,7 +107,7 @@ final class LiveApi {
       return last;
     }
     if (!asked.matches("\\d{1,18}")) {
-      throw Body.invalid("An event's id is a whole number: ask after the last one you know.");
+      throw Body.invalid("refused.event_id");
     }
     // Whoever knows more than there is read another data folder's feed at this address.
     return Math.min(Long.parseLong(asked), last);

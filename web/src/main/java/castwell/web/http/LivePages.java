@@ -14,7 +14,7 @@ final class LivePages {
   private static final String SAID_BY_SCRIPTS = "live.";
 
   private final Printing printing = new Printing();
-  private final Texts texts = Texts.english();
+  private final Texts texts = Texts.chosen();
 
   void route(JavalinConfig config) {
     serve(config, "/", page("range"));

@@ -25,7 +25,7 @@ final class NamedThings {
     boolean retired =
         Body.of(ctx, "retired")
             .truth("retired")
-            .orElseThrow(() -> Body.invalid("The field \"retired\" is true or false."));
+            .orElseThrow(() -> Body.invalid("refused.field_retired"));
     say.accept(name, retired);
     ctx.json(Map.of("name", name, "retired", retired));
   }

@@ -1,6 +1,7 @@
 package castwell.web.http;
 
 import castwell.web.http.Refusals.Kind;
+import castwell.web.text.Speech;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.http.HttpStatus;
@@ -43,11 +44,11 @@ final class PlainErrors extends ErrorHandler {
 
   private static String sentence(HttpStatus status) {
     return switch (status) {
-      case URI_TOO_LONG -> "The request's address is too long: shorten it.";
-      case REQUEST_HEADER_FIELDS_TOO_LARGE -> "The request's header is too large: send less.";
-      case NOT_FOUND -> "There is nothing there.";
-      case HTTP_VERSION_NOT_SUPPORTED -> "Speak HTTP/1.1.";
-      default -> "The request can't be read as HTTP (RFC 9112): mend what sends it.";
+      case URI_TOO_LONG -> Speech.TRADE.say("refused.address_too_long");
+      case REQUEST_HEADER_FIELDS_TOO_LARGE -> Speech.TRADE.say("refused.header_too_large");
+      case NOT_FOUND -> Speech.TRADE.say("refused.nothing_there");
+      case HTTP_VERSION_NOT_SUPPORTED -> Speech.TRADE.say("refused.http_version");
+      default -> Speech.TRADE.say("refused.no_http");
     };
   }
 }

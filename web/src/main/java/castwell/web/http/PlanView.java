@@ -8,6 +8,7 @@ import castwell.capture.store.Plans.Turn;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.web.text.Speech;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,8 @@ import java.util.function.Function;
 
 /** Plans as JSON objects: where one stands, and what is to be picked up. */
 public final class PlanView {
+  private static final Speech SPEECH = Speech.TRADE;
+
   private final Transaction t;
   private final Plan plan;
   private final List<Turn> turns;
@@ -100,28 +103,25 @@ public final class PlanView {
   private Map<String, Object> again(int number) {
     Turn turn = turns.get(number - 1);
     Map<String, Object> view = named(turn);
-    view.put(
-        "sentence",
-        "Turn %d, %s from %s: its shot was set aside or retagged since. Repeat it?"
-            .formatted(number, turn.arrow().name(), turn.bow().name()));
+    view.put("sentence", SPEECH.say("plan.again", number, turn.arrow().name(), turn.bow().name()));
     return view;
   }
 
   private String sentence() {
     if (standing.progress() instanceof Progress.Running running) {
       return isMissed()
-          ? "That one didn't count: shoot it again."
-          : "Shoot %s from %s."
-              .formatted(
-                  turns.get(running.turn() - 1).arrow().name(),
-                  turns.get(running.turn() - 1).bow().name());
+          ? SPEECH.say("plan.shoot_again")
+          : SPEECH.say(
+              "plan.shoot",
+              turns.get(running.turn() - 1).arrow().name(),
+              turns.get(running.turn() - 1).bow().name());
     }
     if (standing.progress() instanceof Progress.Paused paused) {
       return paused.tagsChanged()
-          ? "Paused: bow or arrow was changed by %s. Resume to go on.".formatted(who(paused.by()))
-          : "Paused: shots don't belong to the plan. Resume to go on.";
+          ? SPEECH.say("plan.paused_by", who(paused.by()))
+          : SPEECH.say("plan.paused");
     }
-    return standing.progress() instanceof Progress.Ended ? ended() : "Not begun yet.";
+    return standing.progress() instanceof Progress.Ended ? ended() : SPEECH.say("plan.not_begun");
   }
 
   /** A passage that doesn't count went through since the turn began. */
@@ -140,16 +140,16 @@ public final class PlanView {
   }
 
   private static String who(String by) {
-    return by.equals("key") ? "the board's key" : by.equals("page") ? "hand" : by;
+    return by.equals("key")
+        ? SPEECH.say("plan.by_key")
+        : by.equals("page") ? SPEECH.say("plan.by_hand") : by;
   }
 
   private String ended() {
     int left = turns.size() - standing.done() - standing.skipped().size();
-    return "The plan is over: %d of %d shot, %d skipped%s."
-        .formatted(
-            standing.done(),
-            turns.size(),
-            standing.skipped().size(),
-            left > 0 ? ", %d left".formatted(left) : "");
+    int skipped = standing.skipped().size();
+    return left > 0
+        ? SPEECH.say("plan.over_left", standing.done(), turns.size(), skipped, left)
+        : SPEECH.say("plan.over", standing.done(), turns.size(), skipped);
   }
 }

@@ -64,7 +64,7 @@ final class PlansApi {
     Body body = Body.of(ctx, LARGEST_BODY, "station", "name", "turns", "from");
     String station = RangeApi.known(capture, body.text("station"));
     if (body.has("turns") == body.has("from")) {
-      throw Body.invalid("A plan has either \"turns\", or what they come \"from\".");
+      throw Body.invalid("refused.plan_from");
     }
     Optional<PlanDesign> design =
         body.optionalObject(
@@ -120,24 +120,21 @@ final class PlansApi {
         .orElseThrow(
             () ->
                 Body.invalid(
-                    "The field \"do\" is one of %s."
-                        .formatted(
-                            Arrays.stream(PlanWord.values())
-                                .map(PlanWord::word)
-                                .collect(Collectors.joining(", ")))));
+                    "refused.field_do",
+                    Arrays.stream(PlanWord.values())
+                        .map(PlanWord::word)
+                        .collect(Collectors.joining(", "))));
   }
 
   private static long id(Context ctx) {
     String id = ctx.pathParam("plan");
     if (!id.matches("\\d{1,18}")) {
-      throw new Refused(Why.NOT_FOUND, "A plan goes by its number.");
+      throw Refused.of(Why.NOT_FOUND, "refused.plan_number");
     }
     return Long.parseLong(id);
   }
 
   private static Plan find(Transaction t, long id) {
-    return t.plans()
-        .byId(id)
-        .orElseThrow(() -> new Refused(Why.NOT_FOUND, "There is no plan number %d.".formatted(id)));
+    return t.plans().byId(id).orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_plan", id));
   }
 }

@@ -2,6 +2,7 @@ package castwell.web.http;
 
 import castwell.capture.daemon.Refused;
 import castwell.capture.store.StoreUnavailable;
+import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -16,7 +17,8 @@ final class Problems {
   private Problems() {}
 
   static void route(JavalinConfig config) {
-    config.routes.exception(Refused.class, (e, ctx) -> answer(ctx, status(e), e.getMessage()));
+    config.routes.exception(
+        Refused.class, (e, ctx) -> answer(ctx, status(e), Speech.TRADE.say(e.phrase())));
     config.routes.exception(
         StoreUnavailable.class, (e, ctx) -> answer(ctx, status(ctx), e.getMessage()));
     config.routes.exception(
@@ -26,10 +28,7 @@ final class Problems {
         Exception.class,
         (e, ctx) -> {
           LoggerFactory.getLogger(Problems.class).error("{} {}", ctx.method(), ctx.path(), e);
-          answer(
-              ctx,
-              HttpStatus.INTERNAL_SERVER_ERROR,
-              "A fault of Castwell's own; nothing stored was lost. Its log says more.");
+          answer(ctx, HttpStatus.INTERNAL_SERVER_ERROR, Speech.TRADE.say("refused.fault"));
         });
   }
 
@@ -69,8 +68,8 @@ final class Problems {
 
   private static String sentence(HttpResponseException e, Context ctx) {
     return switch (HttpStatus.forStatus(e.getStatus())) {
-      case NOT_FOUND -> "There is nothing at %s.".formatted(ctx.path());
-      case METHOD_NOT_ALLOWED -> "%s can't be done at %s.".formatted(ctx.method(), ctx.path());
+      case NOT_FOUND -> Speech.TRADE.say("refused.nothing_at", ctx.path());
+      case METHOD_NOT_ALLOWED -> Speech.TRADE.say("refused.method", ctx.method(), ctx.path());
       default -> e.getMessage();
     };
   }

@@ -111,7 +111,7 @@ final class RangeApi {
 
   static String known(Capture capture, String station) {
     if (capture.links().stream().noneMatch(link -> link.station().equals(station))) {
-      throw new Refused(Why.NOT_FOUND, "There is no station named %s.".formatted(station));
+      throw Refused.of(Why.NOT_FOUND, "refused.no_station", station);
     }
     return station;
   }

@@ -80,7 +80,7 @@ final class ReportsApi {
     try {
       return asked == null ? Yardstick.momentum : Yardstick.valueOf(asked);
     } catch (IllegalArgumentException e) {
-      throw Body.invalid("\"yardstick\" is momentum or energy.");
+      throw Body.invalid("refused.yardstick");
     }
   }
 
@@ -115,7 +115,7 @@ final class ReportsApi {
   private static String text(Context ctx, String name) {
     String value = ctx.queryParam(name);
     if (value == null) {
-      throw Body.invalid("\"%s\" is missing: say a date or a session.".formatted(name));
+      throw Body.invalid("refused.no_day", name);
     }
     return value;
   }
@@ -133,6 +133,6 @@ final class ReportsApi {
     } catch (NumberFormatException e) {
       // said below
     }
-    throw Body.invalid("\"%s\" is a finite number, not %s.".formatted(name, value));
+    throw Body.invalid("refused.finite", name, value);
   }
 }

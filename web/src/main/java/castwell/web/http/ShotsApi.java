@@ -141,7 +141,6 @@ final class ShotsApi {
   private static Shot find(Transaction t, String id) {
     return t.shots()
         .byShotId(id)
-        .orElseThrow(
-            () -> new Refused(Why.NOT_FOUND, "There is no shot with the id %s.".formatted(id)));
+        .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_shot", id));
   }
 }

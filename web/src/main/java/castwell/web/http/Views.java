@@ -20,6 +20,7 @@ import castwell.capture.store.Transaction;
 import castwell.capture.wire.Sentence.Levels;
 import castwell.capture.wire.Sentence.Surroundings;
 import castwell.web.report.Misfits;
+import castwell.web.text.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
@@ -37,7 +38,7 @@ final class Views {
 
   Views(ZoneId zone) {
     this.zone = zone;
-    this.columns = new ShotColumns(zone);
+    this.columns = new ShotColumns(zone, Speech.TRADE);
   }
 
   Map<String, Object> shot(Shot shot) {

@@ -8,6 +8,7 @@ import castwell.capture.store.Store;
 import castwell.web.access.Attempts;
 import castwell.web.metrics.Metrics;
 import castwell.web.settings.HttpAddress;
+import castwell.web.text.Speech;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.staticfiles.Location;
@@ -68,7 +69,7 @@ public final class WebServer implements AutoCloseable {
               new WorkbenchPages(store, clock, zone, desk, parts.capture(), gate, parts.rehearsal())
                   .route(config);
               new BrokerApi(parts.broker()).route(config);
-              new HealthApi(new HealthView(parts.checkup())).route(config);
+              new HealthApi(new HealthView(parts.checkup(), Speech.TRADE)).route(config);
               new MetricsApi(new Metrics(parts.checkup(), Version.TEXT, refusals::all))
                   .route(config);
               new LiveApi(store, feed, parts.http().limits(), refusals).route(config);

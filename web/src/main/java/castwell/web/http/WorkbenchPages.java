@@ -41,7 +41,7 @@ final class WorkbenchPages {
   private static final String UNITS = "castwell-units";
 
   private final Printing printing = new Printing();
-  private final Texts texts = Texts.english();
+  private final Texts texts = Texts.chosen();
   private final Store store;
   private final Clock clock;
   private final ZoneId zone;
@@ -132,7 +132,7 @@ final class WorkbenchPages {
       return maker.apply(asked);
     } catch (Refused refused) {
       ctx.status(Problems.status(refused));
-      return TroublePage.of(asked, refused.getMessage());
+      return TroublePage.of(asked, asked.speech().say(refused.phrase()));
     }
   }
 

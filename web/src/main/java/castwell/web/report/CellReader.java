@@ -10,6 +10,7 @@ import castwell.capture.store.BriefShots.Brief;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -106,7 +107,8 @@ final class CellReader {
   }
 
   private String reason(Brief shot) {
-    return transaction.shots().byPassage(shot.passageId()).orElseThrow().reason();
+    return Speech.TRADE.say(
+        transaction.shots().byPassage(shot.passageId()).orElseThrow().reasons());
   }
 
   private static CellShot cellShot(Brief shot) {

@@ -76,11 +76,9 @@ public record Day(String name, String bow, String state, Set<String> sessions, L
 
   private static Refused notShot(String bow, List<SessionCells> sessions, String name) {
     String when = String.join(", ", sessions.stream().map(SessionCells::session).toList());
-    return new Refused(
-        Why.NOT_FOUND,
-        "%s has no shot that counts on %s: %s."
-            .formatted(
-                bow, name, when.isEmpty() ? "it was never shot" : "its sessions are " + when));
+    return when.isEmpty()
+        ? Refused.of(Why.NOT_FOUND, "refused.never_shot", bow, name)
+        : Refused.of(Why.NOT_FOUND, "refused.not_shot_on", bow, name, when);
   }
 
   /** Sessions of one day are one: the shots of an arrow together, over the worse of two set-ups. */

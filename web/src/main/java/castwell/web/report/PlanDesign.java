@@ -81,14 +81,13 @@ public record PlanDesign(
 
   private static void check(Wish wish) {
     if (!(Math.abs(wish.changeMps()) > 0)) {
-      throw new Refused(Why.INVALID, "The change to be seen can't be 0 ft/s: name a larger one.");
+      throw Refused.of(Why.INVALID, "refused.no_change");
     }
     if (!(wish.power() > ALPHA && wish.power() < 1)) {
-      throw new Refused(
-          Why.INVALID, "A power lies between %s and 1, not at %s.".formatted(ALPHA, wish.power()));
+      throw Refused.of(Why.INVALID, "refused.power", ALPHA, wish.power());
     }
     if (wish.sdMps().isPresent() && !(wish.sdMps().getAsDouble() > 0)) {
-      throw new Refused(Why.INVALID, "A shot's scatter is above 0 ft/s.");
+      throw Refused.of(Why.INVALID, "refused.scatter");
     }
   }
 
@@ -97,10 +96,7 @@ public record PlanDesign(
       return wish.sdMps().getAsDouble();
     }
     if (!(own.sdMps() > 0)) {
-      throw new Refused(
-          Why.INVALID,
-          "%s's own shots don't tell a scatter yet: shoot an arrow a few times, or say what to take with sd_fps."
-              .formatted(wish.bows().get(0)));
+      throw Refused.of(Why.INVALID, "refused.no_scatter", wish.bows().get(0));
     }
     return own.sdMps();
   }
@@ -115,12 +111,7 @@ public record PlanDesign(
                   rack.stream()
                       .filter(arrow -> arrow.name().equalsIgnoreCase(name))
                       .findFirst()
-                      .orElseThrow(
-                          () ->
-                              new Refused(
-                                  Why.NOT_FOUND,
-                                  "There is no arrow named %s: add it, or mend the name."
-                                      .formatted(name))))
+                      .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_arrow", name)))
           .toList();
     }
     return chosen
@@ -137,10 +128,7 @@ public record PlanDesign(
     List<Rack.Arrow> arrows =
         rack.stream().filter(arrow -> arrow.massKg() >= leastKg(state) * (1 - ROUNDING)).toList();
     if (arrows.isEmpty()) {
-      throw new Refused(
-          Why.INVALID,
-          "No arrow of the rack has 8 grains per pound of %s: add one, or name arrows."
-              .formatted(state.bow()));
+      throw Refused.of(Why.INVALID, "refused.no_heavy_arrow", state.bow());
     }
     return arrows;
   }

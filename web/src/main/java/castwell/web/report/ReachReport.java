@@ -47,16 +47,14 @@ public final class ReachReport {
               .filter(way -> way)
               .count();
       if (ways != 1 || likeBow.isPresent() != likeArrow.isPresent()) {
-        throw new Refused(
-            Why.INVALID,
-            "Say what to reach in one way: a momentum, an energy, or like a bow with an arrow.");
+        throw Refused.of(Why.INVALID, "refused.reach_what");
       }
       if (like) {
         return new Like(likeBow.get(), likeArrow.get(), yardstick);
       }
       double number = momentumSlugFps.or(() -> energyFtlbf).orElseThrow();
       if (!(number > 0 && Double.isFinite(number))) {
-        throw new Refused(Why.INVALID, "What to reach lies above 0, not at %s.".formatted(number));
+        throw Refused.of(Why.INVALID, "refused.reach_above", number);
       }
       return momentumSlugFps.isPresent()
           ? new Momentum(number * NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND)

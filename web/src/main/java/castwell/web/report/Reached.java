@@ -104,10 +104,6 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
         .reduce((first, second) -> second)
         .map(CellSummary::of)
         .orElseThrow(
-            () ->
-                new Refused(
-                    Why.NOT_FOUND,
-                    "%s hasn't shot %s twice as it is now: shoot it, or name another arrow."
-                        .formatted(bow.name(), like.arrow())));
+            () -> Refused.of(Why.NOT_FOUND, "refused.not_shot_twice", bow.name(), like.arrow()));
   }
 }

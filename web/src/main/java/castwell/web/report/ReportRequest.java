@@ -24,13 +24,10 @@ public record ReportRequest(double gpp, double scaleUN) {
    */
   public static ReportRequest of(double gpp, double scaleULb) {
     if (!(gpp > 0 && gpp < 100)) {
-      throw new Refused(
-          Why.INVALID, "Grains per pound lie above 0 and below 100, not at %s.".formatted(gpp));
+      throw Refused.of(Why.INVALID, "refused.gpp", gpp);
     }
     if (!(scaleULb >= 0 && scaleULb < 50)) {
-      throw new Refused(
-          Why.INVALID,
-          "A scale's uncertainty lies between 0 and 50 lb, not at %s.".formatted(scaleULb));
+      throw Refused.of(Why.INVALID, "refused.scale", scaleULb);
     }
     return new ReportRequest(gpp, scaleULb * Units.NEWTONS_PER_POUND);
   }

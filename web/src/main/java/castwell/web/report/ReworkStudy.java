@@ -121,29 +121,27 @@ final class ReworkStudy {
 
   private static void checkControl(Pair bow, Pair control) {
     if (control.before().bow().equals(bow.before().bow())) {
-      throw new Refused(Why.INVALID, "A bow can't be its own control: name another.");
+      throw Refused.of(Why.INVALID, "refused.own_control");
     }
     if (!control.before().state().equals(control.after().state())) {
-      throw new Refused(
-          Why.INVALID,
-          "%s was changed in between, on %s, so it is no control: name a bow left as it was."
-              .formatted(control.before().bow(), control.after().state()));
+      throw Refused.of(
+          Why.INVALID, "refused.changed_control", control.before().bow(), control.after().state());
     }
   }
 
   private static Change change(Pair pair) {
     if (pair.before().cells().equals(pair.after().cells())) {
-      throw new Refused(
-          Why.INVALID, "Before and after are the same shots: name two days or two sessions.");
+      throw Refused.of(Why.INVALID, "refused.same_shots");
     }
     return Change.of(pair.before().bow(), pair.before().cells(), pair.after().cells())
         .orElseThrow(
             () ->
-                new Refused(
+                Refused.of(
                     Why.INVALID,
-                    "%s shot no arrow on both %s and %s: shoot the same arrows before and after."
-                        .formatted(
-                            pair.before().bow(), pair.before().name(), pair.after().name())));
+                    "refused.no_common_arrow",
+                    pair.before().bow(),
+                    pair.before().name(),
+                    pair.after().name()));
   }
 
   /** A control's change with the bow's own arrows where it shot any, with all of its own else. */

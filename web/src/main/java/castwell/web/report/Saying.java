@@ -2,7 +2,6 @@ package castwell.web.report;
 
 import castwell.analysis.uncertainty.Quantity;
 import castwell.web.text.Speech;
-import castwell.web.text.Texts;
 import castwell.web.unit.Dimension;
 import castwell.web.unit.Unit;
 import castwell.web.unit.UnitSystem;
@@ -10,7 +9,7 @@ import java.util.List;
 
 /** A report's sentences and the quantities in them, in the reader's units. */
 public record Saying(Speech speech) {
-  public static final Saying TRADE = new Saying(new Speech(Texts.english(), UnitSystem.TRADE));
+  public static final Saying TRADE = new Saying(Speech.TRADE);
 
   String say(String key, Object... arguments) {
     return speech.say(key, arguments);

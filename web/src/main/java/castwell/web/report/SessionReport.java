@@ -67,13 +67,8 @@ public final class SessionReport {
             : t.sessions().all().stream().findFirst();
     return found.orElseThrow(
         () ->
-            new Refused(
-                Why.NOT_FOUND,
-                name.map(
-                        n ->
-                            "There is no session named %s: GET /api/sessions lists them."
-                                .formatted(n))
-                    .orElse("There is no session yet: shoot, or import shots.")));
+            name.map(n -> Refused.of(Why.NOT_FOUND, "refused.no_session_listed", n))
+                .orElseGet(() -> Refused.of(Why.NOT_FOUND, "refused.no_session_yet")));
   }
 
   private static Report report(Session session, SessionCells found, Saying saying) {

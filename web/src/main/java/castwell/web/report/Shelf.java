@@ -79,10 +79,12 @@ final class Shelf {
         .findFirst()
         .orElseThrow(
             () ->
-                new Refused(
+                Refused.of(
                     Why.NOT_FOUND,
-                    "%s has no state of %s: it has %s."
-                        .formatted(bow.name(), name, String.join(", ", states(bow)))));
+                    "refused.no_state",
+                    bow.name(),
+                    name,
+                    String.join(", ", states(bow))));
   }
 
   String name(BowState state) {

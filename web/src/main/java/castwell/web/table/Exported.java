@@ -4,6 +4,7 @@ import castwell.capture.export.EdgeColumns;
 import castwell.capture.export.FigureColumns;
 import castwell.capture.export.RackColumns;
 import castwell.capture.export.ShotColumns;
+import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.Optional;
 
@@ -33,7 +34,7 @@ public enum Exported {
     return switch (this) {
       case shots ->
           new Table<>(
-              new ShotColumns(zone).columns(),
+              new ShotColumns(zone, Speech.TRADE).columns(),
               (t, row) ->
                   station.ifPresentOrElse(s -> t.shots().each(s, row), () -> t.shots().each(row)));
       case edges ->

@@ -2,18 +2,42 @@ package castwell.web.text;
 
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.wording.Amount;
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Wording;
 import castwell.web.unit.Dimension;
 import castwell.web.unit.Figures;
 import castwell.web.unit.UnitSystem;
 import java.util.OptionalDouble;
 
 /** How one person is spoken to: in a language, in units of their choice. */
-public record Speech(Texts texts, UnitSystem units) {
+public record Speech(Texts texts, UnitSystem units) implements Wording {
+  /** Of what has no reader yet: files, messages, the command line. */
+  public static final Speech TRADE = new Speech(Texts.chosen(), UnitSystem.TRADE);
 
   private static final int READ = 6;
 
   public String say(String key, Object... arguments) {
     return texts.say(key, arguments);
+  }
+
+  @Override
+  public String say(Phrase phrase) {
+    return say(phrase.key(), phrase.values().stream().map(this::told).toArray());
+  }
+
+  private Object told(Object value) {
+    if (value instanceof Phrase phrase) {
+      return say(phrase);
+    }
+    return value instanceof Amount amount ? plain(dimension(amount), amount.si()) : value;
+  }
+
+  private static Dimension dimension(Amount amount) {
+    return switch (amount.what()) {
+      case SPEED -> Dimension.SPEED;
+      case LENGTH -> Dimension.LENGTH;
+    };
   }
 
   /** A unit's symbol. */

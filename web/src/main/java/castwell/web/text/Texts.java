@@ -21,6 +21,7 @@ public final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)(?:\\|([^|}]*)\\|([^|}]*))?}");
 
   private static final Texts ENGLISH = of("en");
+  private static final Texts CHOSEN = chosen(System.getProperty("castwell.language", "en"));
 
   private final SortedMap<String, String> texts;
 
@@ -30,6 +31,15 @@ public final class Texts {
 
   public static Texts english() {
     return ENGLISH;
+  }
+
+  /** In the language that the program was started with. */
+  public static Texts chosen() {
+    return CHOSEN;
+  }
+
+  private static Texts chosen(String language) {
+    return Texts.class.getResource(language + ".properties") == null ? ENGLISH : of(language);
   }
 
   private static Texts of(String language) {

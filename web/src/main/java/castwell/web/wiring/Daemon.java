@@ -25,6 +25,7 @@ import castwell.web.http.WebServer;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
+import castwell.web.text.Speech;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -159,7 +160,7 @@ public final class Daemon implements AutoCloseable {
         new Told(
             station -> link(capture, station),
             // Without the broker: it is asked of those who are told over it.
-            new HealthView(checkup(settings, stations, capture, List::of))::of,
+            new HealthView(checkup(settings, stations, capture, List::of), Speech.TRADE)::of,
             PlanView.of(store));
     Publishers publishers =
         new Publishers(
@@ -169,6 +170,7 @@ public final class Daemon implements AutoCloseable {
             desk,
             told,
             settings.capture().zone(),
+            Speech.TRADE,
             Version.TEXT,
             clock,
             System::nanoTime);

@@ -71,7 +71,7 @@ public record Asked(
     } catch (NumberFormatException e) {
       // said below
     }
-    throw new Refused(Why.INVALID, say("page.no_number", value.get()));
+    throw Refused.of(Why.INVALID, "page.no_number", value.get());
   }
 
   /** Casts are compared at the usual grains per pound, with the usual scale. */

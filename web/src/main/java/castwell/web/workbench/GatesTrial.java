@@ -63,7 +63,7 @@ public final class GatesTrial {
     } catch (IllegalArgumentException e) {
       refused = e.getMessage() + ".";
     } catch (Refused e) {
-      refused = e.getMessage();
+      refused = asked.speech().say(e.phrase());
     }
     return new Gates(
         now.map(entry -> SessionPage.gates(asked, entry.calibration())).orElse(List.of()),

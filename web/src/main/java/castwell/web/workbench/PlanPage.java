@@ -79,7 +79,7 @@ public final class PlanPage {
           order(design.order()),
           from(design.wish(), design));
     } catch (Refused refused) {
-      return new View(form, refused.getMessage(), List.of(), order(List.of()), "");
+      return new View(form, asked.speech().say(refused.phrase()), List.of(), order(List.of()), "");
     }
   }
 

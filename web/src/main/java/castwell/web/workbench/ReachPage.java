@@ -85,7 +85,7 @@ public final class ReachPage {
           reached.sentences(new Saying(speech)),
           List.of(least(reached), curves(reached)));
     } catch (Refused refused) {
-      return new View(form, refused.getMessage(), List.of(), List.of());
+      return new View(form, asked.speech().say(refused.phrase()), List.of(), List.of());
     }
   }
 

@@ -85,7 +85,7 @@ public final class ReworkPage {
           reworked.sentences(asked.t(), asked.zone(), asked.request(), new Saying(speech)),
           charts);
     } catch (Refused refused) {
-      return new View(form, refused.getMessage(), List.of(), List.of());
+      return new View(form, asked.speech().say(refused.phrase()), List.of(), List.of());
     }
   }
 

@@ -74,7 +74,7 @@ public final class SessionPage {
             .t()
             .sessions()
             .byName(name)
-            .orElseThrow(() -> new Refused(Why.NOT_FOUND, asked.say("session.none", name)));
+            .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "session.none", name));
     this.shots = asked.t().shots().ofSession(name);
   }
 

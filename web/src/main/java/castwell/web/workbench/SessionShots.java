@@ -145,7 +145,7 @@ public final class SessionShots {
         shot.arrow().map(Arrow::name).orElse(""),
         speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
         shot.counts() && !isStray,
-        isStray ? asked.say("session.stray") : shot.reason());
+        isStray ? asked.say("session.stray") : speech.say(shot.reasons()));
   }
 
   private static double uOf(Shot shot) {

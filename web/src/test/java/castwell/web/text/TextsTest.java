@@ -22,6 +22,12 @@ import org.junit.jupiter.api.Test;
 class TextsTest {
   private static final Texts ENGLISH = Texts.english();
   private static final Pattern SAID = Pattern.compile("\\bsay\\(\\s*\"([a-z0-9_.]+)\"\\s*[,)]");
+
+  /** A phrase's key, wherever it is handed over to be said. */
+  private static final Pattern TOLD =
+      Pattern.compile("\"((?:verdict|refused|health|link)\\.[a-z0-9_]*[a-z0-9])\"");
+
+  private static final List<String> MODULES = List.of("../analysis", "../capture", ".");
   private static final Pattern QUOTED = Pattern.compile("\"([a-z0-9_.]+)\"");
 
   /** Put together from a part of a page's, an enum's or a chart's own name. */
@@ -32,6 +38,8 @@ class TextsTest {
               "room\\..*",
               "calibration\\.(agrees|differs|cant_tell)",
               "bow\\.(momentum|energy|share)_(title|told)",
+              "refused\\.word_(start|skip|repeat|back|pause|resume|end)",
+              "health\\.oscillator_(crystal|resonator)",
               "report\\.advice\\..*",
               "report\\.reach\\..*",
               "report\\.rework\\.(moved|gates|temperature|moisture|string)_.*"));
@@ -50,10 +58,15 @@ class TextsTest {
           new Advice.TooFewShots(0),
           new Advice.TooFewShots(2));
 
-  private static Set<String> in(Pattern pattern) throws IOException {
-    try (Stream<Path> files = Files.walk(Path.of("src/main"))) {
-      return in(files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList(), pattern);
+  private static Set<String> in(Pattern pattern, List<String> modules) throws IOException {
+    Set<String> found = new TreeSet<>();
+    for (String module : modules) {
+      try (Stream<Path> files = Files.walk(Path.of(module, "src/main"))) {
+        found.addAll(
+            in(files.filter(f -> f.toString().matches(".*\\.(java|jte)")).toList(), pattern));
+      }
     }
+    return found;
   }
 
   /** What a pattern's first group is, wherever it is found in these files. */
@@ -70,7 +83,8 @@ class TextsTest {
 
   @Test
   void whateverIsSaidIsThere() throws IOException {
-    Set<String> said = in(SAID);
+    Set<String> said = in(SAID, List.of("."));
+    said.addAll(in(TOLD, MODULES));
     assertThat(said).hasSizeGreaterThan(100);
     assertThat(ENGLISH.all().keySet()).containsAll(said);
   }
@@ -78,7 +92,7 @@ class TextsTest {
   @Test
   void whateverIsThereIsSaid() throws IOException {
     Set<String> keys = new TreeSet<>(ENGLISH.all().keySet());
-    keys.removeAll(in(QUOTED));
+    keys.removeAll(in(QUOTED, MODULES));
     keys.removeAll(ENGLISH.all("live.").keySet()); // of the scripts: see ScriptWordsTest
     keys.removeIf(key -> COMPOSED.matcher(key).matches());
     assertThat(keys).isEmpty();
