@@ -26,7 +26,8 @@ final class SatelliteReceiver implements AutoCloseable {
   private SatelliteReceiver() throws IOException {
     int port = freePort();
     daemon =
-        new ProcessBuilder("/usr/sbin/gpsd", "-N", "-n", "-S", String.valueOf(port), line.port().toString())
+        new ProcessBuilder(
+                "/usr/sbin/gpsd", "-N", "-n", "-S", String.valueOf(port), line.port().toString())
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();

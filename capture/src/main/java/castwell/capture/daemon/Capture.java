@@ -26,6 +26,9 @@ public final class Capture implements AutoCloseable {
   private static final int WAITING_SIGNALS = 1024;
   private static final long LONGEST_WAIT_MICROS = 250_000;
 
+  /** A slow disk or a large import may hold it up for so long. */
+  private static final long HUNG_AFTER_MICROS = 120_000_000;
+
   private final LongSupplier micros;
   private final BlockingQueue<Signal> signals = new ArrayBlockingQueue<>(WAITING_SIGNALS);
   private final Map<String, Pipeline> stations = new LinkedHashMap<>();
@@ -33,6 +36,7 @@ public final class Capture implements AutoCloseable {
   private final List<Thread> threads = new ArrayList<>();
   private final ClockSteps clockSteps;
   private volatile boolean open = true;
+  private volatile long turnedMicros;
 
   /**
    * @param ports where each station's board is
@@ -85,6 +89,11 @@ public final class Capture implements AutoCloseable {
     threads.forEach(Thread::start);
   }
 
+  /** Whether it goes on taking in what comes; when it doesn't, it hangs. */
+  public boolean isTurning() {
+    return micros.getAsLong() - turnedMicros < HUNG_AFTER_MICROS;
+  }
+
   public List<LinkState> links() {
     return stations.values().stream().map(Pipeline::link).toList();
   }
@@ -116,6 +125,7 @@ public final class Capture implements AutoCloseable {
 
   private void run() {
     while (open || !signals.isEmpty()) {
+      turnedMicros = micros.getAsLong();
       clockSteps.look();
       Signal signal = next();
       if (signal != null) {

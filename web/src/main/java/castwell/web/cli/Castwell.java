@@ -41,7 +41,8 @@ import picocli.CommandLine.ScopeType;
       KeyCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
-      VerifyCommand.class
+      VerifyCommand.class,
+      WarmUpCommand.class
     })
 public final class Castwell {
   private static final int BAD_INPUT = 2;

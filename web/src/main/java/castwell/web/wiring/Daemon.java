@@ -81,7 +81,12 @@ public final class Daemon implements AutoCloseable {
       System.out.printf("Castwell %s is at %s%n", Version.TEXT, page.page());
       running.key().ifPresent(key -> System.out.println(page.text(key)));
       System.out.flush();
-      ended.get();
+      Supervisor supervisor = Supervisor.of(System.getenv(), () -> running.capture().isTurning());
+      try {
+        ended.get();
+      } finally {
+        supervisor.close();
+      }
     } catch (ExecutionException e) {
       throw new IllegalStateException("the capture thread ended", e.getCause());
     } finally {

@@ -1,0 +1,86 @@
+package castwell.web.wiring;
+
+import java.io.IOException;
+import java.lang.ProcessBuilder.Redirect;
+import java.util.Map;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Whoever watches over the daemon, and starts it anew should it hang: told by sd_notify(3) that it
+ * serves, and ever again that its capture turns. Nobody is told where nobody asks to be.
+ *
+ * <p>It goes through systemd's own program, since Java knows no datagram sockets of Unix.
+ */
+final class Supervisor implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Supervisor.class);
+  private static final int TIMES_A_PERIOD = 3;
+
+  private final boolean asked;
+  private final ScheduledExecutorService timer =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread thread = new Thread(work, "supervisor");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  private Supervisor(boolean asked) {
+    this.asked = asked;
+  }
+
+  /**
+   * Says that all is ready, and from now on that it goes on, for as long as it does.
+   *
+   * @param environment of the process: NOTIFY_SOCKET, and WATCHDOG_USEC where it wants to hear
+   *     again
+   * @param goesOn whether the capture turns
+   */
+  static Supervisor of(Map<String, String> environment, BooleanSupplier goesOn) {
+    Supervisor supervisor = new Supervisor(environment.containsKey("NOTIFY_SOCKET"));
+    supervisor.tell("READY=1");
+    String period = environment.getOrDefault("WATCHDOG_USEC", "");
+    if (period.matches("\\d{1,18}")) {
+      long micros = Long.parseLong(period) / TIMES_A_PERIOD;
+      supervisor.timer.scheduleAtFixedRate(
+          () -> supervisor.tellIf(goesOn), 0, Math.max(1, micros), TimeUnit.MICROSECONDS);
+    }
+    return supervisor;
+  }
+
+  private void tellIf(BooleanSupplier goesOn) {
+    if (goesOn.getAsBoolean()) {
+      tell("WATCHDOG=1");
+    }
+  }
+
+  private void tell(String what) {
+    if (!asked) {
+      return;
+    }
+    try {
+      Process said =
+          new ProcessBuilder("systemd-notify", what)
+              .redirectOutput(Redirect.DISCARD)
+              .redirectError(Redirect.DISCARD)
+              .start();
+      if (said.waitFor() != 0) {
+        LOG.warn("systemd-notify {} failed: the supervisor may end this program.", what);
+      }
+    } catch (IOException e) {
+      LOG.warn("systemd-notify can't be started: the supervisor may end this program.");
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  @Override
+  public void close() {
+    timer.shutdownNow();
+    tell("STOPPING=1");
+  }
+}
