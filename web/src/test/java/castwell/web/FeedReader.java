@@ -21,6 +21,8 @@ import java.util.OptionalLong;
  */
 final class FeedReader implements AutoCloseable {
   private static final int PATIENCE_MILLIS = 15_000;
+  private static final int TIGHT = 2048;
+  private static final int ROOMY = 1 << 18;
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   private final Socket socket;
@@ -52,14 +54,23 @@ final class FeedReader implements AutoCloseable {
     return new FeedReader(asked(live, live.getPath() + "?after=" + id + more, ""));
   }
 
+  /** One that takes what comes at once, as a browser does. */
+  static FeedReader prompt(URI live) throws IOException {
+    return new FeedReader(asked(live, live.getPath() + "?after=0", "", ROOMY));
+  }
+
   static FeedReader resumed(URI live, long lastEventId) throws IOException {
     return new FeedReader(asked(live, live.getPath(), "Last-Event-ID: " + lastEventId + "\r\n"));
   }
 
   /** Takes from the network only what it has to, until it begins to read. */
   private static Socket asked(URI live, String target, String header) throws IOException {
+    return asked(live, target, header, TIGHT);
+  }
+
+  private static Socket asked(URI live, String target, String header, int room) throws IOException {
     Socket socket = new Socket();
-    socket.setReceiveBufferSize(2048);
+    socket.setReceiveBufferSize(room);
     socket.setSoTimeout(PATIENCE_MILLIS);
     socket.connect(new InetSocketAddress(live.getHost(), live.getPort()));
     String request = "GET " + target + " HTTP/1.0\r\n" + header + "\r\n";

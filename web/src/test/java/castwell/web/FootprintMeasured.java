@@ -35,11 +35,11 @@ class FootprintMeasured {
                 board.port().toString(),
                 "--http",
                 "0")) {
-      URI page = URI.create(castwell.line().replaceFirst(".*(http:.*)", "$1"));
+      URI page = castwell.page();
       board.answer();
       List<FeedReader> readers = new ArrayList<>();
       for (int i = 0; i < READERS; i++) {
-        readers.add(FeedReader.after(page.resolve("api/live"), 0));
+        readers.add(FeedReader.prompt(page.resolve("api/live")));
       }
       double started = castwell.residentMib();
       double most = started;

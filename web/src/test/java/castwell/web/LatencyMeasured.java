@@ -37,9 +37,9 @@ class LatencyMeasured {
                 "--http",
                 "0");
         SatelliteReceiver receiver = SatelliteReceiver.start()) {
-      URI page = URI.create(castwell.line().replaceFirst(".*(http:.*)", "$1"));
+      URI page = castwell.page();
       board.answer();
-      try (FeedReader feed = FeedReader.after(page.resolve("api/live"), 0)) {
+      try (FeedReader feed = FeedReader.prompt(page.resolve("api/live"))) {
         for (int i = -WARM_UP; i < TIMES; i++) {
           if (i % 20 == 0) {
             board.beat();

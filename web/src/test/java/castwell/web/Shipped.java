@@ -56,9 +56,16 @@ final class Shipped implements AutoCloseable {
     }
   }
 
-  /** The next line it says. */
-  String line() throws IOException {
-    return out.readLine();
+  /** Waits until it says where its page is. */
+  URI page() throws IOException {
+    String line = out.readLine();
+    while (line != null && !line.contains("http:")) {
+      line = out.readLine();
+    }
+    if (line == null) {
+      throw new IOException(COMMAND + " ended without a page");
+    }
+    return URI.create(line.substring(line.indexOf("http:")));
   }
 
   /** Takes one page, the first as any other. */

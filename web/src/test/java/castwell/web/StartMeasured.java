@@ -41,7 +41,7 @@ class StartMeasured {
               board.port().toString(),
               "--http",
               "0")) {
-        URI page = URI.create(castwell.line().replaceFirst(".*(http:.*)", "$1"));
+        URI page = castwell.page();
         Shipped.get(page);
         double took = (System.nanoTime() - began) / 1e9;
         board.answer();
