@@ -34,9 +34,6 @@ import picocli.CommandLine.ParentCommand;
 final class CheckCommand implements Callable<Integer> {
   private static final int SOMETHING_IS_BAD = 1;
   private static final Clock CLOCK = Clock.systemUTC();
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
-
   private static final Optional<String> KEY = Optional.ofNullable(System.getenv("CASTWELL_KEY"));
 
   @ParentCommand private Castwell castwell;
@@ -62,7 +59,7 @@ final class CheckCommand implements Callable<Integer> {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     out.print(
         format == Format.json
-            ? JSON.writeValueAsString(health) + System.lineSeparator()
+            ? json().writeValueAsString(health) + System.lineSeparator()
             : HealthText.of(health));
     return health.path("level").asText().equals("bad") ? SOMETHING_IS_BAD : 0;
   }
@@ -102,6 +99,11 @@ final class CheckCommand implements Callable<Integer> {
             settings.stations().stream().map(Station::name).toList(),
             witness,
             CLOCK);
-    return JSON.valueToTree(new HealthView(checkup, Speech.TRADE).all());
+    return json().valueToTree(new HealthView(checkup, Speech.TRADE).all());
+  }
+
+  /** Not before it is needed: every start looks at all commands. */
+  private static JsonMapper json() {
+    return JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
   }
 }
