@@ -9,11 +9,10 @@ import java.util.concurrent.TimeUnit;
 /** The firmware in the rig at its real pace, its serial line at a port of this computer. */
 final class RigAtAPort implements AutoCloseable {
   private final Process process;
-  private final Path port;
   private final Path said;
 
   RigAtAPort(Script script, Path folder) {
-    port = folder.resolve("gate-board");
+    Path port = portIn(folder);
     said = folder.resolve("rig.said");
     try {
       process =
@@ -32,12 +31,8 @@ final class RigAtAPort implements AutoCloseable {
   }
 
   /** A link that is there while the cable is plugged. */
-  Path port() {
-    return port;
-  }
-
-  boolean plugged() {
-    return Files.exists(port);
+  static Path portIn(Path folder) {
+    return folder.resolve("gate-board");
   }
 
   String said() throws IOException {
