@@ -3,7 +3,6 @@ package castwell.web;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.lang.ProcessBuilder.Redirect;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -28,17 +27,22 @@ final class Shipped implements AutoCloseable {
 
   private final Process process;
   private final BufferedReader out;
+  private final Path complaints;
 
-  private Shipped(Process process) {
+  private Shipped(Process process, Path complaints) {
     this.process = process;
     this.out = process.inputReader();
+    this.complaints = complaints;
   }
 
   static Shipped start(String... arguments) {
     try {
       List<String> command = new ArrayList<>(List.of(COMMAND.split(" ")));
       command.addAll(List.of(arguments));
-      return new Shipped(new ProcessBuilder(command).redirectError(Redirect.DISCARD).start());
+      Path complaints = Files.createTempFile("castwell", ".log");
+      complaints.toFile().deleteOnExit();
+      return new Shipped(
+          new ProcessBuilder(command).redirectError(complaints.toFile()).start(), complaints);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -63,7 +67,8 @@ final class Shipped implements AutoCloseable {
       line = out.readLine();
     }
     if (line == null) {
-      throw new IOException(COMMAND + " ended without a page");
+      throw new IOException(
+          COMMAND + " ended without a page: " + Files.readString(complaints).strip());
     }
     return URI.create(line.substring(line.indexOf("http:")));
   }

@@ -132,15 +132,23 @@ final class Pipeline {
   /** Each passage is committed before anyone hears of it. */
   private void record(ClosedPassage passage) {
     lane.facts().enterListenings();
-    recorder.record(passage, lane.facts()::write);
+    boolean rateMoved = recorder.record(passage, lane.facts()::write);
     lane.facts().written();
     announcer.fedMore();
+    if (rateMoved) {
+      backlog.add(this::refresh);
+    }
   }
 
   private void flush() {
     lane.facts().enterListenings();
     store.writing(lane.facts()::write);
     lane.facts().written();
+    refresh();
+  }
+
+  /** Brings the session's figures up to the board's tick rate as it is known now. */
+  private void refresh() {
     boolean moved =
         lane.board()
             .map(board -> recorder.refresh(lane.station(), board.id(), lane.boardClock()))

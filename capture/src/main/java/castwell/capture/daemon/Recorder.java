@@ -36,6 +36,9 @@ final class Recorder {
   /** The session a board shoots in, and the tick rate that its shots were derived with. */
   private record Current(long session, TickRate rate, Timing timing, Instant fired) {}
 
+  /** A passage on the disk, and the tick rate that it was derived with itself. */
+  private record Taken(Current now, TickRate rate) {}
+
   Recorder(Store store, CaptureSettings settings, Reprocessing reprocessing) {
     this.store = store;
     this.settings = settings;
@@ -46,10 +49,12 @@ final class Recorder {
    * Puts a passage on the disk: new, or amended where its edges are known already.
    *
    * @param facts other raw facts to write in the same transaction
+   * @return whether the tick rate is known better than the session's earlier shots were derived
+   *     with, so that {@link #refresh} has something to do: not now, since it takes long
    */
-  void record(ClosedPassage closed, Consumer<Transaction> facts) {
+  boolean record(ClosedPassage closed, Consumer<Transaction> facts) {
     closed.listening().id(); // entered in a transaction of its own, since it outlives this one
-    Current now =
+    Taken taken =
         store.write(
             t -> {
               facts.accept(t);
@@ -69,9 +74,10 @@ final class Recorder {
                       : amend(t, closed, known, conditions);
               t.feed().shot(closed.station(), row.id());
               PlanDesk.shot(t, row);
-              return follow(t, closed, row, rate);
+              return new Taken(follow(t, closed, row, rate), rate);
             });
-    current.put(new Key(closed.station(), closed.board().id()), now);
+    current.put(new Key(closed.station(), closed.board().id()), taken.now());
+    return isMoved(taken.now(), taken.rate());
   }
 
   private Passages.Row insert(
@@ -130,13 +136,10 @@ final class Recorder {
   }
 
   /**
-   * Keeps the session's earlier shots at the rate that is known now.
-   *
    * @return what holds once this is on the disk
    */
   private Current follow(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
-    Key key = new Key(closed.station(), closed.board().id());
-    Current before = current.get(key);
+    Current before = current.get(new Key(closed.station(), closed.board().id()));
     if (before == null) {
       reprocessing.loadBeats(t, row.sessionId(), closed.board().id(), closed.clock());
     } else if (before.session() != row.sessionId()) {
@@ -144,11 +147,14 @@ final class Recorder {
     }
     boolean sameSession = before != null && before.session() == row.sessionId();
     TickRate applied = sameSession ? before.rate() : rate;
-    Current now = new Current(row.sessionId(), applied, closed.timing(), closed.fired());
-    return sameSession ? catchUp(t, key, now, rate) : now;
+    return new Current(row.sessionId(), applied, closed.timing(), closed.fired());
   }
 
-  /** The board beat on: what is known better now holds for the session's earlier shots too. */
+  /**
+   * The board beat on: what is known better now holds for the session's earlier shots too.
+   *
+   * @return whether any figure changed
+   */
   boolean refresh(String station, long boardId, BoardClock clock) {
     Key key = new Key(station, boardId);
     Current before = current.get(key);
@@ -169,11 +175,13 @@ final class Recorder {
     return now != before;
   }
 
+  private static boolean isMoved(Current now, TickRate rate) {
+    return Math.abs(rate.hz() / now.rate().hz() - 1) > NOTEWORTHY
+        || rate.relativeU() < now.rate().relativeU() / 2;
+  }
+
   private Current catchUp(Transaction t, Key key, Current now, TickRate rate) {
-    boolean moved =
-        Math.abs(rate.hz() / now.rate().hz() - 1) > NOTEWORTHY
-            || rate.relativeU() < now.rate().relativeU() / 2;
-    if (!moved) {
+    if (!isMoved(now, rate)) {
       return now;
     }
     t.passages().ofSession(now.session()).stream()

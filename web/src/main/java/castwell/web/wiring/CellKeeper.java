@@ -11,11 +11,15 @@ import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.LoggerFactory;
 
 /** Makes the cells of what was shot, once it is quiet for a moment: pages read them fast then. */
 final class CellKeeper implements Announcer.Listener, AutoCloseable {
   private static final long QUIET_MS = 1500;
+
+  /** Who shoots without a pause gets them after half a minute. */
+  private static final int MOST_WAITS = 20;
 
   /** What comes while it closes is made at the next start. */
   private final ScheduledThreadPoolExecutor thread =
@@ -23,6 +27,7 @@ final class CellKeeper implements Announcer.Listener, AutoCloseable {
           1, work -> new Thread(work, "cells"), new ThreadPoolExecutor.DiscardPolicy());
 
   private final AtomicBoolean isWanted = new AtomicBoolean();
+  private final AtomicLong fed = new AtomicLong();
   private final Store store;
   private final ZoneId zone;
 
@@ -35,8 +40,23 @@ final class CellKeeper implements Announcer.Listener, AutoCloseable {
 
   @Override
   public void fedMore() {
+    fed.incrementAndGet();
     if (isWanted.compareAndSet(false, true)) {
-      thread.schedule(this::make, QUIET_MS, TimeUnit.MILLISECONDS);
+      await(0);
+    }
+  }
+
+  private void await(int waits) {
+    long before = fed.get();
+    thread.schedule(() -> makeIfQuiet(before, waits), QUIET_MS, TimeUnit.MILLISECONDS);
+  }
+
+  /** While cells are written no shot can be. */
+  private void makeIfQuiet(long before, int waits) {
+    if (fed.get() == before || waits >= MOST_WAITS) {
+      make();
+    } else {
+      await(waits + 1);
     }
   }
 
