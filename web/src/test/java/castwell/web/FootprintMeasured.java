@@ -19,7 +19,7 @@ class FootprintMeasured {
   private static final int READERS = 5;
   private static final int IDLE_SECONDS = Integer.getInteger("castwell.seconds", 60);
   private static final List<String> PAGES =
-      List.of("", "rack", "sessions", "gates", "calibration", "data", "api/range", "api/health");
+      List.of("", "rack", "sessions", "arrows", "calibration", "data", "api/range", "api/health");
 
   @TempDir Path folder;
 

@@ -11,7 +11,6 @@ import castwell.web.settings.HttpAddress;
 import castwell.web.text.Speech;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
 import java.time.ZoneId;
@@ -73,13 +72,13 @@ public final class WebServer implements AutoCloseable {
               new MetricsApi(new Metrics(parts.checkup(), Version.TEXT, refusals::all))
                   .route(config);
               new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
+              new OwnFiles().route(config);
             });
   }
 
   private static void plain(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = LARGEST_BODY;
-    config.staticFiles.add("/castwell/web/page", Location.CLASSPATH);
   }
 
   /**
