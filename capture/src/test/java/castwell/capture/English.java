@@ -1,12 +1,17 @@
 package castwell.capture;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+
 import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 
 /** Phrases in the words that people read; nothing of the program's needs them here. */
 public final class English {
@@ -24,6 +29,13 @@ public final class English {
       throw new UncheckedIOException(e);
     }
     return texts;
+  }
+
+  /** Why something isn't done, in words. */
+  public static String refusal(ThrowingCallable work) {
+    Throwable thrown = catchThrowable(work);
+    assertThat(thrown).isInstanceOf(Telling.class);
+    return say(((Telling) thrown).phrase());
   }
 
   public static String say(Phrase phrase) {

@@ -72,9 +72,24 @@ class OtherLanguageTest {
     JsonNode health = Asked.get(URI.create(address + "/api/health?station=range")).json();
     assertThat(health.path("items")).isNotEmpty();
     for (JsonNode item : health.path("items")) {
+      assertSaid(item.path("title"));
       assertSaid(item.path("sentence"));
       assertSaid(item.path("remedy"));
     }
+  }
+
+  @Test
+  void isSpokenOfLinksAndSheets() {
+    JsonNode range = Asked.get(URI.create(address + "/api/range")).json();
+    assertThat(range.path("stations")).isNotEmpty();
+    range.path("stations").forEach(station -> assertSaid(station.path("sentence")));
+    Asked refused =
+        Asked.send(
+            "POST",
+            URI.create(address + "/api/import"),
+            "{\"what\":\"shots\",\"csv\":\"a,b\\n1,2\"}");
+    assertThat(refused.status()).isEqualTo(400);
+    assertSaid(refused.json().path("detail"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -117,7 +118,7 @@ final class Backlog {
       throw trouble;
     }
     retryAt = micros + RETRY_MICROS;
-    tell(Optional.of(trouble.getMessage()));
+    tell(Optional.of(trouble.phrase()));
   }
 
   /** When it is tried again. */
@@ -125,7 +126,7 @@ final class Backlog {
     return retryAt;
   }
 
-  private void tell(Optional<String> trouble) {
+  private void tell(Optional<Phrase> trouble) {
     Instant since = trouble.equals(state.trouble()) ? state.since() : clock.now();
     int shots = (int) waiting.stream().filter(Waiting::isShot).count();
     StoreState next = new StoreState(state.station(), trouble, since, shots, isFull());

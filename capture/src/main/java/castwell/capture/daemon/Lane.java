@@ -125,7 +125,7 @@ final class Lane {
     } else if (signal instanceof Signal.Closed gone) {
       asker.closed();
       boards.leaves(station);
-      watch.closed(gone.sentence(), micros);
+      watch.closed(gone.why(), micros);
     }
     advance(micros);
   }

@@ -1,5 +1,6 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.wire.Sentence.Levels;
 import java.time.Instant;
 import java.util.Optional;
@@ -17,7 +18,7 @@ public record LinkState(
     String station,
     String port,
     State state,
-    String sentence,
+    Phrase sentence,
     Optional<String> device,
     Optional<Levels> levels,
     Instant since) {
@@ -35,7 +36,7 @@ public record LinkState(
     UNPLUGGED
   }
 
-  LinkState with(State next, String words, Instant now) {
+  LinkState with(State next, Phrase words, Instant now) {
     Instant began = next == state ? since : now;
     Optional<Levels> seen = next == State.ONLINE ? levels : Optional.empty();
     return new LinkState(station, port, next, words, device, seen, began);

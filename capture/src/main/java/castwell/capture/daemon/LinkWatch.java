@@ -1,5 +1,6 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.LinkState.State;
 import castwell.capture.wire.Sentence.Levels;
 import java.time.Instant;
@@ -23,7 +24,7 @@ final class LinkWatch {
             station,
             port,
             State.SEARCHING,
-            "No board found yet (" + port + "): plug it in.",
+            Phrase.of("link.none", port),
             Optional.empty(),
             Optional.empty(),
             clock.now());
@@ -41,7 +42,7 @@ final class LinkWatch {
             state.station(),
             port,
             State.WAITING,
-            port + " is open; waiting for the board's heartbeat.",
+            Phrase.of("link.open", port),
             state.device(),
             Optional.empty(),
             now));
@@ -51,15 +52,14 @@ final class LinkWatch {
   void notListening(long micros) {
     offlineAt = Long.MAX_VALUE;
     if (state.state() == State.ONLINE || state.state() == State.WAITING) {
-      String sentence = "The board isn't listened to until what waits is on the disk.";
-      change(state.with(State.WAITING, sentence, clock.at(micros)));
+      change(state.with(State.WAITING, Phrase.of("link.deaf"), clock.at(micros)));
     }
   }
 
-  void closed(String sentence, long micros) {
+  void closed(Phrase why, long micros) {
     offlineAt = Long.MAX_VALUE;
     State next = state.state() == State.SEARCHING ? State.SEARCHING : State.UNPLUGGED;
-    change(state.with(next, sentence, clock.at(micros)));
+    change(state.with(next, why, clock.at(micros)));
   }
 
   void identified(String device) {
@@ -78,8 +78,7 @@ final class LinkWatch {
 
   void beat(Optional<Levels> levels, long micros) {
     offlineAt = micros + OFFLINE_AFTER_MICROS;
-    String device = state.device().orElse("The board");
-    LinkState next = state.with(State.ONLINE, device + " answers.", clock.at(micros));
+    LinkState next = state.with(State.ONLINE, Phrase.of("link.answers", board()), clock.at(micros));
     change(
         new LinkState(
             next.station(),
@@ -91,15 +90,15 @@ final class LinkWatch {
             next.since()));
   }
 
+  /** Its name, as far as it is known. */
+  private Object board() {
+    return state.device().<Object>map(name -> name).orElse(Phrase.of("link.board"));
+  }
+
   void advance(long micros) {
     if (micros >= offlineAt) {
       offlineAt = Long.MAX_VALUE;
-      String device = state.device().orElse("The board");
-      change(
-          state.with(
-              State.OFFLINE,
-              device + " is offline: no heartbeat for 3 s. Check its cable.",
-              clock.at(micros)));
+      change(state.with(State.OFFLINE, Phrase.of("link.offline", board()), clock.at(micros)));
     }
   }
 

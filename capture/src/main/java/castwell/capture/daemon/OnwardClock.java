@@ -1,5 +1,6 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.wording.Phrase;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -25,7 +26,7 @@ public final class OnwardClock extends Clock {
 
   private final Clock host;
   private final LongSupplier micros;
-  private final Consumer<String> listener;
+  private final Consumer<Phrase> listener;
   private Instant last;
   private long lastMicros;
 
@@ -33,14 +34,14 @@ public final class OnwardClock extends Clock {
   private Instant latest;
 
   private Duration ahead = Duration.ZERO;
-  private Optional<String> sentence = Optional.empty();
+  private Optional<Phrase> sentence = Optional.empty();
 
   /**
    * @param micros the host's monotonic clock
    * @param listener is told, in a sentence, when the computer's clock was set back or is right
    *     again
    */
-  public OnwardClock(Clock host, LongSupplier micros, Consumer<String> listener) {
+  public OnwardClock(Clock host, LongSupplier micros, Consumer<Phrase> listener) {
     this.host = host;
     this.micros = micros;
     this.listener = listener;
@@ -72,8 +73,8 @@ public final class OnwardClock extends Clock {
     return last;
   }
 
-  /** What is amiss with the computer's clock, in one sentence, if anything is. */
-  public synchronized Optional<String> sentence() {
+  /** What is amiss with the computer's clock, if anything is. */
+  public synchronized Optional<Phrase> sentence() {
     instant();
     return sentence;
   }
@@ -82,26 +83,23 @@ public final class OnwardClock extends Clock {
     if (aheadNow.minus(ahead).abs().compareTo(NOTEWORTHY) >= 0 || aheadNow.isZero()) {
       ahead = aheadNow;
     }
-    Optional<String> before = sentence;
+    Optional<Phrase> before = sentence;
     sentence = amiss();
     if (!sentence.equals(before)) {
-      listener.accept(
-          sentence.orElse("The computer's clock is right again: shots are dated by it."));
+      listener.accept(sentence.orElse(Phrase.of("clock.right")));
     }
   }
 
-  private Optional<String> amiss() {
+  private Optional<Phrase> amiss() {
     if (ahead.compareTo(NOTEWORTHY) >= 0) {
       long seconds = Math.round(ahead.toMillis() / 1e3);
-      String by = seconds < 120 ? seconds + " s" : Math.round(seconds / 60.0) + " min";
       return Optional.of(
-          "The computer's clock was set back by %s: shots are dated %s ahead of it, so that they stay in order. To date by it again, end Castwell and start it %s later."
-              .formatted(by, by, by));
+          seconds < 120
+              ? Phrase.of("clock.seconds_back", seconds)
+              : Phrase.of("clock.minutes_back", Math.round(seconds / 60.0)));
     }
     return last.isBefore(latest.minus(FURTHEST))
-        ? Optional.of(
-            "The computer's clock is more than a day behind the date %s that something was given already: set it right, for shots are dated by it."
-                .formatted(latest.truncatedTo(ChronoUnit.SECONDS)))
+        ? Optional.of(Phrase.of("clock.behind", latest.truncatedTo(ChronoUnit.SECONDS)))
         : Optional.empty();
   }
 

@@ -1,9 +1,10 @@
 package castwell.capture.daemon;
 
 import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
 
 /** Why something that a person asked for isn't done, to be told in one sentence. */
-public final class Refused extends RuntimeException {
+public final class Refused extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
   public enum Why {
@@ -28,7 +29,7 @@ public final class Refused extends RuntimeException {
     return new Refused(why, Phrase.of(key, values));
   }
 
-  /** What is told of it. */
+  @Override
   public Phrase phrase() {
     return phrase;
   }

@@ -1,5 +1,6 @@
 package castwell.capture.device;
 
+import castwell.analysis.wording.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,7 +25,7 @@ final class AnyPort implements Port {
 
   @Override
   public Link open() throws PortUnavailable {
-    List<String> passedOver = new ArrayList<>();
+    List<Phrase> passedOver = new ArrayList<>();
     for (PluggedIn candidate : candidates()) {
       try {
         Link link = ports.claim(candidate.path());
@@ -34,18 +35,18 @@ final class AnyPort implements Port {
           return board.get();
         }
         link.close();
-        passedOver.add(candidate.path() + " doesn't answer as a board");
+        passedOver.add(Phrase.of("port.no_board", candidate.path()));
       } catch (PortUnavailable e) {
-        passedOver.add(e.getMessage().replaceFirst("[;.].*", ""));
+        passedOver.add(e.phrase());
       }
       if (Thread.currentThread().isInterrupted()) {
         break;
       }
     }
-    throw new PortUnavailable(
-        "No board was found: "
-            + (passedOver.isEmpty() ? "no serial port is free" : String.join("; ", passedOver))
-            + "; plug the board in, or name its port.");
+    throw passedOver.stream()
+        .reduce((before, next) -> Phrase.of("port.and", before, next))
+        .map(all -> PortUnavailable.of("port.passed_over", all))
+        .orElseGet(() -> PortUnavailable.of("port.none"));
   }
 
   private List<PluggedIn> candidates() {

@@ -1,5 +1,6 @@
 package castwell.capture.device;
 
+import castwell.analysis.wording.Phrase;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import java.util.function.LongSupplier;
 public final class Forwarder implements AutoCloseable {
   private final Port board;
   private final Port away;
-  private final Consumer<String> tell;
+  private final Consumer<Phrase> tell;
   private final List<PortReader> readers;
   private final List<Thread> threads;
   private final WholeLines lines = new WholeLines();
@@ -30,7 +31,7 @@ public final class Forwarder implements AutoCloseable {
    * @param died called with what ended a thread, should anything
    */
   public Forwarder(
-      Port board, Port away, LongSupplier micros, Consumer<String> tell, Consumer<Throwable> died) {
+      Port board, Port away, LongSupplier micros, Consumer<Phrase> tell, Consumer<Throwable> died) {
     this.board = board;
     this.away = away;
     this.tell = tell;
@@ -60,7 +61,7 @@ public final class Forwarder implements AutoCloseable {
       lines.add(received.bytes()).ifPresent(this::passOn);
     } else if (signal instanceof Signal.Closed closed) {
       boardLink = Optional.empty();
-      tell.accept(closed.sentence());
+      tell.accept(closed.why());
     }
   }
 
@@ -78,7 +79,7 @@ public final class Forwarder implements AutoCloseable {
       write(boardLink, received.bytes()); // it is said again until it is answered
     } else if (signal instanceof Signal.Closed closed) {
       awayLink = Optional.empty();
-      tell.accept(closed.sentence() + " What the board says meanwhile is dropped.");
+      tell.accept(Phrase.of("forward.away_lost", closed.why()));
     }
   }
 
@@ -101,12 +102,10 @@ public final class Forwarder implements AutoCloseable {
 
   private synchronized void tellWhenBothAreOpen() {
     if (boardLink.isPresent() && awayLink.isPresent()) {
-      String dropped =
+      tell.accept(
           droppedBytes == 0
-              ? ""
-              : " %d bytes were dropped; the board is asked again for the edges that it keeps."
-                  .formatted(droppedBytes);
-      tell.accept("Passing on %s to %s.%s".formatted(board.name(), away.name(), dropped));
+              ? Phrase.of("forward.passing_on", board.name(), away.name())
+              : Phrase.of("forward.passing_on_again", board.name(), away.name(), droppedBytes));
       droppedBytes = 0;
     }
   }

@@ -1,6 +1,8 @@
 package castwell.capture.device;
 
+import castwell.analysis.wording.Phrase;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
@@ -25,7 +27,7 @@ public final class PortReader implements Runnable, AutoCloseable {
   private volatile boolean closed;
   private volatile Runnable wake = () -> {};
   private long delayMillis = SHORTEST_DELAY_MILLIS;
-  private String lastFailure = "";
+  private Optional<Phrase> lastFailure = Optional.empty();
 
   /**
    * @param micros the host's monotonic clock
@@ -66,17 +68,16 @@ public final class PortReader implements Runnable, AutoCloseable {
       if (closed) {
         return;
       }
-      lastFailure = "";
+      lastFailure = Optional.empty();
       post.accept(new Signal.Opened(station, micros.getAsLong(), port.name(), link));
       readUntilGone(link);
       if (!closed) {
-        tellClosed(
-            "The port " + port.name() + " is gone; it is opened again as soon as it is back.");
+        tellClosed(Phrase.of("link.gone", port.name()));
       }
     } catch (PortUnavailable e) {
-      if (!closed && !e.getMessage().equals(lastFailure)) {
-        lastFailure = e.getMessage();
-        tellClosed(lastFailure);
+      if (!closed && !Optional.of(e.phrase()).equals(lastFailure)) {
+        lastFailure = Optional.of(e.phrase());
+        tellClosed(e.phrase());
       }
     }
   }
@@ -102,8 +103,8 @@ public final class PortReader implements Runnable, AutoCloseable {
     }
   }
 
-  private void tellClosed(String sentence) {
-    post.accept(new Signal.Closed(station, micros.getAsLong(), sentence));
+  private void tellClosed(Phrase why) {
+    post.accept(new Signal.Closed(station, micros.getAsLong(), why));
   }
 
   /** Ends the reading, at once and for good, and closes the link. */

@@ -31,7 +31,7 @@ final class SerialLink implements Link {
    */
   static SerialLink open(Path path, Runnable onClose) throws PortUnavailable {
     if (Files.isRegularFile(path) || Files.isDirectory(path)) {
-      throw new PortUnavailable(path + " is no serial port; give the path of one.");
+      throw PortUnavailable.of("port.no_port", path);
     }
     if (!Files.isReadable(path) || !Files.isWritable(path)) {
       throw notPermitted(path);
@@ -54,23 +54,13 @@ final class SerialLink implements Link {
   private static PortUnavailable refused(Path path, int errorNumber) {
     return switch (errorNumber) {
       case EACCES -> notPermitted(path);
-      case EAGAIN, EBUSY ->
-          new PortUnavailable(path + " is in use by another program; end that one first.");
-      default ->
-          new PortUnavailable(
-              path
-                  + " can't be opened as a serial port (system error "
-                  + errorNumber
-                  + "); unplug it and plug it in again.");
+      case EAGAIN, EBUSY -> PortUnavailable.of("port.busy", path);
+      default -> PortUnavailable.of("port.error", path, errorNumber);
     };
   }
 
   private static PortUnavailable notPermitted(Path path) {
-    return new PortUnavailable(
-        "You may not open "
-            + path
-            + "; add yourself to the group dialout (sudo usermod -aG dialout $USER) and log in"
-            + " again.");
+    return PortUnavailable.of("port.not_permitted", path);
   }
 
   @Override

@@ -97,8 +97,7 @@ public final class SerialPorts {
       throw absent(path);
     }
     if (!claimed.add(device)) {
-      throw new PortUnavailable(
-          path + " is in use by another station of this program; give each its own port.");
+      throw PortUnavailable.of("port.claimed", path);
     }
     boolean open = false;
     try {
@@ -113,7 +112,6 @@ public final class SerialPorts {
   }
 
   static PortUnavailable absent(String path) {
-    return new PortUnavailable(
-        "There is no port " + path + " now; plug the board in, or check the path.");
+    return PortUnavailable.of("port.absent", path);
   }
 }

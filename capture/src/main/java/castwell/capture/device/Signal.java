@@ -1,5 +1,7 @@
 package castwell.capture.device;
 
+import castwell.analysis.wording.Phrase;
+
 /**
  * What a station's reader tells the capture loop. Times are the host's monotonic clock in
  * microseconds; they are comparable within one run of the program only.
@@ -23,5 +25,5 @@ public sealed interface Signal {
   record Received(String station, long micros, byte[] bytes) implements Signal {}
 
   /** The link is gone, or couldn't be opened; another try follows. */
-  record Closed(String station, long micros, String sentence) implements Signal {}
+  record Closed(String station, long micros, Phrase why) implements Signal {}
 }

@@ -10,9 +10,7 @@ record UsbPort(PortSpec.ByUsb spec, SerialPorts ports) implements Port {
 
   @Override
   public Link open() throws PortUnavailable {
-    PortUnavailable why =
-        new PortUnavailable(
-            "No device with the USB identity " + name() + " is there now; plug the board in.");
+    PortUnavailable why = PortUnavailable.of("port.usb_absent", name());
     for (PluggedIn candidate : ports.pluggedIn()) {
       if (candidate.is(spec)) {
         try {

@@ -55,17 +55,18 @@ public record HealthView(Checkup checkup, Wording wording) {
   private Map<String, Object> view(Item item) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("name", item.name());
+    view.put("title", wording.say(item.title()));
     view.put("level", item.level().word());
     view.put("sentence", wording.say(item.sentence()));
     view.put("remedy", wording.say(item.remedy()));
-    view.put("measured", item.measured().map(HealthView::view).orElse(null));
+    view.put("measured", item.measured().map(this::view).orElse(null));
     return view;
   }
 
-  private static Map<String, Object> view(Measured measured) {
+  private Map<String, Object> view(Measured measured) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("value", measured.value());
-    view.put("unit", measured.unit());
+    view.put("unit", wording.say(measured.told()));
     view.put("u", measured.u().isPresent() ? measured.u().getAsDouble() : null);
     view.put("n", measured.n().isPresent() ? measured.n().getAsLong() : null);
     return view;

@@ -21,9 +21,9 @@ final class HostClockItem {
    * @param trouble what is amiss with it now
    * @param step the last time it jumped
    */
-  static Item of(Optional<String> trouble, Optional<ClockStep> step, Instant now) {
+  static Item of(Optional<Phrase> trouble, Optional<ClockStep> step, Instant now) {
     return trouble
-        .map(sentence -> Item.attention(NAME, Phrase.asIs(sentence), REMEDY))
+        .map(sentence -> Item.attention(NAME, sentence, REMEDY))
         .orElseGet(() -> of(step, now));
   }
 

@@ -13,6 +13,15 @@ public record Item(
     String name, Level level, Optional<Measured> measured, Phrase sentence, Phrase remedy) {
   static final Phrase NOTHING = Phrase.of("health.nothing");
 
+  /** Its name as people are told it. */
+  Phrase title() {
+    if (name.startsWith("light ")) {
+      return Phrase.of("health.title_light", name.substring("light ".length()));
+    }
+    String key = name.startsWith("fault") ? "faults" : name.replaceAll("[^a-z]+", "_");
+    return Phrase.of("health.title_" + key);
+  }
+
   static Item well(String name, Phrase sentence) {
     return of(name, Level.WELL, sentence, NOTHING);
   }

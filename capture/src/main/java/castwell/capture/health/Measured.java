@@ -1,5 +1,7 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -10,6 +12,19 @@ import java.util.OptionalLong;
  * @param n how many things it was made from, where they were counted
  */
 public record Measured(double value, String unit, OptionalDouble u, OptionalLong n) {
+  /** Units that are words; the others are symbols, alike in all languages (ISO 80000). */
+  private static final Map<String, String> WORDS =
+      Map.of(
+          "of 1023", "health.unit_of_1023",
+          "an hour", "health.unit_an_hour",
+          "messages", "health.unit_messages",
+          "passages since", "health.unit_since",
+          "passages wait", "health.unit_wait");
+
+  Phrase told() {
+    String key = WORDS.get(unit);
+    return key == null ? Phrase.asIs(unit) : Phrase.of(key);
+  }
 
   /** A count, or what a system tells of itself. */
   static Measured plain(double value, String unit) {

@@ -22,14 +22,12 @@ final class PortItem {
   private static Item of(LinkState link) {
     return switch (link.state()) {
       case ONLINE -> Item.well(NAME, Phrase.of("health.port", link.port()));
-      case WAITING ->
-          Item.cantTell(NAME, Phrase.asIs(link.sentence()), Phrase.of("health.port_wait"));
-      case SEARCHING -> Item.bad(NAME, Phrase.asIs(link.sentence()), Phrase.of("health.port_plug"));
+      case WAITING -> Item.cantTell(NAME, link.sentence(), Phrase.of("health.port_wait"));
+      case SEARCHING -> Item.bad(NAME, link.sentence(), Phrase.of("health.port_plug"));
       case OFFLINE ->
           Item.bad(
               NAME, Phrase.of("health.port_silent", link.port()), Phrase.of("health.port_replug"));
-      case UNPLUGGED ->
-          Item.bad(NAME, Phrase.asIs(link.sentence()), Phrase.of("health.port_again"));
+      case UNPLUGGED -> Item.bad(NAME, link.sentence(), Phrase.of("health.port_again"));
     };
   }
 }

@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.LinkState.State;
@@ -69,18 +70,18 @@ public final class PortTrial implements Witness {
                   station,
                   port.name(),
                   beats ? State.ONLINE : State.OFFLINE,
-                  beats ? "A board beats." : "No board beats.",
+                  Phrase.of(beats ? "link.beats" : "link.silent"),
                   what,
                   opened));
     } catch (PortUnavailable e) {
       what.link =
           Optional.of(
-              state(station, port.name(), State.SEARCHING, e.getMessage(), what, clock.instant()));
+              state(station, port.name(), State.SEARCHING, e.phrase(), what, clock.instant()));
     }
   }
 
   private static LinkState state(
-      String station, String port, State state, String sentence, Heard what, Instant since) {
+      String station, String port, State state, Phrase sentence, Heard what, Instant since) {
     return new LinkState(station, port, state, sentence, what.device, Optional.empty(), since);
   }
 

@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.Capture;
 import castwell.capture.daemon.ClockStep;
 import castwell.capture.daemon.FaultCounts;
@@ -18,7 +19,7 @@ import java.util.function.Supplier;
  * @param clockSentence what is amiss with this computer's clock
  */
 public record RunningCapture(
-    Capture capture, Supplier<List<BrokerState>> broker, Supplier<Optional<String>> clockSentence)
+    Capture capture, Supplier<List<BrokerState>> broker, Supplier<Optional<Phrase>> clockSentence)
     implements Witness {
 
   @Override
@@ -47,7 +48,7 @@ public record RunningCapture(
   }
 
   @Override
-  public Optional<String> clockTrouble() {
+  public Optional<Phrase> clockTrouble() {
     return clockSentence.get();
   }
 

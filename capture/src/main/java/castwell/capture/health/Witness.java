@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.ClockStep;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
@@ -33,7 +34,7 @@ public interface Witness {
   }
 
   /** What is amiss with this computer's clock now, in one sentence. */
-  default Optional<String> clockTrouble() {
+  default Optional<Phrase> clockTrouble() {
     return Optional.empty();
   }
 

@@ -1,10 +1,21 @@
 package castwell.capture.intake;
 
-/** What is wrong with one line, as a sentence. */
-final class CantRead extends RuntimeException {
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
+
+/** What is wrong with one line. */
+final class CantRead extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
-  CantRead(String sentence, Object... values) {
-    super(sentence.formatted(values), null, false, false);
+  private final transient Phrase phrase;
+
+  CantRead(String key, Object... values) {
+    super(key, null, false, false);
+    this.phrase = Phrase.of(key, values);
+  }
+
+  @Override
+  public Phrase phrase() {
+    return phrase;
   }
 }

@@ -1,6 +1,7 @@
 package castwell.capture.intake;
 
 import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
 import castwell.capture.daemon.Refused;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,10 +18,8 @@ final class Complaints {
     for (T thing : things) {
       try {
         work.accept(thing);
-      } catch (CantRead e) {
-        lines.add(new BadLine(line.applyAsInt(thing), Phrase.of("as_is", e.getMessage())));
-      } catch (Refused e) {
-        lines.add(new BadLine(line.applyAsInt(thing), e.phrase()));
+      } catch (CantRead | Refused e) {
+        lines.add(new BadLine(line.applyAsInt(thing), ((Telling) e).phrase()));
       }
     }
   }
@@ -31,13 +30,7 @@ final class Complaints {
   void raise(String source) {
     if (!lines.isEmpty()) {
       lines.sort(Comparator.comparingInt(BadLine::line));
-      String sentence =
-          lines.size() == 1
-              ? "A line of %s can't be taken in, so nothing was: mend it and import again."
-                  .formatted(source)
-              : "%d lines of %s can't be taken in, so nothing was: mend them and import again."
-                  .formatted(lines.size(), source);
-      throw new SheetRefused(sentence, lines);
+      throw new SheetRefused(Phrase.of("sheet.bad_lines", lines.size(), source), lines);
     }
   }
 }

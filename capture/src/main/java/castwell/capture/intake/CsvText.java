@@ -52,9 +52,7 @@ record CsvText(List<Row> rows, boolean decimalComma) {
         begun = parser.getCurrentLineNumber() + 1;
       }
     } catch (IOException | UncheckedIOException e) {
-      throw new SheetRefused(
-          "%s isn't CSV from line %d on: look for a quotation mark without its fellow, mend it and import again."
-              .formatted(source, begun));
+      throw new SheetRefused("sheet.no_csv", source, begun);
     }
     return new CsvText(rows, semicolons);
   }

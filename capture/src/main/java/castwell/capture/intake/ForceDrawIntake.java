@@ -64,10 +64,7 @@ final class ForceDrawIntake implements Intake {
     BowState state =
         BowIntake.state(t, bow, name, zone)
             .orElseThrow(
-                () ->
-                    new CantRead(
-                        "%s is no state of %s, which has %s: mend it, or import the bow's state first.",
-                        line.named("state_on"), bow, names(bowId)));
+                () -> new CantRead("sheet.no_state", line.named("state_on"), bow, names(bowId)));
     return new Curve(state, new ArrayList<>(), new ArrayList<>());
   }
 
@@ -80,9 +77,7 @@ final class ForceDrawIntake implements Intake {
   private static void refuseNotRising(Line line, Curve curve, Point point) {
     int last = curve.points().size() - 1;
     if (last >= 0 && point.drawLengthM() <= curve.points().get(last).drawLengthM()) {
-      throw new CantRead(
-          "%s isn't longer than line %d's: a curve's points stand in the order of their lengths.",
-          line.named("draw_length"), curve.lines().get(last));
+      throw new CantRead("sheet.not_rising", line.named("draw_length"), curve.lines().get(last));
     }
   }
 

@@ -46,9 +46,7 @@ record Headings(int columns, Map<String, Place> places, List<String> notRead) {
         Field field = known.get().field();
         Place before = places.put(field.name(), new Place(i, cells.get(i), known.get().unit()));
         if (before != null) {
-          throw new SheetRefused(
-              "%s has two columns for one thing, \"%s\" and \"%s\": leave one out and import again."
-                  .formatted(source, before.heading(), cells.get(i)));
+          throw new SheetRefused("sheet.two_columns", source, before.heading(), cells.get(i));
         }
       } else if (!name.isEmpty() && !what.passedOver().contains(name)) {
         notRead.add(cells.get(i) + hint(name, what, ours));
@@ -74,13 +72,10 @@ record Headings(int columns, Map<String, Place> places, List<String> notRead) {
         (theirs, our) -> {
           if (!there.contains(plain(theirs))) {
             throw new SheetRefused(
-                "%s has no heading \"%s\" to read as %s: its headings are %s."
-                    .formatted(source, theirs, our, String.join(", ", cells)));
+                "sheet.no_heading", source, theirs, our, String.join(", ", cells));
           }
           if (!ours.containsKey(plain(our))) {
-            throw new SheetRefused(
-                "There is no column \"%s\" here to read \"%s\" as: the nearest is %s."
-                    .formatted(our, theirs, Nearest.of(our, ours.keySet())));
+            throw new SheetRefused("sheet.no_column", our, theirs, Nearest.of(our, ours.keySet()));
           }
           meant.put(plain(theirs), plain(our));
         });
@@ -107,9 +102,11 @@ record Headings(int columns, Map<String, Place> places, List<String> notRead) {
             .collect(Collectors.joining("; "));
     if (!missing.isEmpty()) {
       throw new SheetRefused(
-          "%s lacks needed columns (%s). Its headings are %s: mend them, or say what each means (--map \"Their heading=%s\")."
-              .formatted(
-                  source, missing, String.join(", ", cells), what.fields().get(0).usualHeading()));
+          "sheet.lacks",
+          source,
+          missing,
+          String.join(", ", cells),
+          what.fields().get(0).usualHeading());
     }
   }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** One line of a sheet, read field by field; what can't be read is said in a sentence. */
+/** One line of a sheet, read field by field; what can't be read is told. */
 final class Line {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
@@ -33,9 +33,7 @@ final class Line {
   /** A comma too many moves everything behind it one column on. */
   void refuseTooMany() {
     if (cells.stream().skip(headings.columns()).anyMatch(cell -> !cell.isEmpty())) {
-      throw new CantRead(
-          "It has %d cells under %d headings: put text that has a comma in it into quotation marks.",
-          cells.size(), headings.columns());
+      throw new CantRead("sheet.too_many_cells", cells.size(), headings.columns());
     }
   }
 
@@ -48,7 +46,7 @@ final class Line {
   }
 
   String neededWords(String field) {
-    return words(field).orElseThrow(() -> new CantRead("%s is empty.", heading(field)));
+    return words(field).orElseThrow(() -> new CantRead("sheet.empty_cell", heading(field)));
   }
 
   /**
@@ -59,11 +57,7 @@ final class Line {
         .map(
             text ->
                 When.parse(text, zone)
-                    .orElseThrow(
-                        () ->
-                            new CantRead(
-                                "%s isn't a date: write it as 2026-05-01, or with its time as 2026-05-01T14:30.",
-                                named(field))));
+                    .orElseThrow(() -> new CantRead("sheet.no_date", named(field))));
   }
 
   /** In SI units; empty where there is no such column, or nothing in it. */
@@ -80,7 +74,7 @@ final class Line {
   }
 
   double neededNumber(String field) {
-    return number(field).orElseThrow(() -> new CantRead("%s is empty.", heading(field)));
+    return number(field).orElseThrow(() -> new CantRead("sheet.empty_cell", heading(field)));
   }
 
   private double si(Place place, String cell) {
@@ -88,8 +82,7 @@ final class Line {
     double value = NUMBER.matcher(plain).matches() ? Double.parseDouble(plain) : Double.NaN;
     if (!Double.isFinite(value)) {
       throw new CantRead(
-          "%s \"%s\" isn't a number: write one such as %s.",
-          place.heading(), cell, decimalComma ? "152,3" : "152.3");
+          "sheet.no_number", place.heading(), cell, decimalComma ? "152,3" : "152.3");
     }
     return value * place.unit();
   }

@@ -25,7 +25,7 @@ public record Look(
   public static Look at(Brought brought) {
     List<CsvText.Row> rows = CsvText.of(brought.source(), brought.text()).rows();
     if (rows.isEmpty()) {
-      throw new SheetRefused(brought.source() + " is empty: nothing was taken in.");
+      throw new SheetRefused("sheet.empty", brought.source());
     }
     Map<String, Boolean> columns = new LinkedHashMap<>();
     for (Field field : brought.what().fields()) {

@@ -14,7 +14,7 @@ final class Once {
   void refuseTwice(Line line, String key, String name) {
     Integer before = lines.putIfAbsent(key, line.number());
     if (before != null) {
-      throw new CantRead("Line %d is about %s too: leave one of them out.", before, name);
+      throw new CantRead("sheet.twice", before, name);
     }
   }
 }

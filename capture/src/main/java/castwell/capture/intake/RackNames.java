@@ -34,11 +34,9 @@ final class RackNames {
   }
 
   private static CantRead unknown(Line line, String what, String name, Collection<String> there) {
-    String mend =
-        Nearest.meant(name, there)
-            .map("mend it if %s is meant, or"::formatted)
-            .orElse("mend it, or");
-    return new CantRead(
-        "%s isn't on the rack: %s import the %ss first.", line.named(what), mend, what);
+    String key = "sheet.no_" + what;
+    return Nearest.meant(name, there)
+        .map(meant -> new CantRead(key + "_but", line.named(what), meant))
+        .orElseGet(() -> new CantRead(key, line.named(what)));
   }
 }

@@ -18,15 +18,12 @@ record Sheet(List<Line> lines, List<String> notRead) {
   static Sheet read(String source, What what, String text, Map<String, String> map) {
     CsvText csv = CsvText.of(source, text);
     if (csv.rows().isEmpty()) {
-      throw new SheetRefused(
-          "%s is empty: its first line names the columns, such as %s."
-              .formatted(source, example(what)));
+      throw new SheetRefused("sheet.no_columns", source, example(what));
     }
     List<CsvText.Row> rows = csv.rows();
     Headings headings = Headings.of(source, what, rows.get(0).cells(), map);
     if (rows.size() == 1) {
-      throw new SheetRefused(
-          "%s has headings and no lines below them: nothing was taken in.".formatted(source));
+      throw new SheetRefused("sheet.headings_alone", source);
     }
     return new Sheet(
         rows.stream().skip(1).map(row -> new Line(row, headings, csv.decimalComma())).toList(),

@@ -75,10 +75,10 @@ final class ShotIntake implements Intake {
     boolean arrow = speed >= limits.slowestMps() && speed <= limits.fastestMps();
     if (row.counts() && !row.byPerson() && !arrow) {
       throw new CantRead(
-          "%s is no arrow's speed, which lies between %.0f and %.0f ft/s: mend it, or say that it doesn't count (counts false).",
+          "sheet.outlandish",
           line.named("speed"),
-          limits.slowestMps() / Units.METRES_PER_FOOT,
-          limits.fastestMps() / Units.METRES_PER_FOOT);
+          Math.round(limits.slowestMps() / Units.METRES_PER_FOOT),
+          Math.round(limits.fastestMps() / Units.METRES_PER_FOOT));
     }
   }
 

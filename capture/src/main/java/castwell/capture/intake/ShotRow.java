@@ -34,11 +34,10 @@ record ShotRow(
     boolean counts = counts(line);
     OptionalDouble speed = notNegative(line, "speed");
     if (speed.isPresent() && speed.getAsDouble() == 0) {
-      throw new CantRead("%s is no speed: mend it, or leave it empty.", line.named("speed"));
+      throw new CantRead("sheet.no_speed", line.named("speed"));
     }
     if (speed.isEmpty() && counts) {
-      throw new CantRead(
-          "It has no speed: give it one, or say that it doesn't count (counts false).");
+      throw new CantRead("sheet.speed_lacks");
     }
     return new ShotRow(
         shotId,
@@ -67,7 +66,7 @@ record ShotRow(
   private static OptionalDouble notNegative(Line line, String field) {
     OptionalDouble value = line.number(field);
     if (value.isPresent() && value.getAsDouble() < 0) {
-      throw new CantRead("%s is less than 0: mend it.", line.named(field));
+      throw new CantRead("sheet.negative", line.named(field));
     }
     return value;
   }
@@ -76,9 +75,7 @@ record ShotRow(
     return switch (line.words("counts").orElse("true").toLowerCase(Locale.ROOT)) {
       case "true", "yes", "1" -> true;
       case "false", "no", "0" -> false;
-      default ->
-          throw new CantRead(
-              "%s is neither yes nor no: write true or false.", line.named("counts"));
+      default -> throw new CantRead("sheet.yes_or_no", line.named("counts"));
     };
   }
 
@@ -86,18 +83,14 @@ record ShotRow(
     return switch (line.words("judged_by").orElse("rule")) {
       case "person" -> true;
       case "rule" -> false;
-      default ->
-          throw new CantRead(
-              "%s is unknown: write person, or rule, or nothing.", line.named("judged_by"));
+      default -> throw new CantRead("sheet.judged_by", line.named("judged_by"));
     };
   }
 
   private static Optional<String> station(Line line) {
     Optional<String> station = line.words("station");
     if (station.isPresent() && !station.get().matches("[A-Za-z0-9._-]{1,32}")) {
-      throw new CantRead(
-          "%s can't be a station's name: write 1 to 32 of A-Z a-z 0-9 . _ - and no others.",
-          line.named("station"));
+      throw new CantRead("sheet.station", line.named("station"));
     }
     return station;
   }
@@ -105,7 +98,7 @@ record ShotRow(
   private static int end(Line line) {
     String end = line.words("end").orElse("1");
     if (!end.matches("\\d{1,5}") || Integer.parseInt(end) < 1 || Integer.parseInt(end) > LAST_END) {
-      throw new CantRead("%s isn't a whole number from 1 on: mend it.", line.named("end"));
+      throw new CantRead("sheet.end", line.named("end"));
     }
     return Integer.parseInt(end);
   }

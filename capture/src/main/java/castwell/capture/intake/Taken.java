@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.analysis.wording.Phrase;
 import java.util.List;
 
 /**
@@ -11,22 +12,12 @@ import java.util.List;
  */
 public record Taken(What what, int taken, int setAside, int already, List<String> notRead) {
 
-  public String sentence() {
+  public Phrase phrase() {
     return switch (what) {
-      case SHOTS ->
-          "%s taken in, %d set aside, %d already there: castwell report bow NAME says what they mean."
-              .formatted(counted("shot"), setAside, already);
-      case BOWS -> counted("bow state") + others();
-      case ARROWS -> counted("arrow") + others();
-      case FORCE_DRAW -> counted("force-draw curve") + others();
+      case SHOTS -> Phrase.of("sheet.shots", taken, setAside, already);
+      case BOWS -> Phrase.of("sheet.bows", taken, already);
+      case ARROWS -> Phrase.of("sheet.arrows", taken, already);
+      case FORCE_DRAW -> Phrase.of("sheet.force_draw", taken, already);
     };
-  }
-
-  private String counted(String thing) {
-    return "%d %s%s".formatted(taken, thing, taken == 1 ? "" : "s");
-  }
-
-  private String others() {
-    return " taken in, %d already there.".formatted(already);
   }
 }

@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import java.io.EOFException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -61,7 +62,8 @@ public final class BrokerConnection implements AutoCloseable {
     public void await() throws BrokerUnavailable {
       try {
         token.waitForCompletion(broker.patience().toMillis());
-        refuse(token, "write to " + topic); // which the library doesn't take for a failure
+        refuse(
+            token, "broker.forbids_writing", topic); // which the library doesn't take for a failure
       } catch (MqttException e) {
         throw unavailable(broker, e);
       }
@@ -153,7 +155,7 @@ public final class BrokerConnection implements AutoCloseable {
     try {
       IMqttToken token = client.subscribe(subscription);
       token.waitForCompletion(broker.patience().toMillis());
-      refuse(token, "read " + filter);
+      refuse(token, "broker.forbids_reading", filter);
     } catch (MqttException e) {
       throw unavailable(broker, e);
     }
@@ -170,16 +172,15 @@ public final class BrokerConnection implements AutoCloseable {
       throw unavailable(broker, e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new BrokerUnavailable("The broker %s is left.".formatted(broker.url()), e);
+      throw new BrokerUnavailable(Phrase.of("broker.left", broker.url()), e);
     }
   }
 
-  private void refuse(IMqttToken token, String what) throws BrokerUnavailable {
+  private void refuse(IMqttToken token, String key, String topic) throws BrokerUnavailable {
     int[] reasons = Optional.ofNullable(token.getReasonCodes()).orElse(new int[0]);
     if (reasons.length > 0 && reasons[0] >= REFUSED) {
       throw new BrokerUnavailable(
-          "The broker %s doesn't let us %s (MQTT reason 0x%02X): mend its access list."
-              .formatted(broker.url(), what, reasons[0]));
+          Phrase.of(key, broker.url(), topic, "0x%02X".formatted(reasons[0])));
     }
   }
 
@@ -189,9 +190,7 @@ public final class BrokerConnection implements AutoCloseable {
 
   /** Why it isn't open any more: brokers seldom say. */
   public BrokerUnavailable whyLost() {
-    return new BrokerUnavailable(
-        "The connection to the broker %s was lost; if that comes again and again, see whether another station of this name uses it."
-            .formatted(broker.url()));
+    return new BrokerUnavailable(Phrase.of("broker.lost", broker.url()));
   }
 
   /** Takes leave, so that the broker doesn't say the will. */
@@ -241,18 +240,18 @@ public final class BrokerConnection implements AutoCloseable {
     while (root.getCause() != null) {
       root = root.getCause();
     }
-    String why =
+    Phrase why =
         switch (e.getReasonCode()) {
-          case 0x86, 0x87, 4, 5 -> "user, password or certificate was refused, or the access list";
-          case MqttClientException.REASON_CODE_CLIENT_TIMEOUT -> "no answer in time";
+          case 0x86, 0x87, 4, 5 -> Phrase.of("broker.refused");
+          case MqttClientException.REASON_CODE_CLIENT_TIMEOUT -> Phrase.of("broker.no_answer");
           default ->
               root instanceof EOFException
-                  ? "it ended the connection"
-                  : Optional.ofNullable(root.getMessage())
-                      .orElseGet(root.getClass()::getSimpleName);
+                  ? Phrase.of("broker.hung_up")
+                  : Phrase.asIs(
+                      Optional.ofNullable(root.getMessage())
+                          .orElseGet(root.getClass()::getSimpleName));
         };
-    return new BrokerUnavailable(
-        "The broker %s can't be spoken to (%s).".formatted(broker.url(), why), e);
+    return new BrokerUnavailable(Phrase.of("broker.unavailable", broker.url(), why), e);
   }
 
   /** What the connection hears. */

@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.publish.Broker.ClientCertificate;
 import castwell.capture.publish.Broker.Credentials;
 import java.nio.file.Path;
@@ -22,10 +23,10 @@ public record BrokerSettings(
    */
   public Broker broker() throws BrokerUnavailable {
     if (user.isPresent() != password.isPresent()) {
-      throw bad("user and password go together; one of them is missing");
+      throw bad(Phrase.of("broker.user_alone"));
     }
     if (certificate.isPresent() != key.isPresent()) {
-      throw bad("certificate and key go together; one of them is missing");
+      throw bad(Phrase.of("broker.certificate_alone"));
     }
     try {
       return new Broker(
@@ -35,11 +36,11 @@ public record BrokerSettings(
           certificate.map(file -> new ClientCertificate(Path.of(file), Path.of(key.orElseThrow()))),
           Broker.PATIENCE);
     } catch (IllegalArgumentException e) {
-      throw bad(e.getMessage());
+      throw bad(Phrase.asIs(e.getMessage()));
     }
   }
 
-  private static BrokerUnavailable bad(String what) {
-    return new BrokerUnavailable("The settings of the broker can't be: " + what + ".");
+  private static BrokerUnavailable bad(Phrase what) {
+    return new BrokerUnavailable(Phrase.of("broker.cant_be", what));
   }
 }

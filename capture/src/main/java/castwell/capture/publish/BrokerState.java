@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import java.time.Instant;
 
 /**
@@ -13,7 +14,7 @@ import java.time.Instant;
 public record BrokerState(
     String station,
     boolean connected,
-    String sentence,
+    Phrase sentence,
     Instant since,
     long waiting,
     long refused) {}

@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.export.Column;
@@ -22,6 +23,7 @@ final class Payloads {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   private final ZoneId zone;
+  private final Wording wording;
   private final ShotColumns columns;
   private final String version;
   private final Clock clock;
@@ -31,9 +33,15 @@ final class Payloads {
    */
   Payloads(ZoneId zone, Wording wording, String version, Clock clock) {
     this.zone = zone;
+    this.wording = wording;
     this.columns = new ShotColumns(zone, wording);
     this.version = version;
     this.clock = clock;
+  }
+
+  /** In the language of what is published. */
+  String say(Phrase phrase) {
+    return wording.say(phrase);
   }
 
   /**
@@ -66,7 +74,7 @@ final class Payloads {
   String online(LinkState link) {
     Map<String, Object> fields = status(link.station(), "online");
     fields.put("link", link.state().name().toLowerCase(Locale.ROOT));
-    fields.put("sentence", link.sentence());
+    fields.put("sentence", say(link.sentence()));
     fields.put("device", link.device().orElse(null));
     fields.put("since", link.since().toString());
     return text(fields);
@@ -76,7 +84,7 @@ final class Payloads {
   String offline(String station) {
     Map<String, Object> fields = status(station, "offline");
     fields.put("link", null);
-    fields.put("sentence", "Castwell was ended, or the broker has lost it.");
+    fields.put("sentence", say(Phrase.of("broker.ended")));
     fields.put("device", null);
     fields.put("since", null);
     return text(fields);

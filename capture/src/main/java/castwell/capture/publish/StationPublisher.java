@@ -1,5 +1,7 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Clock;
@@ -37,7 +39,7 @@ final class StationPublisher implements Runnable {
   private final CountDownLatch closed = new CountDownLatch(1);
   private volatile Standing standing;
 
-  private record Standing(boolean connected, String sentence, Instant since) {}
+  private record Standing(boolean connected, Phrase sentence, Instant since) {}
 
   StationPublisher(
       Topics topics,
@@ -57,7 +59,7 @@ final class StationPublisher implements Runnable {
     this.nanos = nanos;
     this.outbox = new Outbox(store, topics, payloads);
     this.wishes = wishes;
-    this.standing = new Standing(false, "Not connected to the broker yet.", clock.instant());
+    this.standing = new Standing(false, Phrase.of("broker.not_yet"), clock.instant());
   }
 
   BrokerState state() {
@@ -93,7 +95,7 @@ final class StationPublisher implements Runnable {
         try {
           speak();
         } catch (BrokerUnavailable | StoreUnavailable e) {
-          stands(false, e.getMessage());
+          stands(false, ((Telling) e).phrase());
         }
         boolean lasted =
             nanos.getAsLong() - began > 2 * TimeUnit.MILLISECONDS.toNanos(LONGEST_PAUSE_MILLIS);
@@ -124,7 +126,7 @@ final class StationPublisher implements Runnable {
       connection.subscribe(topics.tagsToSet(), true);
       Kept kept = new Kept(connection);
       keep(kept);
-      stands(true, "Connected to %s.".formatted(broker.url()));
+      stands(true, Phrase.of("broker.connected", broker.url()));
       tell(connection, kept);
       kept.keep(topics.status(), payloads.offline(topics.station()));
       connection.close();
@@ -179,15 +181,15 @@ final class StationPublisher implements Runnable {
     }
   }
 
-  private void stands(boolean connected, String sentence) {
+  private void stands(boolean connected, Phrase sentence) {
     Standing before = standing;
     if (before.connected() != connected || !before.sentence().equals(sentence)) {
       boolean same = before.connected() == connected;
       standing = new Standing(connected, sentence, same ? before.since() : clock.instant());
       if (connected) {
-        LOG.info("{}: {}", topics.station(), sentence);
+        LOG.info("{}: {}", topics.station(), payloads.say(sentence));
       } else {
-        LOG.warn("{}: {}", topics.station(), sentence);
+        LOG.warn("{}: {}", topics.station(), payloads.say(sentence));
       }
     }
   }

@@ -1,5 +1,7 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
 import castwell.analysis.wording.Wording;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
@@ -33,7 +35,7 @@ final class TagWishes {
   /** Never waits: what comes faster than it can be granted is refused. */
   void add(Message message) {
     if (!waiting.offer(message)) {
-      refuse("More came to tags/set than could be granted.");
+      refuse(wording.say(Phrase.of("refused.too_many_wishes")));
     }
   }
 
@@ -51,10 +53,8 @@ final class TagWishes {
       TagWish wish = TagWish.of(message.payload());
       desk.tag(station, wish.bow(), wish.arrow(), "mqtt");
       return Optional.empty();
-    } catch (Refused e) {
-      return refuse(wording.say(e.phrase()));
-    } catch (StoreUnavailable e) {
-      return refuse(e.getMessage());
+    } catch (Refused | StoreUnavailable e) {
+      return refuse(wording.say(((Telling) e).phrase()));
     }
   }
 

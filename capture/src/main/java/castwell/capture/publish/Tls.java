@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.analysis.wording.Phrase;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -43,17 +44,14 @@ final class Tls {
       context.init(own, trusted, null);
       return context.getSocketFactory();
     } catch (IOException | GeneralSecurityException e) {
-      throw new BrokerUnavailable(
-          "The certificates for the broker %s can't be used (%s): check the files that [mqtt] names."
-              .formatted(broker.url(), why(e)),
-          e);
+      throw new BrokerUnavailable(Phrase.of("broker.certificates", broker.url(), why(e)), e);
     }
   }
 
-  private static String why(Exception e) {
+  private static Phrase why(Exception e) {
     return e instanceof NoSuchFileException missing
-        ? "there is no " + missing.getFile()
-        : e.getMessage();
+        ? Phrase.of("broker.no_file", missing.getFile())
+        : Phrase.asIs(String.valueOf(e.getMessage()));
   }
 
   private static TrustManager[] trusted(Path file) throws IOException, GeneralSecurityException {

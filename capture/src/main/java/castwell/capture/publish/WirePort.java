@@ -40,7 +40,7 @@ public final class WirePort implements Port {
     try {
       return WireLink.open(settings.broker(), clientId, topic);
     } catch (BrokerUnavailable e) {
-      throw new PortUnavailable(e.getMessage());
+      throw new PortUnavailable(e.phrase());
     }
   }
 }

@@ -60,7 +60,7 @@ public final class Boards {
             .findOne();
     return known.orElseGet(
         () ->
-            Insert.returning(
+            BareSql.returning(
                 handle,
                 "INSERT INTO listening (station, source, started_ms) VALUES (?, ?, ?) RETURNING id",
                 station,

@@ -58,7 +58,7 @@ public final class Calibrations {
       Calibration calibration,
       Instant entered,
       String by) {
-    return Insert.returning(
+    return BareSql.returning(
         handle,
         """
         INSERT INTO calibration (station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m,
@@ -87,24 +87,19 @@ public final class Calibrations {
   /** The one in force at an instant: the last entered of those that hold then, else the nearest. */
   public Optional<Entry> inForce(String station, Instant at) {
     return one(
-            "valid_from_ms <= :at AND coalesce(valid_to_ms > :at, TRUE) ORDER BY id DESC",
+            "valid_from_ms <= ?2 AND coalesce(valid_to_ms > ?2, TRUE) ORDER BY id DESC",
             station,
             at)
-        .or(() -> one("TRUE ORDER BY abs(valid_from_ms - :at), id DESC", station, at));
+        .or(() -> one("TRUE ORDER BY abs(valid_from_ms - ?2), id DESC", station, at));
   }
 
   private Optional<Entry> one(String which, String station, Instant at) {
-    return handle
-        .createQuery(
-            "SELECT "
-                + COLUMNS
-                + " FROM calibration WHERE station = :station AND "
-                + which
-                + " LIMIT 1")
-        .bind("station", station)
-        .bind("at", at)
-        .map(ENTRY)
-        .findOne();
+    return BareSql.first(
+        handle,
+        ENTRY,
+        "SELECT " + COLUMNS + " FROM calibration WHERE station = ?1 AND " + which + " LIMIT 1",
+        station,
+        at);
   }
 
   /** Every entry of a station, in the order entered. */

@@ -53,7 +53,7 @@ final class Databases {
     config.setSynchronous(SynchronousMode.FULL);
     config.enforceForeignKeys(true);
     config.setBusyTimeout(BUSY_MILLIS);
-    config.setGetGeneratedKeys(false); // which takes as long as writing a row: see Insert
+    config.setGetGeneratedKeys(false); // which takes as long as writing a row: see BareSql
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl(url);
     Jdbi jdbi = Jdbi.create(source);
@@ -112,7 +112,7 @@ final class Databases {
     }
     Optional<StoreUnavailable> trouble = StoreUnavailable.ofDisk(file, e);
     if (trouble.isPresent()) {
-      return new StoreRefused(trouble.get().getMessage(), e);
+      return new StoreRefused(trouble.get());
     }
     if (hasCause(e, NativeLibraryNotFoundException.class)) {
       return new StoreRefused(

@@ -45,7 +45,7 @@ public final class Feed {
   }
 
   public void add(Kind kind, String station, OptionalLong passageId) {
-    Insert.row(
+    BareSql.write(
         handle,
         "INSERT INTO feed (kind, station, passage_id) VALUES (?, ?, ?)",
         kind.name(),

@@ -43,7 +43,7 @@ public final class Figures {
   }
 
   public void put(Figure figure) {
-    Insert.row(
+    BareSql.write(
         handle,
         "INSERT OR REPLACE INTO figure VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         figure.passageId(),
@@ -74,11 +74,11 @@ public final class Figures {
 
   /** Under every calibration that was ever in force for it, in the order these were entered. */
   public List<Figure> history(long passageId) {
-    return handle
-        .createQuery("SELECT * FROM figure WHERE passage_id = ? ORDER BY calibration_id")
-        .bind(0, passageId)
-        .map(MAPPER)
-        .list();
+    return BareSql.list(
+        handle,
+        MAPPER,
+        "SELECT * FROM figure WHERE passage_id = ? ORDER BY calibration_id",
+        passageId);
   }
 
   /** A figure with the shot and the calibration it is of. */

@@ -30,7 +30,7 @@ public final class ForceDraws {
    */
   public void add(long bowId, Instant stateSince, List<Point> points, Instant entered, String by) {
     long id =
-        Insert.returning(
+        BareSql.returning(
             handle,
             """
                 INSERT INTO force_draw (bow_id, state_since_ms, entered_ms, entered_by)

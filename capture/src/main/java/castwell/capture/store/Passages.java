@@ -112,18 +112,17 @@ public final class Passages {
    * become part of another come last.
    */
   public List<Row> named(Board board, int boot, int first, int last) {
-    return handle
-        .createQuery(
-            "WITH RECURSIVE called(edge) AS (SELECT ? UNION ALL SELECT edge + 1 FROM called WHERE edge < ?) SELECT "
-                + COLUMNS
-                + """
-                 FROM called CROSS JOIN passage ON shot_id = ? || edge
-                ORDER BY part_of IS NOT NULL, first_edge""")
-        .bind(0, first)
-        .bind(1, last)
-        .bind(2, ofBoot(board, boot))
-        .map(ROW)
-        .list();
+    return BareSql.list(
+        handle,
+        ROW,
+        "WITH RECURSIVE called(edge) AS (SELECT ? UNION ALL SELECT edge + 1 FROM called WHERE edge < ?) SELECT "
+            + COLUMNS
+            + """
+             FROM called CROSS JOIN passage ON shot_id = ? || edge
+            ORDER BY part_of IS NOT NULL, first_edge""",
+        first,
+        last,
+        ofBoot(board, boot));
   }
 
   /**
@@ -132,7 +131,7 @@ public final class Passages {
    */
   public Row insert(Row row) {
     long id =
-        Insert.returning(
+        BareSql.returning(
             handle,
             """
             INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
@@ -161,7 +160,7 @@ public final class Passages {
    * @return the id
    */
   public long enter(String shotId, String station, Instant fired, long sessionId, int end) {
-    return Insert.returning(
+    return BareSql.returning(
         handle,
         """
             INSERT INTO passage (shot_id, board_restarted, edges_dropped, station, fired_ms, session_id, end_number)

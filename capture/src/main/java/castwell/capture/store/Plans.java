@@ -59,7 +59,7 @@ public final class Plans {
    */
   public long add(String station, String name, List<Tags.Pair> turns, Instant made, String by) {
     long id =
-        Insert.returning(
+        BareSql.returning(
             handle,
             "INSERT INTO plan (station, name, made_ms, made_by) VALUES (?, ?, ?, ?) RETURNING id",
             station,
@@ -100,14 +100,13 @@ public final class Plans {
 
   /** The plan that something happened to last: no other can be going on at that station. */
   public Optional<Plan> current(String station) {
-    return handle
-        .createQuery(
-            """
-            SELECT plan.* FROM plan JOIN plan_event ON plan_id = plan.id WHERE station = ?
-            ORDER BY plan_event.id DESC LIMIT 1""")
-        .bind(0, station)
-        .map(PLAN)
-        .findOne();
+    return BareSql.first(
+        handle,
+        PLAN,
+        """
+        SELECT plan.* FROM plan JOIN plan_event ON plan_id = plan.id WHERE station = ?
+        ORDER BY plan_event.id DESC LIMIT 1""",
+        station);
   }
 
   /** The last made first. */

@@ -132,7 +132,7 @@ public final class Rack {
   }
 
   private long add(String table, String name, Instant entered) {
-    return Insert.returning(
+    return BareSql.returning(
         handle,
         "INSERT INTO " + table + " (name, entered_ms) VALUES (?, ?) RETURNING id",
         name,

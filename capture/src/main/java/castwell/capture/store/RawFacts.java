@@ -84,7 +84,7 @@ public final class RawFacts {
     Set<Integer> known = known(board, boot, edges);
     for (Edge edge : edges) {
       if (!known.contains(edge.number())) {
-        Insert.row(
+        BareSql.write(
             handle,
             "INSERT INTO edge VALUES (?, ?, ?, ?, ?, ?, ?)",
             board,
@@ -111,17 +111,16 @@ public final class RawFacts {
 
   /** Ascending, both ends included. */
   public List<StoredEdge> edges(long board, int boot, int first, int last) {
-    return handle
-        .createQuery(
-            """
-            SELECT number, gate, kind, ticks, late FROM edge
-            WHERE board_id = ? AND boot = ? AND number BETWEEN ? AND ? ORDER BY number""")
-        .bind(0, board)
-        .bind(1, boot)
-        .bind(2, first)
-        .bind(3, last)
-        .map(EDGE)
-        .list();
+    return BareSql.list(
+        handle,
+        EDGE,
+        """
+        SELECT number, gate, kind, ticks, late FROM edge
+        WHERE board_id = ? AND boot = ? AND number BETWEEN ? AND ? ORDER BY number""",
+        board,
+        boot,
+        first,
+        last);
   }
 
   /** 0 when nothing of that boot is stored. */
@@ -153,7 +152,7 @@ public final class RawFacts {
     if (isKnown(board, beat)) {
       return;
     }
-    Insert.row(
+    BareSql.write(
         handle,
         "INSERT INTO heartbeat VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         board,

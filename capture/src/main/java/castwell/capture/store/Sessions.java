@@ -89,7 +89,7 @@ public final class Sessions {
   }
 
   public long begin(String station, Instant started, String date, String by) {
-    return Insert.returning(
+    return BareSql.returning(
         handle,
         "INSERT INTO session (station, name, started_ms, begun_by) VALUES (?, ?, ?, ?) RETURNING id",
         station,
@@ -115,15 +115,14 @@ public final class Sessions {
 
   /** The session that an instant falls into: the last begun by then. */
   public Optional<Session> at(String station, Instant at) {
-    return handle
-        .createQuery(
-            """
-            SELECT id, station, name, started_ms FROM session WHERE station = ? AND started_ms <= ?
-            ORDER BY started_ms DESC, id DESC LIMIT 1""")
-        .bind(0, station)
-        .bind(1, at)
-        .map(SESSION)
-        .findOne();
+    return BareSql.first(
+        handle,
+        SESSION,
+        """
+        SELECT id, station, name, started_ms FROM session WHERE station = ? AND started_ms <= ?
+        ORDER BY started_ms DESC, id DESC LIMIT 1""",
+        station,
+        at);
   }
 
   /** The latest date that anything of a station was given while it was captured. */
@@ -290,16 +289,15 @@ public final class Sessions {
   }
 
   private Optional<LastShot> lastShot(long sessionId, Instant by) {
-    return handle
-        .createQuery(
-            """
-            SELECT fired_ms, end_number FROM passage
-            JOIN figure ON passage_id = passage.id AND figure.calibration_id = passage.calibration_id
-            WHERE session_id = ? AND fired_ms <= ? AND clean AND part_of IS NULL
-            ORDER BY fired_ms DESC, passage.id DESC LIMIT 1""")
-        .bind(0, sessionId)
-        .bind(1, by)
-        .map(LAST_SHOT)
-        .findOne();
+    return BareSql.first(
+        handle,
+        LAST_SHOT,
+        """
+        SELECT fired_ms, end_number FROM passage
+        JOIN figure ON passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+        WHERE session_id = ? AND fired_ms <= ? AND clean AND part_of IS NULL
+        ORDER BY fired_ms DESC, passage.id DESC LIMIT 1""",
+        sessionId,
+        by);
   }
 }

@@ -1,14 +1,33 @@
 package castwell.capture.store;
 
-/** Why a data folder can't be used, as one sentence that says what to do. */
-public final class StoreRefused extends RuntimeException {
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
+
+/** Why a data folder can't be used, and what to do. */
+public final class StoreRefused extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
+  private final transient Phrase phrase;
+
+  /**
+   * @param sentence for the terminal alone
+   */
   public StoreRefused(String sentence) {
-    super(sentence);
+    this(sentence, null);
   }
 
   public StoreRefused(String sentence, Throwable cause) {
     super(sentence, cause);
+    this.phrase = Phrase.asIs(sentence);
+  }
+
+  StoreRefused(StoreUnavailable trouble) {
+    super(trouble);
+    this.phrase = trouble.phrase();
+  }
+
+  @Override
+  public Phrase phrase() {
+    return phrase;
   }
 }

@@ -1,15 +1,17 @@
 package castwell.capture.store;
 
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /**
- * The store can't be used now, through no fault of what was to be done: as one sentence that says
- * what to do. Nothing of it was done; it may be tried again.
+ * The store can't be used now, through no fault of what was to be done. Nothing of it was done; it
+ * may be tried again.
  */
-public final class StoreUnavailable extends RuntimeException {
+public final class StoreUnavailable extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
   private static final int CORRUPT = 11;
@@ -17,15 +19,24 @@ public final class StoreUnavailable extends RuntimeException {
   private static final int CANT_OPEN = 14;
   private static final int NO_DATABASE = 26;
 
-  private StoreUnavailable(String sentence, Throwable cause) {
-    super(sentence, cause);
+  private final transient Phrase phrase;
+
+  private StoreUnavailable(Phrase phrase, Throwable cause) {
+    super(phrase.written(), cause);
+    this.phrase = phrase;
+  }
+
+  @Override
+  public Phrase phrase() {
+    return phrase;
   }
 
   /** What the machine's trouble is, if it is that. Source: SQLite's "Result and Error Codes". */
   static Optional<StoreUnavailable> of(Path folder, RuntimeException e) {
     return code(e)
-        .flatMap(code -> sentence(folder, code))
-        .map(sentence -> new StoreUnavailable(sentence, e));
+        .map(StoreUnavailable::key)
+        .filter(key -> !key.isEmpty())
+        .map(key -> new StoreUnavailable(Phrase.of(key, folder), e));
   }
 
   /** The same as far as it is the disk's, and not the file's own. */
@@ -50,17 +61,15 @@ public final class StoreUnavailable extends RuntimeException {
         : told.code & 0xFF; // the rest says more of the same
   }
 
-  private static Optional<String> sentence(Path folder, int code) {
-    String what =
-        switch (code) {
-          case 5, 6 -> "%s is held by another program: end that one.";
-          case 8 -> "%s is read-only: look to its disk.";
-          case 10 -> "%s can't be read or written: look to its disk.";
-          case CORRUPT, NO_DATABASE -> "%s is damaged: stop Castwell and put back a backup.";
-          case FULL -> "The disk of %s is full: free some space.";
-          case CANT_OPEN -> "%s can't be opened: look to its disk.";
-          default -> "";
-        };
-    return what.isEmpty() ? Optional.empty() : Optional.of(what.formatted(folder));
+  private static String key(int code) {
+    return switch (code) {
+      case 5, 6 -> "store.held";
+      case 8 -> "store.read_only";
+      case 10 -> "store.input_output";
+      case CORRUPT, NO_DATABASE -> "store.damaged";
+      case FULL -> "store.full";
+      case CANT_OPEN -> "store.cant_open";
+      default -> "";
+    };
   }
 }

@@ -40,20 +40,19 @@ public final class Tags {
 
   /** The tags that held at a station at an instant. */
   public Pair at(String station, Instant at) {
-    return handle
-        .createQuery(
+    return BareSql.first(
+            handle,
+            PAIR,
             """
             SELECT bow_id, arrow_id FROM tag_change WHERE station = ? AND at_ms <= ?
-            ORDER BY at_ms DESC, id DESC LIMIT 1""")
-        .bind(0, station)
-        .bind(1, at)
-        .map(PAIR)
-        .findOne()
+            ORDER BY at_ms DESC, id DESC LIMIT 1""",
+            station,
+            at)
         .orElse(Pair.NOT_KNOWN);
   }
 
   public void tagShot(long passageId, Pair tags, Instant at, String by, String why) {
-    Insert.row(
+    BareSql.write(
         handle,
         """
         INSERT INTO shot_tag (passage_id, bow_id, arrow_id, at_ms, tagged_by, why)
@@ -68,14 +67,13 @@ public final class Tags {
 
   /** A shot's tags in force, if it was ever tagged. */
   public Optional<Pair> ofShot(long passageId) {
-    return handle
-        .createQuery(
-            """
-            SELECT bow_id, arrow_id FROM shot_tag WHERE passage_id = ?
-            ORDER BY id DESC LIMIT 1""")
-        .bind(0, passageId)
-        .map(PAIR)
-        .findOne();
+    return BareSql.first(
+        handle,
+        PAIR,
+        """
+        SELECT bow_id, arrow_id FROM shot_tag WHERE passage_id = ?
+        ORDER BY id DESC LIMIT 1""",
+        passageId);
   }
 
   /** One tagging of a shot, names instead of row numbers. */

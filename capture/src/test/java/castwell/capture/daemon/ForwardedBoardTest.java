@@ -3,6 +3,7 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import castwell.capture.English;
 import castwell.capture.device.Forwarder;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.RecordedLine;
@@ -79,7 +80,7 @@ class ForwardedBoardTest {
         new SerialPorts(micros).port(new PortSpec.ByPath(board.path().toString())),
         WirePort.ofForwarder(broker, STATION),
         micros,
-        told::add,
+        phrase -> told.add(English.say(phrase)),
         died::set);
   }
 

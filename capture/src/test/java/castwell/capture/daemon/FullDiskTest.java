@@ -3,6 +3,8 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.wording.Phrase;
+import castwell.capture.English;
 import castwell.capture.FullDisk;
 import castwell.capture.store.Shot;
 import castwell.capture.store.StoreUnavailable;
@@ -78,8 +80,7 @@ class FullDiskTest {
             assertThat(bench.shots("lane")).hasSize(1);
             assertThat(told).containsExactly(1);
             StoreState red = last(lane);
-            assertThat(red.trouble())
-                .contains(folder + " can't be read or written: look to its disk.");
+            assertThat(red.trouble()).contains(Phrase.of("store.input_output", folder));
             assertThat(red.waiting()).isEqualTo(2);
             assertThat(red.full()).isFalse();
           });
@@ -112,7 +113,7 @@ class FullDiskTest {
             assertThat(last(lane).full()).isTrue();
             assertThat(last(lane).waiting()).isEqualTo(ROOM);
             assertThat(lane.link().state()).isEqualTo(LinkState.State.WAITING); // not offline
-            assertThat(lane.link().sentence()).contains("isn't listened to");
+            assertThat(English.say(lane.link().sentence())).contains("isn't listened to");
           });
       int asked = lane.asked().length();
       lane.passTimeUntil(at + 3 * SECOND);
@@ -201,7 +202,7 @@ class FullDiskTest {
             assertThatThrownBy(
                     () -> bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me"))
                 .isInstanceOf(StoreUnavailable.class)
-                .hasMessageContaining("look to its disk");
+                .hasMessageStartingWith("store.input_output|");
           });
       bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me");
       assertThat(bench.tables().query("SELECT count(*) FROM tag_change")).containsExactly("1");

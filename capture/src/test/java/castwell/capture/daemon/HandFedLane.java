@@ -3,6 +3,7 @@ package castwell.capture.daemon;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import castwell.analysis.shot.Gate;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.device.Link;
 import castwell.capture.device.Signal;
 import castwell.capture.wire.Crc16;
@@ -82,7 +83,7 @@ class HandFedLane {
 
   void pullOut(long micros) {
     passTimeUntil(micros);
-    pipeline.hear(new Signal.Closed(station, micros, "The port hand is gone."));
+    pipeline.hear(new Signal.Closed(station, micros, Phrase.of("link.gone", "hand")));
   }
 
   /** Lets everything happen that falls due by then. */

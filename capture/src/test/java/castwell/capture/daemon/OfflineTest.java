@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.English;
 import castwell.capture.daemon.LinkState.State;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
@@ -39,7 +40,7 @@ class OfflineTest {
     assertThat(lane.link().state()).isEqualTo(State.ONLINE);
     lane.passTimeUntil(4_200_001);
     assertThat(lane.link().state()).isEqualTo(State.OFFLINE);
-    assertThat(lane.link().sentence()).contains("gate-1").contains("3 s");
+    assertThat(English.say(lane.link().sentence())).contains("gate-1").contains("3 s");
     lane.beat(9_000_000, 7, 0);
     assertThat(lane.link().state()).isEqualTo(State.ONLINE);
     assertThat(lane.states())

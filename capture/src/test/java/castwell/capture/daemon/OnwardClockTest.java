@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.English;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -17,7 +18,8 @@ class OnwardClockTest {
 
   private final SteppedClock computer = new SteppedClock(NOON);
   private final List<String> told = new ArrayList<>();
-  private final OnwardClock clock = new OnwardClock(computer, computer::micros, told::add);
+  private final OnwardClock clock =
+      new OnwardClock(computer, computer::micros, sentence -> told.add(English.say(sentence)));
 
   private Instant after(long seconds) {
     computer.passTimeUntil(computer.micros() + seconds * SECOND);
@@ -39,7 +41,7 @@ class OnwardClockTest {
     assertThat(after(10)).isEqualTo(NOON.plusSeconds(100));
     assertThat(after(600)).isEqualTo(NOON.plusSeconds(700));
     assertThat(told).hasSize(1).first().asString().contains("set back by 60 min");
-    assertThat(clock.sentence()).contains(told.get(0));
+    assertThat(clock.sentence().map(English::say)).contains(told.get(0));
   }
 
   @Test

@@ -3,6 +3,7 @@ package castwell.capture.device;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.wording.Phrase;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -102,11 +103,7 @@ class PortReaderTest {
     assertThat(signals.all())
         .containsExactly(
             new Signal.Closed(
-                "lane 1",
-                42,
-                "There is no port "
-                    + folder.resolve("none")
-                    + " now; plug the board in, or check the path."));
+                "lane 1", 42, Phrase.of("port.absent", folder.resolve("none").toString())));
   }
 
   @Test

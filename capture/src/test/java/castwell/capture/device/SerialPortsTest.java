@@ -65,7 +65,7 @@ class SerialPortsTest {
     Port port = ports().port(serial(folder.resolve("ttyNone").toString()));
     assertThatThrownBy(port::open)
         .isInstanceOf(PortUnavailable.class)
-        .hasMessage("There is no port %s now; plug the board in, or check the path.", port.name());
+        .hasMessage("port.absent|%s", port.name());
   }
 
   @Test
@@ -73,7 +73,7 @@ class SerialPortsTest {
     Path file = Files.createFile(folder.resolve("file"));
     assertThatThrownBy(ports().port(serial(file.toString()))::open)
         .isInstanceOf(PortUnavailable.class)
-        .hasMessageContaining("no serial port");
+        .hasMessageContaining("port.no_port|");
     assertThatThrownBy(ports().port(serial("/dev/null"))::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessageContaining("/dev/null");
@@ -88,13 +88,13 @@ class SerialPortsTest {
         assertThat(other.says()).isEqualTo("open");
         assertThatThrownBy(port::open)
             .isInstanceOf(PortUnavailable.class)
-            .hasMessageContaining("in use by another program");
+            .hasMessageContaining("port.busy|");
         // The kernel's own list of what that process has loaded
         assertThat(other.says()).startsWith(unpacked.toRealPath().toString());
       }
       try (Link link = port.open();
           AnotherJvm other = AnotherProgram.opening(peer.path(), unpacked)) {
-        assertThat(other.says()).contains("in use by another program");
+        assertThat(other.says()).contains("port.busy|");
         assertThat(link.read(new byte[1])).isZero();
       }
     }
@@ -108,7 +108,7 @@ class SerialPortsTest {
       Link held = ports.port(spec).open();
       assertThatThrownBy(ports.port(spec)::open)
           .isInstanceOf(PortUnavailable.class)
-          .hasMessageContaining("another station");
+          .hasMessageContaining("port.claimed|");
       held.close();
       held.close();
       ports.port(spec).open().close();
@@ -173,7 +173,7 @@ class SerialPortsTest {
         assertThat(first.read(new byte[200])).isPositive();
         assertThatThrownBy(ports.port(serial("auto"))::open)
             .isInstanceOf(PortUnavailable.class)
-            .hasMessageContaining(taken.path() + " is in use by another station");
+            .hasMessageContaining("port.claimed|" + taken.path());
       }
       assertThat(promised.heard()).isEmpty();
     }

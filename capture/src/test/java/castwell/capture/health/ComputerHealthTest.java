@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
 import castwell.capture.daemon.ClockStep;
 import castwell.capture.store.Store.Room;
@@ -39,12 +40,12 @@ class ComputerHealthTest {
 
   @Test
   void whatIsAmissWithTheClockNowComesFirst() {
-    Optional<String> trouble = Optional.of("The computer's clock was set back by 60 min.");
+    Optional<Phrase> trouble = Optional.of(Phrase.of("clock.minutes_back", 60));
     ClockStep old = new ClockStep(NOW.minusSeconds(60), Duration.ofHours(2));
     Item item = HostClockItem.of(trouble, Optional.of(old), NOW);
     assertThat(item.level()).isEqualTo(Level.ATTENTION);
     assertThat(English.say(item.sentence()))
-        .isEqualTo("The computer's clock was set back by 60 min.");
+        .startsWith("The computer's clock was set back by 60 min: ");
   }
 
   @Test

@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.English;
 import castwell.capture.daemon.LinkState.State;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PtyPeer;
@@ -74,7 +75,8 @@ class PortTrialTest {
     Path absent = folder.resolve("absent");
     PortTrial trial = trial(absent);
     assertThat(trial.link("range").orElseThrow().state()).isEqualTo(State.SEARCHING);
-    assertThat(trial.link("range").orElseThrow().sentence()).contains(absent.toString(), "plug");
+    assertThat(English.say(trial.link("range").orElseThrow().sentence()))
+        .contains(absent.toString(), "plug");
     assertThat(trial.beats("range")).isEmpty();
   }
 }

@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.speed.TickRate;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.FaultCounts;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.LinkState.State;
@@ -59,7 +60,7 @@ final class Station {
                 "range",
                 "/dev/ttyACM0",
                 state,
-                "The port /dev/ttyACM0 is " + state + ".",
+                Phrase.asIs("The port /dev/ttyACM0 is " + state + "."),
                 Optional.of("gate-1"),
                 Optional.empty(),
                 NOON.minusSeconds(60)));
@@ -116,12 +117,15 @@ final class Station {
   }
 
   Station trouble(String sentence, int waiting) {
-    store = Optional.of(new StoreState("range", Optional.of(sentence), NOON, waiting, false));
+    store =
+        Optional.of(
+            new StoreState("range", Optional.of(Phrase.asIs(sentence)), NOON, waiting, false));
     return this;
   }
 
   Station broker(boolean connected, long waiting) {
-    String sentence = connected ? "Connected to mqtt://b." : "mqtt://b doesn't answer.";
+    Phrase sentence =
+        Phrase.asIs(connected ? "Connected to mqtt://b." : "mqtt://b doesn't answer.");
     Instant since = NOON.minusSeconds(600);
     broker = Optional.of(new BrokerState("range", connected, sentence, since, waiting, 0));
     return this;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
+import castwell.capture.English;
 import castwell.capture.store.Rack.BowState;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,7 +48,7 @@ class ForceDrawIntakeTest {
 
   @Test
   void eachStateHasItsOwnCurve() {
-    assertThat(bench.take(What.FORCE_DRAW, TWO_CURVES).sentence())
+    assertThat(English.say(bench.take(What.FORCE_DRAW, TWO_CURVES).phrase()))
         .isEqualTo("2 force-draw curves taken in, 0 already there.");
     assertThat(curve(0)).hasSize(3);
     Point last = curve(0).get(2);

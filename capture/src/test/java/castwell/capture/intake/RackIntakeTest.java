@@ -3,6 +3,7 @@ package castwell.capture.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.capture.English;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Named;
@@ -49,7 +50,7 @@ class RackIntakeTest {
             What.BOWS,
             BOWS
                 + "Ash,2026-04-01,50,28,66,1.5,6.25,1.3,ash,12,110,tillered\nAsh,2026-05-01T14:30,48,28,,,,,,,,\"tips, lightened\"\n");
-    assertThat(taken.sentence()).isEqualTo("2 bow states taken in, 0 already there.");
+    assertThat(English.say(taken.phrase())).isEqualTo("2 bow states taken in, 0 already there.");
     BowState first = states("Ash").get(0);
     assertThat(first.since()).isEqualTo(Instant.parse("2026-03-31T22:00:00Z"));
     assertThat(first.drawWeightN()).isCloseTo(222.411, within(1e-3)); // 50 lbf
@@ -89,7 +90,7 @@ class RackIntakeTest {
   @Test
   void arrowsAreTakenInOnce() {
     String csv = "arrow,mass_g,length_cm,diameter_mm,point,note\nA1,32.4,74,8,field,\nA2,40,,,,\n";
-    assertThat(bench.take(What.ARROWS, csv).sentence())
+    assertThat(English.say(bench.take(What.ARROWS, csv).phrase()))
         .isEqualTo("2 arrows taken in, 0 already there.");
     assertThat(bench.take(What.ARROWS, csv).already()).isEqualTo(2);
     assertThat(arrows().get(0).massKg()).isCloseTo(0.0324, within(1e-12));

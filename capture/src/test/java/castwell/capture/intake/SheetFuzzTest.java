@@ -50,7 +50,7 @@ public class SheetFuzzTest {
     } catch (Undone e) {
       // So that the next finds the store as this one did.
     } catch (SheetRefused e) {
-      assertThat(e.getMessage()).endsWith(".");
+      assertThat(English.say(e.phrase())).endsWith(".");
       assertThat(e.lines())
           .allSatisfy(line -> assertThat(English.say(line.reason())).endsWith("."));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.English;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
@@ -49,7 +50,7 @@ class ShotIntakeTest {
   @Test
   void threeColumnsAreEnough() {
     Taken taken = take("bow,arrow,speed_fps\nash,a1,150\nYew,A2,161.5\n");
-    assertThat(taken.sentence())
+    assertThat(English.say(taken.phrase()))
         .isEqualTo(
             "2 shots taken in, 0 set aside, 0 already there: castwell report bow NAME says what they mean.");
     Shot first = bench.shots().get(0);

@@ -44,7 +44,7 @@ class BrokerSettingsTest {
   void anythingElseIsRefusedWithoutTellingIt(String url) {
     assertThatThrownBy(() -> at(url).broker())
         .isInstanceOf(BrokerUnavailable.class)
-        .hasMessageStartingWith("The settings of the broker can't be: ")
+        .hasMessageStartingWith("broker.cant_be|")
         .hasMessageNotContaining("hush");
   }
 
@@ -53,9 +53,9 @@ class BrokerSettingsTest {
     Optional<String> said = Optional.of("said");
     assertThatThrownBy(
             () -> new BrokerSettings("mqtt://b", said, Optional.empty(), NONE, NONE, NONE).broker())
-        .hasMessageContaining("user and password");
+        .hasMessageContaining("broker.user_alone");
     assertThatThrownBy(
             () -> new BrokerSettings("mqtt://b", NONE, Optional.empty(), NONE, said, NONE).broker())
-        .hasMessageContaining("certificate and key");
+        .hasMessageContaining("broker.certificate_alone");
   }
 }

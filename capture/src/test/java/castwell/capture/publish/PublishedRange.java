@@ -1,6 +1,7 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.English;
 import castwell.capture.Until;
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.Desk;
@@ -39,7 +40,7 @@ final class PublishedRange implements AutoCloseable {
             Rows.STATION,
             "/dev/ttyUSB0",
             LinkState.State.ONLINE,
-            "gate-1 answers.",
+            Phrase.of("link.answers", "gate-1"),
             Optional.of("gate-1"),
             Optional.empty(),
             Rows.NOON);
@@ -51,7 +52,7 @@ final class PublishedRange implements AutoCloseable {
             desk,
             new Told(station -> link, station -> Map.of(), station -> Optional.empty()),
             RangeBench.SETTINGS.zone(),
-            Phrase::key,
+            English::say,
             "of a test",
             clock,
             System::nanoTime);
@@ -113,7 +114,7 @@ final class PublishedRange implements AutoCloseable {
     Until.holds(
         "trouble that says " + word,
         PATIENCE,
-        () -> !state().connected() && state().sentence().contains(word));
+        () -> !state().connected() && English.say(state().sentence()).contains(word));
   }
 
   /** The ids that a subscriber heard, each where it first came. */

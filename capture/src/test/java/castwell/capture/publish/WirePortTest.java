@@ -140,7 +140,7 @@ class WirePortTest {
     WirePort port = WirePort.ofListener(at("mqtt://127.0.0.1:1"), "lane-1");
     assertThatThrownBy(port::open)
         .isInstanceOf(PortUnavailable.class)
-        .hasMessageStartingWith("The broker mqtt://127.0.0.1:1 can't be spoken to");
+        .hasMessageStartingWith("broker.unavailable|mqtt://127.0.0.1:1|");
     assertThatThrownBy(WirePort.ofListener(at("what"), "lane-1")::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessageContaining("a broker's address is mqtt://HOST");

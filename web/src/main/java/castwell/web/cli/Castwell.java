@@ -1,10 +1,7 @@
 package castwell.web.cli;
 
-import castwell.capture.daemon.Refused;
+import castwell.analysis.wording.Telling;
 import castwell.capture.device.BadRecording;
-import castwell.capture.device.PortUnavailable;
-import castwell.capture.store.StoreRefused;
-import castwell.capture.store.StoreUnavailable;
 import castwell.web.http.CannotServe;
 import castwell.web.http.Version;
 import castwell.web.settings.BadSettings;
@@ -49,14 +46,7 @@ public final class Castwell {
   private static final int OWN_FAULT = 70; // EX_SOFTWARE of sysexits.h
 
   private static final List<Class<? extends Exception>> PLAIN =
-      List.of(
-          BadRecording.class,
-          BadSettings.class,
-          CannotServe.class,
-          PortUnavailable.class,
-          SaidPlainly.class,
-          StoreRefused.class,
-          StoreUnavailable.class);
+      List.of(BadRecording.class, BadSettings.class, CannotServe.class, SaidPlainly.class);
 
   static final class Versions implements IVersionProvider {
     @Override
@@ -92,8 +82,8 @@ public final class Castwell {
     if (e instanceof ParameterException misuse) {
       return misused(misuse, new String[0]);
     }
-    if (e instanceof Refused refused) {
-      say(line, Speech.TRADE.say(refused.phrase()));
+    if (e instanceof Telling telling) {
+      say(line, Speech.TRADE.say(telling.phrase()));
       return BAD_INPUT;
     }
     if (PLAIN.contains(e.getClass())) {

@@ -1,5 +1,6 @@
 package castwell.web.cli;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.device.Forwarder;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
@@ -10,6 +11,7 @@ import castwell.capture.publish.BrokerUnavailable;
 import castwell.capture.publish.WirePort;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;
+import castwell.web.text.Speech;
 import castwell.web.wiring.Daemon;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -50,7 +52,8 @@ final class ForwardCommand implements Callable<Integer> {
   private String broker;
 
   @Override
-  public Integer call() throws IOException, InterruptedException, PortUnavailable {
+  public Integer call()
+      throws IOException, InterruptedException, PortUnavailable, BrokerUnavailable {
     Path folder = castwell.data().orDefault();
     WirePort away =
         WirePort.ofForwarder(broker(SettingsFile.read(folder, environment())), stationName());
@@ -73,8 +76,8 @@ final class ForwardCommand implements Callable<Integer> {
     }
   }
 
-  private static void say(String sentence) {
-    System.out.println(sentence);
+  private static void say(Phrase phrase) {
+    System.out.println(Speech.TRADE.say(phrase));
     System.out.flush();
   }
 
@@ -95,19 +98,15 @@ final class ForwardCommand implements Callable<Integer> {
   }
 
   /** What is wrong with its address is told at once; that it is away is not wrong. */
-  private static BrokerSettings broker(Settings settings) {
-    try {
-      BrokerSettings broker =
-          settings
-              .broker()
-              .orElseThrow(
-                  () ->
-                      new SaidPlainly(
-                          "No broker is named: give --broker mqtt://HOST, or write its url in [mqtt] of the settings file."));
-      broker.broker();
-      return broker;
-    } catch (BrokerUnavailable e) {
-      throw new SaidPlainly(e.getMessage());
-    }
+  private static BrokerSettings broker(Settings settings) throws BrokerUnavailable {
+    BrokerSettings broker =
+        settings
+            .broker()
+            .orElseThrow(
+                () ->
+                    new SaidPlainly(
+                        "No broker is named: give --broker mqtt://HOST, or write its url in [mqtt] of the settings file."));
+    broker.broker();
+    return broker;
   }
 }

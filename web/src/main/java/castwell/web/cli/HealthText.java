@@ -22,7 +22,10 @@ final class HealthText {
       text.append(
           "  %s %-10s  %s: %s%n"
               .formatted(
-                  shape(level), level, item.path("name").asText(), item.path("sentence").asText()));
+                  shape(level),
+                  level,
+                  item.path("title").asText(),
+                  item.path("sentence").asText()));
       if (!level.equals("well")) {
         text.append("  %14s→ %s%n".formatted("", item.path("remedy").asText()));
       }

@@ -95,7 +95,7 @@ final class ImportCommand implements Callable<Integer> {
       return 0;
     } catch (SheetRefused e) {
       name(e);
-      throw new SaidPlainly(e.getMessage());
+      throw e;
     }
   }
 
@@ -129,7 +129,7 @@ final class ImportCommand implements Callable<Integer> {
       err.printf("castwell: Not read in %s: %s.%n", name(), String.join(", ", taken.notRead()));
       err.flush();
     }
-    System.out.println(taken.sentence());
+    System.out.println(Speech.TRADE.say(taken.phrase()));
   }
 
   private void name(SheetRefused refused) {

@@ -2,6 +2,7 @@ package castwell.web.http;
 
 import castwell.capture.publish.BrokerState;
 import castwell.capture.publish.Schemas;
+import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
@@ -32,7 +33,7 @@ final class BrokerApi {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("station", state.station());
     view.put("connected", state.connected());
-    view.put("sentence", state.sentence());
+    view.put("sentence", Speech.TRADE.say(state.sentence()));
     view.put("since", state.since().toString());
     view.put("waiting", state.waiting());
     view.put("tags_refused", state.refused());

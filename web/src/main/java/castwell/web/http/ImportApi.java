@@ -46,7 +46,7 @@ final class ImportApi {
         Body.of(ctx, LARGEST_BODY, "what", "csv", "map", "source", "own_fps", "common_percent");
     return new Brought(
         what(body.text("what")),
-        body.optionalText("source").orElse("the sheet"),
+        body.optionalText("source").orElseGet(() -> Speech.TRADE.say("sheet.itself")),
         body.text("csv"),
         body.texts("map"),
         uncertainty(body),
@@ -74,7 +74,7 @@ final class ImportApi {
     try {
       view.put("would", view(intake.tryOut(brought)));
     } catch (SheetRefused refused) {
-      view.put("refused", refused.getMessage());
+      view.put("refused", Speech.TRADE.say(refused.phrase()));
       view.put("lines", lines(refused));
     }
     ctx.json(view);
@@ -106,7 +106,8 @@ final class ImportApi {
   }
 
   private static void refuse(SheetRefused refused, Context ctx) {
-    Map<String, Object> problem = Problems.problem(HttpStatus.BAD_REQUEST, refused.getMessage());
+    Map<String, Object> problem =
+        Problems.problem(HttpStatus.BAD_REQUEST, Speech.TRADE.say(refused.phrase()));
     problem.put("lines", lines(refused));
     Problems.answer(ctx, HttpStatus.BAD_REQUEST, problem);
   }

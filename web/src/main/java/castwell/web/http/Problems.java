@@ -20,7 +20,7 @@ final class Problems {
     config.routes.exception(
         Refused.class, (e, ctx) -> answer(ctx, status(e), Speech.TRADE.say(e.phrase())));
     config.routes.exception(
-        StoreUnavailable.class, (e, ctx) -> answer(ctx, status(ctx), e.getMessage()));
+        StoreUnavailable.class, (e, ctx) -> answer(ctx, status(ctx), Speech.TRADE.say(e.phrase())));
     config.routes.exception(
         HttpResponseException.class,
         (e, ctx) -> answer(ctx, HttpStatus.forStatus(e.getStatus()), sentence(e, ctx)));

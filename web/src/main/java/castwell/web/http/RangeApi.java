@@ -8,6 +8,7 @@ import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.daemon.StoreState;
 import castwell.capture.store.Store;
+import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
@@ -49,7 +50,7 @@ final class RangeApi {
     String station = asked == null ? links.get(0).station() : known(capture, asked);
     Map<String, Object> view = store.read(t -> range.of(t, station, links, clock.instant()));
     view.put("stores", capture.stores().stream().map(Views::store).toList());
-    view.put("clock", clock.sentence().orElse(null));
+    view.put("clock", clock.sentence().map(Speech.TRADE::say).orElse(null));
     ctx.json(view);
   }
 

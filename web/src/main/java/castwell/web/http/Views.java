@@ -72,7 +72,7 @@ final class Views {
     view.put("station", link.station());
     view.put("port", link.port());
     view.put("state", link.state().name().toLowerCase(Locale.ROOT));
-    view.put("sentence", link.sentence());
+    view.put("sentence", Speech.TRADE.say(link.sentence()));
     view.put("device", link.device().orElse(null));
     view.put("gate_a", link.levels().map(levels -> word(levels.blockedA())).orElse(null));
     view.put("gate_b", link.levels().map((Levels levels) -> word(levels.blockedB())).orElse(null));
@@ -84,7 +84,7 @@ final class Views {
   static Map<String, Object> store(StoreState store) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("station", store.station());
-    view.put("trouble", store.trouble().orElse(null));
+    view.put("trouble", store.trouble().map(Speech.TRADE::say).orElse(null));
     view.put("since", store.since().toString());
     view.put("waiting", store.waiting());
     view.put("full", store.full());

@@ -3,6 +3,7 @@ package castwell.web.wiring;
 import java.io.IOException;
 import java.lang.ProcessBuilder.Redirect;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -20,7 +21,7 @@ final class Supervisor implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Supervisor.class);
   private static final int TIMES_A_PERIOD = 3;
 
-  private final boolean asked;
+  private final Optional<String> socket;
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -29,8 +30,8 @@ final class Supervisor implements AutoCloseable {
             return thread;
           });
 
-  private Supervisor(boolean asked) {
-    this.asked = asked;
+  private Supervisor(Optional<String> socket) {
+    this.socket = socket;
   }
 
   /**
@@ -41,7 +42,7 @@ final class Supervisor implements AutoCloseable {
    * @param goesOn whether the capture turns
    */
   static Supervisor of(Map<String, String> environment, BooleanSupplier goesOn) {
-    Supervisor supervisor = new Supervisor(environment.containsKey("NOTIFY_SOCKET"));
+    Supervisor supervisor = new Supervisor(Optional.ofNullable(environment.get("NOTIFY_SOCKET")));
     supervisor.tell("READY=1");
     String period = environment.getOrDefault("WATCHDOG_USEC", "");
     if (period.matches("\\d{1,18}")) {
@@ -59,15 +60,16 @@ final class Supervisor implements AutoCloseable {
   }
 
   private void tell(String what) {
-    if (!asked) {
+    if (socket.isEmpty()) {
       return;
     }
+    ProcessBuilder notify =
+        new ProcessBuilder("systemd-notify", what)
+            .redirectOutput(Redirect.DISCARD)
+            .redirectError(Redirect.DISCARD);
+    notify.environment().put("NOTIFY_SOCKET", socket.get());
     try {
-      Process said =
-          new ProcessBuilder("systemd-notify", what)
-              .redirectOutput(Redirect.DISCARD)
-              .redirectError(Redirect.DISCARD)
-              .start();
+      Process said = notify.start();
       if (said.waitFor() != 0) {
         LOG.warn("systemd-notify {} failed: the supervisor may end this program.", what);
       }

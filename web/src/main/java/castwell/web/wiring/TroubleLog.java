@@ -1,8 +1,10 @@
 package castwell.web.wiring;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.Announcer;
 import castwell.capture.daemon.LinkState;
 import castwell.capture.daemon.StoreState;
+import castwell.web.text.Speech;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +15,7 @@ import org.slf4j.LoggerFactory;
 final class TroubleLog implements Announcer.Listener {
   private static final Logger LOG = LoggerFactory.getLogger("trouble");
 
-  private final Map<String, Optional<String>> said = new HashMap<>();
+  private final Map<String, Optional<Phrase>> said = new HashMap<>();
 
   @Override
   public void fedMore() {}
@@ -23,17 +25,17 @@ final class TroubleLog implements Announcer.Listener {
 
   @Override
   public void storeChanged(StoreState state) {
-    Optional<String> before = said.put(state.station(), state.trouble());
+    Optional<Phrase> before = said.put(state.station(), state.trouble());
     if (!state.trouble().equals(before)) {
       LOG.warn(
           "{}: {}",
           state.station(),
-          state.trouble().orElse("What waited is on the disk; nothing waits any more."));
+          Speech.TRADE.say(state.trouble().orElse(Phrase.of("store.written"))));
     }
   }
 
-  static void clock(String sentence) {
-    LOG.warn(sentence);
+  static void clock(Phrase sentence) {
+    LOG.warn(Speech.TRADE.say(sentence));
   }
 
   /** What was never announced, and is lost unless the board still keeps it. */
@@ -43,7 +45,7 @@ final class TroubleLog implements Announcer.Listener {
           "{}: {} could not be written before the end; the board says again what it still keeps. {}",
           state.station(),
           state.waiting() == 1 ? "1 shot" : state.waiting() + " shots",
-          state.trouble().orElse(""));
+          state.trouble().map(Speech.TRADE::say).orElse(""));
     }
   }
 }

@@ -55,10 +55,10 @@ function worstFirst(items) {
   return [...items].sort((a, b) => WORST_FIRST.indexOf(a.level) - WORST_FIRST.indexOf(b.level));
 }
 
-function row({name, level, sentence, remedy, measured}) {
+function row({title, level, sentence, remedy, measured}) {
   const {shape, words} = LEVELS[level];
   const word = el('b', {}, el('span', {class: 'shape', 'aria-hidden': 'true'}, shape), ` ${words}`);
-  const rows = [el('h3', {}, name, word), el('p', {}, sentence)];
+  const rows = [el('h3', {}, title, word), el('p', {}, sentence)];
   if (measured) rows.push(el('p', {class: 'quiet'}, measuredText(measured)));
   if (level !== 'well') rows.push(el('p', {class: 'remedy'}, `→ ${remedy}`));
   return el('li', {'data-level': level}, ...rows);

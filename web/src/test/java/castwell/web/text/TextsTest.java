@@ -36,6 +36,8 @@ class TextsTest {
           String.join(
               "|",
               "room\\..*",
+              "health\\.title_.*",
+              "sheet\\.no_(bow|arrow)(_but)?",
               "calibration\\.(agrees|differs|cant_tell)",
               "bow\\.(momentum|energy|share)_(title|told)",
               "refused\\.word_(start|skip|repeat|back|pause|resume|end)",

@@ -1,5 +1,6 @@
 package castwell.capture.device.rehearsal;
 
+import castwell.analysis.wording.Phrase;
 import castwell.capture.device.Link;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortUnavailable;
@@ -31,7 +32,7 @@ public final class RehearsalPort implements Port {
   @Override
   public synchronized Link open() throws PortUnavailable {
     if (open) {
-      throw new PortUnavailable("The rehearsal is running already; end that one first.");
+      throw new PortUnavailable(Phrase.of("port.rehearsing"));
     }
     open = true;
     // Nobody heard what was said before.

@@ -58,7 +58,7 @@ class RehearsalPortTest {
     Link link = port.open();
     assertThatThrownBy(port::open)
         .isInstanceOf(PortUnavailable.class)
-        .hasMessageContaining("already");
+        .hasMessage("port.rehearsing");
     link.close();
     link.close();
     assertThat(link.read(new byte[1])).isEqualTo(-1);

@@ -4,21 +4,24 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 
 /**
- * Rows written by JDBC alone. Every passage writes nine of them, and jdbi takes several times as
- * long to bind one as SQLite to store it.
+ * What every passage writes, nine rows, and asks for, by JDBC alone: jdbi takes several times as
+ * long to bind a row as SQLite to store it.
  */
-final class Insert {
-  private Insert() {}
+final class BareSql {
+  private BareSql() {}
 
-  static void row(Handle handle, String sql, Object... values) {
+  static void write(Handle handle, String sql, Object... values) {
     use(handle, sql, values, PreparedStatement::executeUpdate);
   }
 
@@ -36,6 +39,30 @@ final class Insert {
             return row.getLong(1);
           }
         });
+  }
+
+  /**
+   * @param mapper which needs nothing of jdbi's context
+   */
+  static <T> List<T> list(Handle handle, RowMapper<T> mapper, String sql, Object... values) {
+    return use(
+        handle,
+        sql,
+        values,
+        statement -> {
+          try (ResultSet row = statement.executeQuery()) {
+            List<T> all = new ArrayList<>();
+            while (row.next()) {
+              all.add(mapper.map(row, null));
+            }
+            return all;
+          }
+        });
+  }
+
+  /** The first row, where there is any. */
+  static <T> Optional<T> first(Handle handle, RowMapper<T> mapper, String sql, Object... values) {
+    return list(handle, mapper, sql, values).stream().findFirst();
   }
 
   @FunctionalInterface
@@ -69,7 +96,7 @@ final class Insert {
     } else if (value instanceof OptionalInt optional) {
       return optional.isPresent() ? optional.getAsInt() : null;
     } else if (value instanceof Optional<?> optional) {
-      return optional.map(Insert::plain).orElse(null);
+      return optional.map(BareSql::plain).orElse(null);
     } else if (value instanceof Instant instant) {
       return instant.toEpochMilli();
     }
