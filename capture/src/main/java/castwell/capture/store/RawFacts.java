@@ -176,14 +176,13 @@ public final class RawFacts {
   }
 
   private boolean isKnown(long board, Heartbeat beat) {
-    return handle
-        .createQuery(
-            "SELECT EXISTS (SELECT 1 FROM heartbeat WHERE board_id = ? AND boot = ? AND ticks48 = ?)")
-        .bind(0, board)
-        .bind(1, beat.boot())
-        .bind(2, beat.ticks48())
-        .mapTo(boolean.class)
-        .one();
+    return BareSql.returning(
+            handle,
+            "SELECT EXISTS (SELECT 1 FROM heartbeat WHERE board_id = ? AND boot = ? AND ticks48 = ?)",
+            board,
+            beat.boot(),
+            beat.ticks48())
+        == 1;
   }
 
   /** Whether this very beat is stored. */

@@ -31,6 +31,7 @@ class LeftBehindTest {
       Set.of(
           "HeaderText.java",
           "PemFiles.java",
+          "PortSpec.java",
           "Recording.java",
           "RecordingText.java",
           "RehearsalLink.java",
