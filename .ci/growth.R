@@ -5,7 +5,8 @@ rows <- strsplit(grep("^\\| /", readLines(arguments[1]), value = TRUE), "\\|")
 heading <- strsplit(grep("^\\| page", readLines(arguments[1]), value = TRUE), "\\|")[[1]]
 shots <- as.numeric(sub(" shots", "", heading[-(1:2)]))
 pages <- trimws(sapply(rows, `[`, 2))
-ms <- t(sapply(rows, function(row) as.numeric(row[-(1:2)])))
+ms <- t(sapply(rows, function(row) as.numeric(row[-(1:2)])))[, shots > 0]
+shots <- shots[shots > 0] # an empty store has no logarithm
 exponent <- apply(ms, 1, function(y) coef(lm(log(y) ~ log(shots)))[[2]])
 
 cat("| page | exponent |\n|---|---:|\n")

@@ -94,6 +94,17 @@ public final class Cells {
 
   /** The sessions whose cells aren't made, or by other rules, the first begun first. */
   public List<Session> unmade(int rules) {
+    // Seldom any is, and counting is quicker than looking each of very many up.
+    boolean areAllMade =
+        BareSql.returning(
+                handle,
+                "SELECT (SELECT count(*) FROM session) = (SELECT count(*) FROM cells_made WHERE rules = ?)",
+                rules)
+            == 1;
+    return areAllMade ? List.of() : lookUpUnmade(rules);
+  }
+
+  private List<Session> lookUpUnmade(int rules) {
     return handle
         .createQuery(
             """
@@ -191,6 +202,21 @@ public final class Cells {
         .set();
   }
 
+  /** All sessions together, of every bow in every state, where all are made. */
+  public List<Row> totals() {
+    return BareSql.list(handle, ROW, "SELECT '' AS session, cell_total.* FROM cell_total");
+  }
+
+  /** The same of one bow state. */
+  public List<Row> totals(long bowId, Instant since) {
+    return BareSql.list(
+        handle,
+        ROW,
+        "SELECT '' AS session, cell_total.* FROM cell_total WHERE bow_id = ? AND since_ms = ?",
+        bowId,
+        since);
+  }
+
   /** Those made, over all sessions together, of every bow in every state. */
   public List<Row> sums(int rules) {
     return handle
@@ -239,9 +265,10 @@ public final class Cells {
     return handle
         .createQuery(
             """
-            SELECT session.name AS session, cell.* FROM cell JOIN session ON session.id = cell.session_id
-            JOIN cells_made ON cells_made.session_id = session.id AND rules = :rules
-            WHERE bow_id = :bow ORDER BY started_ms DESC, session.id DESC LIMIT :most""")
+            SELECT session.name AS session, cell.*
+            FROM session CROSS JOIN cell ON cell.session_id = session.id AND bow_id = :bow
+            CROSS JOIN cells_made ON cells_made.session_id = session.id AND rules = :rules
+            ORDER BY started_ms DESC, session.id DESC LIMIT :most""")
         .bind("rules", rules)
         .bind("bow", bowId)
         .bind("most", most)

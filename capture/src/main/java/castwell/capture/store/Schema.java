@@ -60,7 +60,8 @@ final class Schema {
           handle -> {
             handle.createScript(resource("schema-5.sql")).execute();
             AppendOnly.guard(handle, "weighing_decision", "id");
-          });
+          },
+          handle -> handle.createScript(resource("schema-6.sql")).execute());
 
   private Schema() {}
 

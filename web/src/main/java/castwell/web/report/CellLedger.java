@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 
@@ -33,6 +34,7 @@ public final class CellLedger {
   private final Transaction t;
   private final ZoneId zone;
   private final CellReader reader;
+  private Optional<List<Session>> unmade = Optional.empty();
   private final Map<Long, String> bows = new HashMap<>();
   private final Map<Long, Rack.Arrow> arrows = new HashMap<>();
 
@@ -72,15 +74,20 @@ public final class CellLedger {
   /** Every bow state's cells, sessions together. */
   List<CellSums> all() {
     List<CellSums> all = new ArrayList<>();
-    t.cells().sums(RULES).forEach(row -> all.add(sums(row)));
-    t.cells().unmade(RULES).forEach(session -> all.addAll(fromShots(session)));
+    List<Row> made = unmade().isEmpty() ? t.cells().totals() : t.cells().sums(RULES);
+    made.forEach(row -> all.add(sums(row)));
+    unmade().forEach(session -> all.addAll(fromShots(session)));
     return all;
   }
 
   /** One bow state's. */
   List<CellSums> of(BowState state) {
     List<CellSums> all = new ArrayList<>();
-    t.cells().sums(RULES, state.bowId(), state.since()).forEach(row -> all.add(sums(row)));
+    List<Row> made =
+        unmade().isEmpty()
+            ? t.cells().totals(state.bowId(), state.since())
+            : t.cells().sums(RULES, state.bowId(), state.since());
+    made.forEach(row -> all.add(sums(row)));
     unmade(state.bow()).stream()
         .filter(cell -> cell.name().state().equals(name(state.since())))
         .forEach(all::add);
@@ -92,7 +99,7 @@ public final class CellLedger {
     Scatter scatter = t.cells().scatter(RULES, state.bowId(), state.since());
     double squares = scatter.sumSquares();
     int degrees = scatter.degreesOfFreedom();
-    for (Session session : t.cells().unmade(RULES)) {
+    for (Session session : unmade()) {
       List<CellSums> cells = fromShots(session);
       boolean wasShot =
           cells.stream()
@@ -119,8 +126,16 @@ public final class CellLedger {
     return all;
   }
 
+  /** Looked up once: it stays so while the transaction lasts. */
+  private List<Session> unmade() {
+    if (unmade.isEmpty()) {
+      unmade = Optional.of(t.cells().unmade(RULES));
+    }
+    return unmade.get();
+  }
+
   private List<CellSums> unmade(String bow) {
-    return t.cells().unmade(RULES).stream()
+    return unmade().stream()
         .flatMap(session -> fromShots(session).stream())
         .filter(cell -> cell.name().bow().equals(bow))
         .toList();
