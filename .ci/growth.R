@@ -1,8 +1,9 @@
 # How measured times grow with the shots: Rscript growth.R TABLE.md CHART.svg
 # Prints each page's exponent, the slope of log time over log shots (least squares).
 arguments <- commandArgs(TRUE)
-rows <- strsplit(grep("^\\| /", readLines(arguments[1]), value = TRUE), "\\|")
-heading <- strsplit(grep("^\\| page", readLines(arguments[1]), value = TRUE), "\\|")[[1]]
+lines <- gsub("\033\\[[0-9;]*m", "", readLines(arguments[1], warn = FALSE)) # Maven's colours
+rows <- strsplit(grep("^\\| /", lines, value = TRUE), "\\|")
+heading <- strsplit(grep("^\\| page", lines, value = TRUE), "\\|")[[1]]
 shots <- as.numeric(sub(" shots", "", heading[-(1:2)]))
 pages <- trimws(sapply(rows, `[`, 2))
 ms <- t(sapply(rows, function(row) as.numeric(row[-(1:2)])))[, shots > 0]
