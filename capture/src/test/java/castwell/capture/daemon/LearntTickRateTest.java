@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.unit.Units;
 import castwell.capture.device.RecordedLine;
 import castwell.capture.device.Recording;
+import castwell.capture.store.Feed;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -46,6 +48,45 @@ class LearntTickRateTest {
       lane.end(600_000_000);
       TruthCheck.check(bench.shots("lane"), truths, 0.0005);
     }
+  }
+
+  @Test
+  void aShotIsToldBeforeEarlierOnesAreDerivedAnew() throws Exception {
+    Path file = Path.of(getClass().getResource("/recordings/resonator-clock.rec").toURI());
+    List<Feed.Kind> told = new ArrayList<>();
+    int atOnce = 0;
+    try (RangeBench bench = RangeBench.in(folder);
+        Recording recording = Recording.open(file)) {
+      bench.announcer().add(new Told(() -> told.add(last(bench))));
+      HandFedLane lane = new HandFedLane(bench, "lane");
+      lane.plugIn(0);
+      for (Optional<RecordedLine> line = recording.next();
+          line.isPresent();
+          line = recording.next()) {
+        told.clear();
+        lane.hear(line.get().micros(), line.get().bytes());
+        atOnce += told.equals(List.of(Feed.Kind.SHOT, Feed.Kind.REFRESH)) ? 1 : 0;
+      }
+    }
+    assertThat(atOnce).isPositive();
+  }
+
+  private record Told(Runnable look) implements Announcer.Listener {
+    @Override
+    public void fedMore() {
+      look.run();
+    }
+
+    @Override
+    public void linkChanged(LinkState state) {}
+
+    @Override
+    public void storeChanged(StoreState state) {}
+  }
+
+  private static Feed.Kind last(RangeBench bench) {
+    List<Feed.Item> items = bench.store().read(t -> t.feed().after(0, Integer.MAX_VALUE));
+    return items.get(items.size() - 1).kind();
   }
 
   private static Figure only(RangeBench bench) {
