@@ -3,10 +3,7 @@ package castwell.web;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,35 +29,20 @@ class LoadsMeasured {
 
   @Test
   void overSoManyShots() throws IOException {
-    List<Integer> sizes =
-        Stream.of(System.getProperty("castwell.shots", "0 1000").split(" "))
-            .map(Integer::valueOf)
-            .toList();
-    Map<String, List<Double>> rows = new LinkedHashMap<>();
+    OverShots table = new OverShots();
     try (Browser browser = new Browser()) {
-      for (int shots : sizes) {
+      for (int shots : table.sizes()) {
         try (Served served = Served.withoutBoard(MeasuredStore.of(shots), "range");
             Visit visit = new Visit(browser, served.at("/"), 360, 740, ColorScheme.LIGHT)) {
           for (String page : PAGES) {
             // There is no bow on an empty rack: the rack says so.
             String asked = shots == 0 && page.startsWith("/bows") ? "/rack" : page;
-            rows.computeIfAbsent(page, p -> new ArrayList<>())
-                .add(median(visit, served.at("/").resolve(asked).toString()));
+            table.note(page, median(visit, served.at("/").resolve(asked).toString()));
           }
         }
       }
     }
-    System.out.println(
-        "| page | " + String.join(" | ", sizes.stream().map(n -> n + " shots").toList()) + " |");
-    System.out.println("|---" + "|---:".repeat(sizes.size()) + "|");
-    rows.forEach(
-        (page, times) ->
-            System.out.println(
-                "| "
-                    + page
-                    + " | "
-                    + String.join(" | ", times.stream().map(ms -> "%.0f".formatted(ms)).toList())
-                    + " |"));
+    table.print("%.0f");
   }
 
   private static double median(Visit visit, String address) {

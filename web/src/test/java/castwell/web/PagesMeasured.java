@@ -5,12 +5,8 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -41,37 +37,20 @@ class PagesMeasured {
 
   @Test
   void overSoManyShots() throws IOException, InterruptedException {
-    List<Integer> sizes =
-        Stream.of(System.getProperty("castwell.shots", "0 1000").split(" "))
-            .map(Integer::valueOf)
-            .toList();
-    measure(sizes); // lest the first of them meet a cold program
-    Map<String, List<Double>> rows = measure(sizes);
-    System.out.println(
-        "| page | " + String.join(" | ", sizes.stream().map(n -> n + " shots").toList()) + " |");
-    System.out.println("|---" + "|---:".repeat(sizes.size()) + "|");
-    rows.forEach(
-        (page, times) ->
-            System.out.println(
-                "| "
-                    + page
-                    + " | "
-                    + String.join(" | ", times.stream().map(ms -> "%.1f".formatted(ms)).toList())
-                    + " |"));
+    measure(new OverShots()); // lest the first of them meet a cold program
+    OverShots table = new OverShots();
+    measure(table);
+    table.print("%.1f");
   }
 
-  private static Map<String, List<Double>> measure(List<Integer> sizes)
-      throws IOException, InterruptedException {
-    Map<String, List<Double>> rows = new LinkedHashMap<>();
-    for (int shots : sizes) {
+  private static void measure(OverShots table) throws IOException, InterruptedException {
+    for (int shots : table.sizes()) {
       try (Served served = Served.withoutBoard(MeasuredStore.of(shots), "range")) {
         for (String page : PAGES) {
-          double ms = median(served, page.replace("LAST", last(served)));
-          rows.computeIfAbsent(page, p -> new ArrayList<>()).add(ms);
+          table.note(page, median(served, page.replace("LAST", last(served))));
         }
       }
     }
-    return rows;
   }
 
   private static String last(Served served) {

@@ -75,8 +75,9 @@ public final class PortReader implements Runnable, AutoCloseable {
         tellClosed(Phrase.of("link.gone", port.name()));
       }
     } catch (PortUnavailable e) {
-      if (!closed && !Optional.of(e.phrase()).equals(lastFailure)) {
-        lastFailure = Optional.of(e.phrase());
+      Optional<Phrase> failure = Optional.of(e.phrase());
+      if (!closed && !failure.equals(lastFailure)) {
+        lastFailure = failure;
         tellClosed(e.phrase());
       }
     }

@@ -1,7 +1,6 @@
 package castwell.capture.intake;
 
 import castwell.analysis.wording.Phrase;
-import castwell.analysis.wording.Telling;
 import castwell.capture.daemon.Refused;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,7 +18,7 @@ final class Complaints {
       try {
         work.accept(thing);
       } catch (CantRead | Refused e) {
-        lines.add(new BadLine(line.applyAsInt(thing), ((Telling) e).phrase()));
+        lines.add(new BadLine(line.applyAsInt(thing), e.phrase()));
       }
     }
   }

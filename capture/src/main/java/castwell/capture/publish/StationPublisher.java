@@ -1,7 +1,6 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
-import castwell.analysis.wording.Telling;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Clock;
@@ -95,7 +94,7 @@ final class StationPublisher implements Runnable {
         try {
           speak();
         } catch (BrokerUnavailable | StoreUnavailable e) {
-          stands(false, ((Telling) e).phrase());
+          stands(false, e.phrase());
         }
         boolean lasted =
             nanos.getAsLong() - began > 2 * TimeUnit.MILLISECONDS.toNanos(LONGEST_PAUSE_MILLIS);

@@ -1,7 +1,6 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
-import castwell.analysis.wording.Telling;
 import castwell.analysis.wording.Wording;
 import castwell.capture.daemon.Desk;
 import castwell.capture.daemon.Refused;
@@ -54,7 +53,7 @@ final class TagWishes {
       desk.tag(station, wish.bow(), wish.arrow(), "mqtt");
       return Optional.empty();
     } catch (Refused | StoreUnavailable e) {
-      return refuse(wording.say(((Telling) e).phrase()));
+      return refuse(wording.say(e.phrase()));
     }
   }
 

@@ -29,16 +29,7 @@ final class BareSql {
    * @param sql which returns one number
    */
   static long returning(Handle handle, String sql, Object... values) {
-    return use(
-        handle,
-        sql,
-        values,
-        statement -> {
-          try (ResultSet row = statement.executeQuery()) {
-            row.next();
-            return row.getLong(1);
-          }
-        });
+    return first(handle, (row, context) -> row.getLong(1), sql, values).orElseThrow();
   }
 
   /**

@@ -50,13 +50,23 @@ public final class Cells {
           .formatted(MIDDLE_MPS);
 
   /**
+   * The sessions whose cells aren't made. Seldom any is, and counting is quicker than looking each
+   * of very many up.
+   */
+  private static final String UNMADE =
+      """
+      (SELECT 1 WHERE (SELECT count(*) FROM session)
+          > (SELECT count(*) FROM cells_made WHERE rules = :rules))
+        CROSS JOIN session WHERE NOT EXISTS
+          (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules)""";
+
+  /**
    * The totals, but where a session that isn't made any more is among them: there the others'
    * together.
    */
   private static final String SUMS =
       """
-      WITH unmade AS (SELECT id FROM session WHERE NOT EXISTS
-          (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules)),
+      WITH unmade AS (SELECT id FROM %3$s),
         mixed AS (SELECT DISTINCT bow_id, since_ms, arrow_id FROM cell WHERE session_id IN unmade)
       SELECT '' AS session, cell_total.* FROM cell_total
         WHERE (bow_id, since_ms, arrow_id) NOT IN mixed AND %1$s
@@ -94,24 +104,10 @@ public final class Cells {
 
   /** The sessions whose cells aren't made, or by other rules, the first begun first. */
   public List<Session> unmade(int rules) {
-    // Seldom any is, and counting is quicker than looking each of very many up.
-    boolean areAllMade =
-        BareSql.returning(
-                handle,
-                "SELECT (SELECT count(*) FROM session) = (SELECT count(*) FROM cells_made WHERE rules = ?)",
-                rules)
-            == 1;
-    return areAllMade ? List.of() : lookUpUnmade(rules);
-  }
-
-  private List<Session> lookUpUnmade(int rules) {
     return handle
         .createQuery(
-            """
-            SELECT id, station, name, started_ms FROM session
-            WHERE NOT EXISTS (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = ?)
-            ORDER BY started_ms, id""")
-        .bind(0, rules)
+            "SELECT id, station, name, started_ms FROM " + UNMADE + " ORDER BY started_ms, id")
+        .bind("rules", rules)
         .map(SESSION)
         .list();
   }
@@ -202,25 +198,10 @@ public final class Cells {
         .set();
   }
 
-  /** All sessions together, of every bow in every state, where all are made. */
-  public List<Row> totals() {
-    return BareSql.list(handle, ROW, "SELECT '' AS session, cell_total.* FROM cell_total");
-  }
-
-  /** The same of one bow state. */
-  public List<Row> totals(long bowId, Instant since) {
-    return BareSql.list(
-        handle,
-        ROW,
-        "SELECT '' AS session, cell_total.* FROM cell_total WHERE bow_id = ? AND since_ms = ?",
-        bowId,
-        since);
-  }
-
   /** Those made, over all sessions together, of every bow in every state. */
   public List<Row> sums(int rules) {
     return handle
-        .createQuery(SUMS.formatted("TRUE", TOGETHER))
+        .createQuery(SUMS.formatted("TRUE", TOGETHER, UNMADE))
         .bind("rules", rules)
         .map(ROW)
         .list();
@@ -229,7 +210,7 @@ public final class Cells {
   /** The same of one bow state. */
   public List<Row> sums(int rules, long bowId, Instant since) {
     return handle
-        .createQuery(SUMS.formatted("bow_id = :bow AND since_ms = :since", TOGETHER))
+        .createQuery(SUMS.formatted("bow_id = :bow AND since_ms = :since", TOGETHER, UNMADE))
         .bind("rules", rules)
         .bind("bow", bowId)
         .bind("since", since)

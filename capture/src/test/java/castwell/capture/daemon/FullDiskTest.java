@@ -66,7 +66,7 @@ class FullDiskTest {
     try (RangeBench bench = bench()) {
       HandFedLane lane = online(bench);
       List<Integer> told = new ArrayList<>();
-      bench.announcer().add(new Telling(() -> told.add(bench.shots("lane").size())));
+      bench.announcer().add(new WhenFed(() -> told.add(bench.shots("lane").size())));
       lane.arrow(10 * SECOND, 7, 1);
       lane.passTimeUntil(11 * SECOND);
       assertThat(told).containsExactly(1);
@@ -207,19 +207,5 @@ class FullDiskTest {
       bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me");
       assertThat(bench.tables().query("SELECT count(*) FROM tag_change")).containsExactly("1");
     }
-  }
-
-  /** Calls when something was committed. */
-  private record Telling(Runnable look) implements Announcer.Listener {
-    @Override
-    public void fedMore() {
-      look.run();
-    }
-
-    @Override
-    public void linkChanged(LinkState state) {}
-
-    @Override
-    public void storeChanged(StoreState state) {}
   }
 }

@@ -57,7 +57,7 @@ class LearntTickRateTest {
     int atOnce = 0;
     try (RangeBench bench = RangeBench.in(folder);
         Recording recording = Recording.open(file)) {
-      bench.announcer().add(new Told(() -> told.add(last(bench))));
+      bench.announcer().add(new WhenFed(() -> told.add(last(bench))));
       HandFedLane lane = new HandFedLane(bench, "lane");
       lane.plugIn(0);
       for (Optional<RecordedLine> line = recording.next();
@@ -69,19 +69,6 @@ class LearntTickRateTest {
       }
     }
     assertThat(atOnce).isPositive();
-  }
-
-  private record Told(Runnable look) implements Announcer.Listener {
-    @Override
-    public void fedMore() {
-      look.run();
-    }
-
-    @Override
-    public void linkChanged(LinkState state) {}
-
-    @Override
-    public void storeChanged(StoreState state) {}
   }
 
   private static Feed.Kind last(RangeBench bench) {

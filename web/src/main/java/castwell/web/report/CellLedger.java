@@ -74,8 +74,7 @@ public final class CellLedger {
   /** Every bow state's cells, sessions together. */
   List<CellSums> all() {
     List<CellSums> all = new ArrayList<>();
-    List<Row> made = unmade().isEmpty() ? t.cells().totals() : t.cells().sums(RULES);
-    made.forEach(row -> all.add(sums(row)));
+    t.cells().sums(RULES).forEach(row -> all.add(sums(row)));
     unmade().forEach(session -> all.addAll(fromShots(session)));
     return all;
   }
@@ -83,11 +82,7 @@ public final class CellLedger {
   /** One bow state's. */
   List<CellSums> of(BowState state) {
     List<CellSums> all = new ArrayList<>();
-    List<Row> made =
-        unmade().isEmpty()
-            ? t.cells().totals(state.bowId(), state.since())
-            : t.cells().sums(RULES, state.bowId(), state.since());
-    made.forEach(row -> all.add(sums(row)));
+    t.cells().sums(RULES, state.bowId(), state.since()).forEach(row -> all.add(sums(row)));
     unmade(state.bow()).stream()
         .filter(cell -> cell.name().state().equals(name(state.since())))
         .forEach(all::add);

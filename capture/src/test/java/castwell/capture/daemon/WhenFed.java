@@ -1,0 +1,15 @@
+package castwell.capture.daemon;
+
+/** Calls when something was committed. */
+record WhenFed(Runnable look) implements Announcer.Listener {
+  @Override
+  public void fedMore() {
+    look.run();
+  }
+
+  @Override
+  public void linkChanged(LinkState state) {}
+
+  @Override
+  public void storeChanged(StoreState state) {}
+}
