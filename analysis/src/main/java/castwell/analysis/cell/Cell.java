@@ -1,5 +1,6 @@
 package castwell.analysis.cell;
 
+import castwell.analysis.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -24,12 +25,12 @@ public record Cell(
   }
 
   /** The same cell with these shots set aside as well. */
-  public Cell without(Set<String> shotIds, String reason) {
+  public Cell without(Set<String> shotIds, Phrase reason) {
     List<SetAside> aside = new ArrayList<>(setAside);
     List<CellShot> left = new ArrayList<>();
     for (CellShot shot : shots) {
       if (shotIds.contains(shot.id())) {
-        aside.add(new SetAside(shot.id(), reason));
+        aside.add(new SetAside(shot.id(), List.of(reason)));
       } else {
         left.add(shot);
       }

@@ -1,8 +1,7 @@
 package castwell.analysis.cell;
 
-/**
- * A shot that doesn't count, and why.
- *
- * @param reason a sentence
- */
-public record SetAside(String shotId, String reason) {}
+import castwell.analysis.wording.Phrase;
+import java.util.List;
+
+/** A shot that doesn't count, and why. */
+public record SetAside(String shotId, List<Phrase> reasons) {}

@@ -4,6 +4,7 @@ import castwell.analysis.statistic.Median;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.word.Lasting;
+import castwell.capture.word.Rounded;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.wording.Phrase;
+import castwell.capture.word.Rounded;
 import java.util.Locale;
 
 /** The board's clock against this computer's, and against what its oscillator may be off. */

@@ -3,6 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.daemon.ClockStep;
 import castwell.capture.word.Lasting;
+import castwell.capture.word.Rounded;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;

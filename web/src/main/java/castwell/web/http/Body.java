@@ -25,6 +25,9 @@ import java.util.Set;
  * A request's JSON object, read field by field; whatever is wrong with it is said in a sentence.
  */
 final class Body {
+  /** In bytes, but for the few requests that bring a sheet or a plan. */
+  static final int LARGEST = 64 * 1024;
+
   private static final long MOST_PASSED_OVER = 16 * 1024 * 1024;
 
   private static final JsonMapper MAPPER =
@@ -43,7 +46,7 @@ final class Body {
    * @param fields those that may be in it
    */
   static Body of(Context ctx, String... fields) {
-    return of(ctx, WebServer.LARGEST_BODY, fields);
+    return of(ctx, LARGEST, fields);
   }
 
   /**

@@ -54,7 +54,7 @@ final class Views {
 
   private static Map<String, Object> misfit(Misfits.Hint hint) {
     Map<String, Object> view = new LinkedHashMap<>();
-    view.put("sentence", hint.sentence());
+    view.put("sentence", Speech.TRADE.say(hint.sentences()));
     view.put("fits", hint.fits().stream().map(Views::fit).toList());
     return view;
   }

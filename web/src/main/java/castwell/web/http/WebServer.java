@@ -18,8 +18,6 @@ import java.util.function.Consumer;
 
 /** The page and its API. */
 public final class WebServer implements AutoCloseable {
-  static final int LARGEST_BODY = 64 * 1024;
-
   private final LiveFeed feed;
   private final Javalin javalin;
   private final HttpAddress address;
@@ -78,7 +76,7 @@ public final class WebServer implements AutoCloseable {
 
   private static void plain(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
-    config.http.maxRequestSize = LARGEST_BODY;
+    config.http.maxRequestSize = Body.LARGEST;
   }
 
   /**

@@ -5,12 +5,12 @@ import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetAside;
 import castwell.analysis.cell.SetUp;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.BriefShots.Brief;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -99,16 +99,15 @@ final class CellReader {
       if (shot.counts() && shot.speedMps().isPresent()) {
         counting.add(cellShot(shot));
       } else {
-        aside.add(new SetAside(shot.shotId(), reason(shot)));
+        aside.add(new SetAside(shot.shotId(), reasons(shot)));
       }
     }
     return new Cell(
         name, arrows.get(shots.get(0).arrowId()).massKg(), setUp(shots), counting, aside);
   }
 
-  private String reason(Brief shot) {
-    return Speech.TRADE.say(
-        transaction.shots().byPassage(shot.passageId()).orElseThrow().reasons());
+  private List<Phrase> reasons(Brief shot) {
+    return transaction.shots().byPassage(shot.passageId()).orElseThrow().reasons();
   }
 
   private static CellShot cellShot(Brief shot) {

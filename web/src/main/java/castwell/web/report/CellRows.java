@@ -9,6 +9,7 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.web.text.Speech;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -66,7 +67,10 @@ final class CellRows {
     return cell.setAside().stream()
         .map(
             aside ->
-                new Fields().put("shot_id", aside.shotId()).put("reason", aside.reason()).map())
+                new Fields()
+                    .put("shot_id", aside.shotId())
+                    .put("reason", Speech.TRADE.say(aside.reasons()))
+                    .map())
         .toList();
   }
 

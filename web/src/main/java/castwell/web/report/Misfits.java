@@ -2,28 +2,28 @@ package castwell.web.report;
 
 import castwell.analysis.misfit.Misfit;
 import castwell.analysis.misfit.Misfit.Candidate;
+import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Shots.Known;
 import castwell.capture.store.Transaction;
+import castwell.capture.word.Rounded;
 import castwell.web.report.ShotsKnown.What;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Shots that fit another bow or arrow clearly better than their tags, by earlier shots alone.
  * Nothing is changed by it.
  */
 public final class Misfits {
-  private static final Saying SAYING = Saying.TRADE;
-
   /** So many of the last shots are looked back at. */
   private static final int LOOK_BACK = 1000;
 
@@ -37,15 +37,15 @@ public final class Misfits {
 
   /** A bow with an arrow that a shot fits. */
   public record Fit(String bow, String arrow, double timesAsLikely) {
-    private String words() {
-      return SAYING.say("report.misfit.fit", bow, arrow);
+    private Phrase phrase() {
+      return Phrase.of("report.misfit.fit", bow, arrow);
     }
   }
 
   /**
    * @param fits the best first
    */
-  public record Hint(List<Fit> fits, String sentence) {}
+  public record Hint(List<Fit> fits, List<Phrase> sentences) {}
 
   private Misfits(Transaction t, List<Known> earlier, long sessionId) {
     this.t = t;
@@ -88,7 +88,7 @@ public final class Misfits {
     return tagged
         .map(own -> fits(own, others, shot))
         .filter(fits -> !fits.isEmpty() && isTaggedByNobody(shot))
-        .map(fits -> new Hint(fits, sentence(shot, fits)));
+        .map(fits -> new Hint(fits, sentences(shot, fits)));
   }
 
   private List<Fit> fits(Candidate<What> tagged, List<Candidate<What>> others, Shot shot) {
@@ -117,23 +117,27 @@ public final class Misfits {
     return t.tags().history(shot.passageId()).size() == 1;
   }
 
-  private static String sentence(Shot shot, List<Fit> fits) {
+  private static List<Phrase> sentences(Shot shot, List<Fit> fits) {
     Fit best = fits.get(0);
-    String others = fits.stream().skip(1).map(Fit::words).collect(Collectors.joining(", "));
     boolean byLength = shot.figure().lengthM().isPresent();
-    String told =
-        SAYING.say(
+    Phrase first =
+        Phrase.of(
             byLength ? "report.misfit.by_speed_and_length" : "report.misfit.by_speed",
-            best.words(),
+            best.phrase(),
             times(best.timesAsLikely()));
-    return others.isEmpty() ? told : told + " " + SAYING.say("report.misfit.others", others);
+    return Stream.concat(Stream.of(first), others(fits.subList(1, fits.size())).stream()).toList();
   }
 
-  private static String times(double times) {
+  private static Optional<Phrase> others(List<Fit> others) {
+    return others.stream()
+        .map(Fit::phrase)
+        .reduce((some, next) -> Phrase.of("report.misfit.fits", some, next))
+        .map(all -> Phrase.of("report.misfit.others", all));
+  }
+
+  private static Phrase times(double times) {
     return times >= 1e6
-        ? SAYING.say("report.misfit.million_times")
-        : SAYING.say(
-            "report.misfit.times",
-            String.format(Locale.ROOT, "%,.0f", Math.floor(times / 100) * 100));
+        ? Phrase.of("report.misfit.million_times")
+        : Phrase.of("report.misfit.times", Rounded.grouped(Math.floor(times / 100) * 100));
   }
 }

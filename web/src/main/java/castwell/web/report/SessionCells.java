@@ -4,6 +4,8 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.outlier.PooledStrays;
 import castwell.analysis.outlier.PooledStrays.Findings;
 import castwell.analysis.outlier.PooledStrays.Stray;
+import castwell.analysis.wording.Phrase;
+import castwell.capture.word.Rounded;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -64,10 +66,10 @@ record SessionCells(String session, List<Cell> all, Findings findings) {
     return all.get(stray.cell()).shots().get(stray.index()).id();
   }
 
-  private static String reason(Stray stray) {
-    return Saying.TRADE.say(
+  private static Phrase reason(Stray stray) {
+    return Phrase.of(
         "report.strays.reason",
-        Trade.plain(Math.abs(stray.studentized()), 1),
-        Trade.p(stray.adjustedP()));
+        Rounded.to(1, Math.abs(stray.studentized())),
+        Rounded.p(stray.adjustedP()));
   }
 }

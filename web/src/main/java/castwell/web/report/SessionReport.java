@@ -11,6 +11,7 @@ import castwell.capture.daemon.Refused;
 import castwell.capture.daemon.Refused.Why;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Transaction;
+import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -117,7 +118,7 @@ public final class SessionReport {
                           .put("bow", cell.name().bow())
                           .put("arrow", cell.name().arrow())
                           .put("shot_id", aside.shotId())
-                          .put("reason", aside.reason())
+                          .put("reason", Speech.TRADE.say(aside.reasons()))
                           .map()));
     }
     return rows;

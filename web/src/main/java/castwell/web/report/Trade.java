@@ -2,10 +2,10 @@ package castwell.web.report;
 
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.word.Rounded;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 
 /** SI quantities as a report's values: in a trade unit, null where there is no finite figure. */
 final class Trade {
@@ -43,7 +43,7 @@ final class Trade {
   }
 
   static String plain(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return Rounded.to(decimals, value);
   }
 
   /** "1 shot", "2 shots". */
@@ -53,6 +53,6 @@ final class Trade {
 
   /** A p value as one would say it. */
   static String p(double p) {
-    return p < 0.001 ? "p < 0.001" : "p = " + plain(p, p < 0.1 ? 3 : 2);
+    return Rounded.p(p);
   }
 }
