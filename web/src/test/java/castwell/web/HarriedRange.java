@@ -3,9 +3,9 @@ package castwell.web;
 import static java.util.function.Predicate.not;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import castwell.capture.device.rehearsal.RehearsalSettings;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.Subscriber;
+import castwell.capture.rehearsal.RehearsalSettings;
 import castwell.web.cli.Castwell;
 import java.io.IOException;
 import java.nio.file.Files;

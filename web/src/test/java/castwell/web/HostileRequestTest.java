@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import castwell.web.RawHttp.Answer;
-import castwell.web.http.Refusals.Kind;
+import castwell.web.http.guard.Refusals.Kind;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;

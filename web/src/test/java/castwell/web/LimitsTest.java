@@ -3,7 +3,7 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.web.RawHttp.Answer;
-import castwell.web.http.Refusals.Kind;
+import castwell.web.http.guard.Refusals.Kind;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.Socket;

@@ -3,10 +3,10 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.device.Forwarder;
-import castwell.capture.device.rehearsal.RehearsalSettings;
-import castwell.capture.publish.BrokerSettings;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.WirePort;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.rehearsal.RehearsalSettings;
 import castwell.web.Program.Outcome;
 import java.io.IOException;
 import java.net.URI;

@@ -2,7 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.rehearsal.RehearsalSettings;
 import castwell.capture.store.Decisions.Decided;
 import java.lang.management.BufferPoolMXBean;
 import java.lang.management.ManagementFactory;

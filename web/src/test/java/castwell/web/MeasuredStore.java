@@ -1,8 +1,8 @@
 package castwell.web;
 
+import castwell.capture.cell.CellLedger;
 import castwell.capture.store.ManyShots;
 import castwell.capture.store.Store;
-import castwell.web.report.CellLedger;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.web.RawHttp.Answer;
-import castwell.web.http.Refusals.Kind;
+import castwell.web.http.guard.Refusals.Kind;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.sun.net.httpserver.HttpServer;

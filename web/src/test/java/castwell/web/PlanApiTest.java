@@ -3,7 +3,7 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.web.FeedReader.Event;
-import castwell.web.http.PlanView;
+import castwell.web.http.api.PlanView;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.networknt.schema.JsonSchema;

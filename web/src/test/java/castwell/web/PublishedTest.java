@@ -2,10 +2,10 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import castwell.capture.device.rehearsal.RehearsalSettings;
-import castwell.capture.publish.Message;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.Subscriber;
+import castwell.capture.publish.broker.Message;
+import castwell.capture.rehearsal.RehearsalSettings;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -1,12 +1,12 @@
 package castwell.web;
 
-import castwell.capture.daemon.Desk;
+import castwell.capture.command.Desk;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
-import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.rehearsal.RehearsalSettings;
 import castwell.capture.store.Store;
-import castwell.web.http.Refusals;
+import castwell.web.http.guard.Refusals;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;

@@ -2,8 +2,8 @@ package castwell.web;
 
 import castwell.capture.device.Link;
 import castwell.capture.device.PortUnavailable;
-import castwell.capture.device.rehearsal.RehearsalPort;
-import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.rehearsal.RehearsalPort;
+import castwell.capture.rehearsal.RehearsalSettings;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;

@@ -1,6 +1,8 @@
 package castwell.capture.daemon;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.clock.HostClock;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Instant;
 import java.util.ArrayDeque;

@@ -1,8 +1,20 @@
 package castwell.capture.daemon;
 
+import castwell.capture.announce.Announcer;
+import castwell.capture.clock.ClockStep;
+import castwell.capture.clock.ClockSteps;
+import castwell.capture.clock.HostClock;
+import castwell.capture.command.Desk;
+import castwell.capture.derive.Reprocessing;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortReader;
 import castwell.capture.device.Signal;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.BoardsHeard;
+import castwell.capture.station.FaultCounts;
+import castwell.capture.station.Lane;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Faults;

@@ -1,6 +1,13 @@
 package castwell.capture.daemon;
 
+import castwell.capture.announce.Announcer;
+import castwell.capture.command.Desk;
 import castwell.capture.device.Signal;
+import castwell.capture.station.ClosedPassage;
+import castwell.capture.station.FaultCounts;
+import castwell.capture.station.Lane;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;

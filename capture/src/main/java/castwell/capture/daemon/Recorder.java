@@ -2,6 +2,11 @@ package castwell.capture.daemon;
 
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.TickRate;
+import castwell.capture.clock.BoardClock;
+import castwell.capture.command.PlanDesk;
+import castwell.capture.derive.Reprocessing;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Figure;

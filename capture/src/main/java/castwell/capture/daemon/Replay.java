@@ -1,10 +1,17 @@
 package castwell.capture.daemon;
 
+import castwell.capture.announce.Announcer;
+import castwell.capture.clock.HostClock;
+import castwell.capture.command.Desk;
+import castwell.capture.derive.Reprocessing;
 import castwell.capture.device.Link;
-import castwell.capture.device.RecordedLine;
-import castwell.capture.device.Recording;
-import castwell.capture.device.RecordingHeader;
 import castwell.capture.device.Signal;
+import castwell.capture.recording.RecordedLine;
+import castwell.capture.recording.Recording;
+import castwell.capture.recording.RecordingHeader;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.BoardsHeard;
+import castwell.capture.station.Lane;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Faults;
 import java.io.ByteArrayOutputStream;

@@ -7,10 +7,10 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /** Whether bytes are one sentence of the wire with its right check sum: {@code $...*CRC4}. */
-final class WholeSentence {
+public final class WholeSentence {
   private WholeSentence() {}
 
-  static boolean is(byte[] bytes) {
+  public static boolean is(byte[] bytes) {
     int star = bytes.length - 5;
     if (star < 1 || bytes[0] != '$' || bytes[star] != '*') {
       return false;

@@ -1,7 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.publish.BrokerState;
+import castwell.capture.publish.broker.BrokerState;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
 import java.time.Instant;

@@ -2,10 +2,10 @@ package castwell.capture.health;
 
 import castwell.analysis.shot.Gate;
 import castwell.analysis.speed.Oscillator;
-import castwell.capture.daemon.BoardClock;
-import castwell.capture.daemon.CaptureSettings;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.publish.BrokerState;
+import castwell.capture.clock.BoardClock;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.LinkState;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.RawFacts.StoredBeat;

@@ -1,7 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.FaultCounts;
+import castwell.capture.station.FaultCounts;
 import castwell.capture.wire.Fault;
 import castwell.capture.word.Lasting;
 import java.time.Duration;

@@ -1,7 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.ClockStep;
+import castwell.capture.clock.ClockStep;
 import castwell.capture.word.Lasting;
 import castwell.capture.word.Rounded;
 import java.time.Duration;

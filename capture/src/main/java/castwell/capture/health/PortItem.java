@@ -1,7 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.LinkState;
+import castwell.capture.station.LinkState;
 
 /** Whether the board's port is there and open. */
 final class PortItem {

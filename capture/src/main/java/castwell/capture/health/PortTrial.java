@@ -3,12 +3,12 @@ package castwell.capture.health;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.FaultCounts;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.daemon.LinkState.State;
 import castwell.capture.device.Link;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortUnavailable;
+import castwell.capture.station.FaultCounts;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.LinkState.State;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.wire.Faults;
 import castwell.capture.wire.Sentence;

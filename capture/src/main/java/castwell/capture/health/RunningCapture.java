@@ -1,12 +1,12 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.clock.ClockStep;
 import castwell.capture.daemon.Capture;
-import castwell.capture.daemon.ClockStep;
-import castwell.capture.daemon.FaultCounts;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.daemon.StoreState;
-import castwell.capture.publish.BrokerState;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.station.FaultCounts;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.StoreState;
+import castwell.capture.station.StoreState;
 
 /** Whether what comes gets onto the disk. */
 final class StoreItem {

@@ -1,9 +1,9 @@
 package castwell.capture.health;
 
-import castwell.capture.daemon.FaultCounts;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.daemon.StoreState;
-import castwell.capture.publish.BrokerState;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.station.FaultCounts;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
 import java.time.Instant;
 import java.util.List;

@@ -1,8 +1,10 @@
 package castwell.capture.intake;
 
-import castwell.capture.daemon.Alike;
-import castwell.capture.daemon.ArrowDesk;
-import castwell.capture.daemon.ArrowDesk.Measures;
+import castwell.capture.command.Alike;
+import castwell.capture.command.ArrowDesk;
+import castwell.capture.command.ArrowDesk.Measures;
+import castwell.capture.intake.sheet.Line;
+import castwell.capture.intake.sheet.Once;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.Named;
 import castwell.capture.store.Transaction;

@@ -1,9 +1,11 @@
 package castwell.capture.intake;
 
-import castwell.capture.daemon.Alike;
-import castwell.capture.daemon.BowDesk;
-import castwell.capture.daemon.BowDesk.State;
+import castwell.capture.command.Alike;
+import castwell.capture.command.BowDesk;
+import castwell.capture.command.BowDesk.State;
 import castwell.capture.export.ShotColumns;
+import castwell.capture.intake.sheet.Line;
+import castwell.capture.intake.sheet.Once;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Transaction;

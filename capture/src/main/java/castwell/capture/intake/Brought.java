@@ -1,5 +1,6 @@
 package castwell.capture.intake;
 
+import castwell.capture.intake.sheet.What;
 import java.util.Map;
 
 /**

@@ -1,10 +1,13 @@
 package castwell.capture.intake;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
-import castwell.capture.daemon.Alike;
-import castwell.capture.daemon.BowDesk;
-import castwell.capture.daemon.Checks;
+import castwell.capture.command.Alike;
+import castwell.capture.command.BowDesk;
+import castwell.capture.command.Checks;
 import castwell.capture.export.ShotColumns;
+import castwell.capture.intake.sheet.CantRead;
+import castwell.capture.intake.sheet.Complaints;
+import castwell.capture.intake.sheet.Line;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import java.time.Instant;

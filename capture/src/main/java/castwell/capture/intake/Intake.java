@@ -1,5 +1,9 @@
 package castwell.capture.intake;
 
+import castwell.capture.intake.sheet.CantRead;
+import castwell.capture.intake.sheet.Complaints;
+import castwell.capture.intake.sheet.Line;
+
 /** Takes lines into the store, one by one, within one transaction. */
 interface Intake {
 

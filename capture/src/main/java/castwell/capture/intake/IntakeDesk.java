@@ -1,7 +1,11 @@
 package castwell.capture.intake;
 
-import castwell.capture.daemon.CaptureSettings;
-import castwell.capture.daemon.Desk;
+import castwell.capture.command.Desk;
+import castwell.capture.intake.sheet.Complaints;
+import castwell.capture.intake.sheet.Line;
+import castwell.capture.intake.sheet.Sheet;
+import castwell.capture.intake.sheet.SheetRefused;
+import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Transaction;
 import java.time.Clock;

@@ -1,5 +1,9 @@
 package castwell.capture.intake;
 
+import castwell.capture.intake.sheet.CsvText;
+import castwell.capture.intake.sheet.Field;
+import castwell.capture.intake.sheet.Headings;
+import castwell.capture.intake.sheet.SheetRefused;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,7 @@
 package castwell.capture.intake;
 
+import castwell.capture.intake.sheet.CantRead;
+import castwell.capture.intake.sheet.Line;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Named;
 import castwell.capture.store.Transaction;

@@ -2,8 +2,11 @@ package castwell.capture.intake;
 
 import castwell.analysis.unit.Units;
 import castwell.analysis.verdict.Limits;
-import castwell.capture.daemon.CaptureSettings;
-import castwell.capture.daemon.Checks;
+import castwell.capture.command.Checks;
+import castwell.capture.intake.sheet.CantRead;
+import castwell.capture.intake.sheet.Line;
+import castwell.capture.intake.sheet.Once;
+import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Readings.Reading;
 import castwell.capture.store.Sessions.Session;

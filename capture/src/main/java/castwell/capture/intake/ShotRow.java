@@ -1,5 +1,7 @@
 package castwell.capture.intake;
 
+import castwell.capture.intake.sheet.CantRead;
+import castwell.capture.intake.sheet.Line;
 import castwell.capture.word.When;
 import java.time.ZoneId;
 import java.util.Locale;

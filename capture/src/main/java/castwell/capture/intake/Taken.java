@@ -1,6 +1,7 @@
 package castwell.capture.intake;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.intake.sheet.What;
 import java.util.List;
 
 /**

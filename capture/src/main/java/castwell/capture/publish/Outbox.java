@@ -1,5 +1,8 @@
 package castwell.capture.publish;
 
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Message;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Store;

@@ -2,10 +2,10 @@ package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
-import castwell.capture.daemon.LinkState;
 import castwell.capture.export.Column;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.export.TagsInForce;
+import castwell.capture.station.LinkState;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
 import com.fasterxml.jackson.core.JsonProcessingException;

@@ -1,10 +1,12 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Wording;
-import castwell.capture.daemon.Announcer;
-import castwell.capture.daemon.Desk;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.daemon.StoreState;
+import castwell.capture.announce.Announcer;
+import castwell.capture.command.Desk;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.Store;
 import java.time.Clock;
 import java.time.ZoneId;

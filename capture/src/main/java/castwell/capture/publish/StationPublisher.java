@@ -1,6 +1,13 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.publish.broker.Broker;
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Kept;
+import castwell.capture.publish.broker.Message;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Clock;

@@ -1,8 +1,8 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.Refused;
-import castwell.capture.daemon.Refused.Why;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;

@@ -2,8 +2,9 @@ package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
-import castwell.capture.daemon.Desk;
-import castwell.capture.daemon.Refused;
+import castwell.capture.command.Desk;
+import castwell.capture.command.Refused;
+import castwell.capture.publish.broker.Message;
 import castwell.capture.store.StoreUnavailable;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package castwell.capture.publish;
 
-import castwell.capture.daemon.LinkState;
+import castwell.capture.station.LinkState;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;

@@ -1,6 +1,10 @@
 package castwell.capture.publish;
 
 import castwell.capture.device.Link;
+import castwell.capture.publish.broker.Broker;
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Message;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;

@@ -3,6 +3,8 @@ package castwell.capture.publish;
 import castwell.capture.device.Link;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortUnavailable;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.BrokerUnavailable;
 
 /**
  * A board that is heard over a broker: a wireless one, or one at another machine's port. Both ends

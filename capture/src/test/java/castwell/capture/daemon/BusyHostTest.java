@@ -2,9 +2,12 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.announce.Announcer;
 import castwell.capture.device.Link;
 import castwell.capture.device.Port;
 import castwell.capture.device.Wait;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.wire.Crc16;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -2,6 +2,9 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.announce.Announcer;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.Decisions.Decided;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
 import castwell.capture.FullDisk;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.store.Shot;
 import castwell.capture.store.StoreUnavailable;
 import castwell.capture.wire.Fault;

@@ -4,8 +4,14 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import castwell.analysis.shot.Gate;
 import castwell.analysis.wording.Phrase;
+import castwell.capture.clock.HostClock;
+import castwell.capture.derive.Reprocessing;
 import castwell.capture.device.Link;
 import castwell.capture.device.Signal;
+import castwell.capture.station.BoardsHeard;
+import castwell.capture.station.Lane;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.capture.wire.Crc16;
 import castwell.capture.wire.Faults;
 import java.time.Instant;

@@ -3,8 +3,8 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.unit.Units;
-import castwell.capture.device.RecordedLine;
-import castwell.capture.device.Recording;
+import castwell.capture.recording.RecordedLine;
+import castwell.capture.recording.Recording;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Shot;

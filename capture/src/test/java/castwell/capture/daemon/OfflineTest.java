@@ -3,7 +3,8 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.English;
-import castwell.capture.daemon.LinkState.State;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.LinkState.State;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;

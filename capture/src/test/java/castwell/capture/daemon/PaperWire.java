@@ -2,7 +2,7 @@ package castwell.capture.daemon;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
-import castwell.capture.device.RecordedLine;
+import castwell.capture.recording.RecordedLine;
 import castwell.capture.wire.Crc16;
 import java.util.ArrayList;
 import java.util.Arrays;

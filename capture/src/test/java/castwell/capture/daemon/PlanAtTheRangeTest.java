@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.shot.Gate;
-import castwell.capture.daemon.PlanDesk.Wanted;
+import castwell.capture.command.PlanDesk.Wanted;
+import castwell.capture.command.PlanWord;
+import castwell.capture.command.Refused;
 import castwell.capture.plan.Progress;
 import castwell.capture.plan.Standing;
 import castwell.capture.store.Decisions.Decided;

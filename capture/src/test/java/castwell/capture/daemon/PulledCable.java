@@ -1,8 +1,8 @@
 package castwell.capture.daemon;
 
-import castwell.capture.device.RecordedLine;
-import castwell.capture.device.Recording;
 import castwell.capture.device.Wait;
+import castwell.capture.recording.RecordedLine;
+import castwell.capture.recording.Recording;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;

@@ -7,6 +7,8 @@ import castwell.analysis.speed.Oscillator;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.LinkState;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -3,7 +3,7 @@ package castwell.capture.daemon;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.capture.daemon.PaperWire.Fate;
-import castwell.capture.device.BadRecording;
+import castwell.capture.recording.BadRecording;
 import castwell.capture.store.BareRows;
 import java.io.IOException;
 import java.nio.file.Files;

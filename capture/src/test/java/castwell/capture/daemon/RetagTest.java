@@ -3,6 +3,8 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.command.Desk;
+import castwell.capture.command.Refused;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Tags.Tagging;
 import java.nio.file.Path;

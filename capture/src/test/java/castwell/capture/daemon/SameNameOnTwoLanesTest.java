@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.station.BoardsHeard;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
 import java.util.List;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.command.Refused;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;

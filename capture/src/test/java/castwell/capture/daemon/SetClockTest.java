@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
+import castwell.capture.clock.HostClock;
+import castwell.capture.clock.OnwardClock;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;

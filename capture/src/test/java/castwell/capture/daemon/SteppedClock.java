@@ -8,25 +8,25 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 
 /** A computer's two clocks: one counts on, the other a person may set. */
-final class SteppedClock extends Clock {
+public final class SteppedClock extends Clock {
   private final Instant started;
   private long micros;
   private Duration set = Duration.ZERO;
 
-  SteppedClock(Instant started) {
+  public SteppedClock(Instant started) {
     this.started = started;
   }
 
-  long micros() {
+  public long micros() {
     return micros;
   }
 
-  void passTimeUntil(long reading) {
+  public void passTimeUntil(long reading) {
     micros = reading;
   }
 
   /** Below zero: back. */
-  void set(Duration by) {
+  public void set(Duration by) {
     set = set.plus(by);
   }
 

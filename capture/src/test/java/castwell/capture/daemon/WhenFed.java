@@ -1,5 +1,9 @@
 package castwell.capture.daemon;
 
+import castwell.capture.announce.Announcer;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
+
 /** Calls when something was committed. */
 record WhenFed(Runnable look) implements Announcer.Listener {
   @Override

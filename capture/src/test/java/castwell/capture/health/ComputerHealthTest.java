@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
-import castwell.capture.daemon.ClockStep;
+import castwell.capture.clock.ClockStep;
 import castwell.capture.store.Store.Room;
 import java.time.Duration;
 import java.time.Instant;

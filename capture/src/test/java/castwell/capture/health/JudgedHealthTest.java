@@ -9,7 +9,7 @@ import static org.assertj.core.api.Assertions.offset;
 
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.English;
-import castwell.capture.daemon.LinkState.State;
+import castwell.capture.station.LinkState.State;
 import castwell.capture.wire.Fault;
 import castwell.capture.wire.Sentence.Levels;
 import java.time.Duration;

@@ -3,10 +3,10 @@ package castwell.capture.health;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.English;
-import castwell.capture.daemon.LinkState.State;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PtyPeer;
 import castwell.capture.device.SerialPorts;
+import castwell.capture.station.LinkState.State;
 import castwell.capture.wire.Crc16;
 import castwell.capture.wire.Fault;
 import java.nio.charset.StandardCharsets;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.English;
 import castwell.capture.FuzzInputs;
+import castwell.capture.intake.sheet.SheetRefused;
+import castwell.capture.intake.sheet.What;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.capture.English;
+import castwell.capture.intake.sheet.CantRead;
+import castwell.capture.intake.sheet.Line;
+import castwell.capture.intake.sheet.Sheet;
+import castwell.capture.intake.sheet.What;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
+import castwell.capture.intake.sheet.What;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;

@@ -3,6 +3,10 @@ package castwell.capture.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.publish.broker.Broker;
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Message;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,6 +3,8 @@ package castwell.capture.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.BrokerUnavailable;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,6 +4,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.AnotherJvm;
 import castwell.capture.Until;
+import castwell.capture.publish.broker.BrokerSettings;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;

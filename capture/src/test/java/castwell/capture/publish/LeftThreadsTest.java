@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.English;
 import castwell.capture.Until;
+import castwell.capture.publish.broker.Broker;
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Message;
 import java.io.IOException;
 import java.net.ServerSocket;
 import java.net.URI;

@@ -2,6 +2,7 @@ package castwell.capture.publish;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import castwell.capture.publish.broker.Message;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;

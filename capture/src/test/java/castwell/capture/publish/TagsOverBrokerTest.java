@@ -4,6 +4,10 @@ import static castwell.capture.publish.PublishedRange.PATIENCE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.Until;
+import castwell.capture.publish.broker.Broker;
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerUnavailable;
+import castwell.capture.publish.broker.Message;
 import castwell.capture.store.Rows;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.capture.device.Link;
 import castwell.capture.device.PortUnavailable;
+import castwell.capture.publish.broker.Broker;
+import castwell.capture.publish.broker.BrokerConnection;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.Message;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
 import java.util.Arrays;

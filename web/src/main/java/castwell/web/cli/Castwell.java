@@ -1,10 +1,10 @@
 package castwell.web.cli;
 
 import castwell.analysis.wording.Telling;
-import castwell.capture.device.BadRecording;
-import castwell.web.http.CannotServe;
-import castwell.web.http.Version;
+import castwell.capture.recording.BadRecording;
+import castwell.web.http.guard.CannotServe;
 import castwell.web.settings.BadSettings;
+import castwell.web.settings.Version;
 import castwell.web.text.Speech;
 import java.io.IOException;
 import java.io.UncheckedIOException;

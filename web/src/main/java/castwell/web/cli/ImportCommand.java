@@ -1,15 +1,15 @@
 package castwell.web.cli;
 
 import castwell.analysis.unit.Units;
-import castwell.capture.daemon.Announcer;
-import castwell.capture.daemon.Desk;
-import castwell.capture.intake.BadLine;
+import castwell.capture.announce.Announcer;
+import castwell.capture.command.Desk;
 import castwell.capture.intake.Brought;
 import castwell.capture.intake.HandUncertainty;
 import castwell.capture.intake.IntakeDesk;
-import castwell.capture.intake.SheetRefused;
 import castwell.capture.intake.Taken;
-import castwell.capture.intake.What;
+import castwell.capture.intake.sheet.BadLine;
+import castwell.capture.intake.sheet.SheetRefused;
+import castwell.capture.intake.sheet.What;
 import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;

@@ -1,13 +1,13 @@
 package castwell.web.cli;
 
 import castwell.analysis.speed.Calibration;
-import castwell.capture.daemon.Announcer;
-import castwell.capture.daemon.Desk;
+import castwell.capture.announce.Announcer;
+import castwell.capture.command.Desk;
 import castwell.capture.daemon.Replay;
 import castwell.capture.daemon.Replay.Pace;
-import castwell.capture.device.BadRecording;
-import castwell.capture.device.Recording;
-import castwell.capture.device.RecordingHeader;
+import castwell.capture.recording.BadRecording;
+import castwell.capture.recording.Recording;
+import castwell.capture.recording.RecordingHeader;
 import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;

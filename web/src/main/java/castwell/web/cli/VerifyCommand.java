@@ -1,8 +1,8 @@
 package castwell.web.cli;
 
-import castwell.capture.daemon.Verification;
+import castwell.capture.cell.CellLedger;
+import castwell.capture.derive.Verification;
 import castwell.capture.store.Store;
-import castwell.web.report.CellLedger;
 import castwell.web.settings.SettingsFile;
 import java.nio.file.Path;
 import java.time.ZoneId;

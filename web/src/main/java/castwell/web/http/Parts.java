@@ -1,12 +1,12 @@
 package castwell.web.http;
 
-import castwell.capture.daemon.Announcer;
+import castwell.capture.announce.Announcer;
+import castwell.capture.clock.OnwardClock;
+import castwell.capture.command.Desk;
 import castwell.capture.daemon.Capture;
-import castwell.capture.daemon.CaptureSettings;
-import castwell.capture.daemon.Desk;
-import castwell.capture.daemon.OnwardClock;
 import castwell.capture.health.Checkup;
-import castwell.capture.publish.BrokerState;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Store;
 import castwell.web.access.Doorkeeper;
 import castwell.web.settings.HttpAddress;

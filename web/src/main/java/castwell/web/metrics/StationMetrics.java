@@ -1,13 +1,13 @@
 package castwell.web.metrics;
 
 import castwell.analysis.speed.TickRate;
-import castwell.capture.daemon.LinkState;
 import castwell.capture.health.BoardRate;
 import castwell.capture.health.Health;
 import castwell.capture.health.Item;
 import castwell.capture.health.Level;
 import castwell.capture.health.Vitals;
-import castwell.capture.publish.BrokerState;
+import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.station.LinkState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Surroundings;

@@ -15,11 +15,11 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Cells as rows: what was shot, what doesn't count and why, and what the rest says. */
-final class CellRows {
+public final class CellRows {
   /** Behind these come energy and momentum. */
   private static final int SPEEDS_END = 10;
 
-  static final List<ReportColumn> COLUMNS =
+  public static final List<ReportColumn> COLUMNS =
       List.of(
           ReportColumn.text("session", "session"),
           ReportColumn.text("arrow", "arrow"),
@@ -37,14 +37,14 @@ final class CellRows {
           new ReportColumn("momentum_ci95_slug_fps", "95 % slug ft/s", 3));
 
   /** Who shot leads, where a table holds several bows. */
-  static final List<ReportColumn> COLUMNS_WITH_BOW =
+  public static final List<ReportColumn> COLUMNS_WITH_BOW =
       Stream.concat(
               Stream.of(ReportColumn.text("bow", "bow")), COLUMNS.subList(1, SPEEDS_END).stream())
           .toList();
 
   private CellRows() {}
 
-  static List<Map<String, Object>> of(List<Cell> cells) {
+  public static List<Map<String, Object>> of(List<Cell> cells) {
     return cells.stream().map(CellRows::of).toList();
   }
 

@@ -9,7 +9,7 @@ package castwell.web.report;
  */
 public record ReportColumn(String key, String heading, int decimals) {
 
-  static ReportColumn text(String key, String heading) {
+  public static ReportColumn text(String key, String heading) {
     return new ReportColumn(key, heading, 0);
   }
 }

@@ -3,8 +3,8 @@ package castwell.web.report;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.unit.Units;
-import castwell.capture.daemon.Refused;
-import castwell.capture.daemon.Refused.Why;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack.BowState;
 
 /**
@@ -33,7 +33,7 @@ public record ReportRequest(double gpp, double scaleUN) {
   }
 
   /** Each state of a bow was weighed on its own. */
-  Cast cast(VirtualMass model, BowState state) {
+  public Cast cast(VirtualMass model, BowState state) {
     return Cast.at(model, gpp, state.drawWeightN(), scaleUN, state.bow() + ", " + state.since());
   }
 }

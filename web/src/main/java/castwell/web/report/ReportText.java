@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** A report as text: the sentences, then the tables in columns. */
-final class ReportText {
+public final class ReportText {
   private static final String CANT_TELL = "-";
   private static final String GAP = "  ";
 
@@ -56,7 +56,7 @@ final class ReportText {
   }
 
   /** An open end of an interval is told as what it leaves open. */
-  static String shown(Object value, int decimals) {
+  public static String shown(Object value, int decimals) {
     if (value instanceof List<?> ends) {
       Object low = ends.get(0);
       Object high = ends.get(1);

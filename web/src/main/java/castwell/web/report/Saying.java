@@ -11,7 +11,7 @@ import java.util.List;
 public record Saying(Speech speech) {
   public static final Saying TRADE = new Saying(Speech.TRADE);
 
-  String say(String key, Object... arguments) {
+  public String say(String key, Object... arguments) {
     return speech.say(key, arguments);
   }
 
@@ -20,7 +20,7 @@ public record Saying(Speech speech) {
   }
 
   /** "Heron and Wren". */
-  String and(List<String> names) {
+  public String and(List<String> names) {
     return String.join(" " + say("report.and") + " ", names);
   }
 
@@ -29,14 +29,14 @@ public record Saying(Speech speech) {
    *
    * @param decimals shown in the trade's unit
    */
-  String said(Dimension dimension, int decimals, Quantity quantity) {
+  public String said(Dimension dimension, int decimals, Quantity quantity) {
     return said(dimension, "", decimals, quantity);
   }
 
   /**
    * @param per what follows the unit, such as " an hour"
    */
-  String said(Dimension dimension, String per, int decimals, Quantity quantity) {
+  public String said(Dimension dimension, String per, int decimals, Quantity quantity) {
     double si = units().of(dimension).si();
     int shown = decimals(dimension, decimals);
     List<Double> ends = Trade.ci95(si, quantity);
@@ -48,7 +48,7 @@ public record Saying(Speech speech) {
   }
 
   /** "2.0 ft/s". */
-  String plain(Dimension dimension, int decimals, double si) {
+  public String plain(Dimension dimension, int decimals, double si) {
     double value = si / units().of(dimension).si();
     return Trade.plain(value, decimals(dimension, decimals)) + " " + symbol(dimension);
   }

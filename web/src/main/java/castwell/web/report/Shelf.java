@@ -3,9 +3,12 @@ package castwell.web.report;
 import castwell.analysis.bow.BowCells;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
-import castwell.capture.daemon.BowDesk;
-import castwell.capture.daemon.Refused;
-import castwell.capture.daemon.Refused.Why;
+import castwell.capture.cell.CellLedger;
+import castwell.capture.cell.CellReader;
+import castwell.capture.cell.SessionCells;
+import castwell.capture.command.BowDesk;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
@@ -16,22 +19,22 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Bows with their states and what was shot with them. */
-final class Shelf {
+public final class Shelf {
   private final Transaction transaction;
   private final ZoneId zone;
   private final CellReader cells;
 
   /** A bow as it is now, with what it shot so. */
-  record Now(BowState state, String stateName, BowCells cells) {}
+  public record Now(BowState state, String stateName, BowCells cells) {}
 
   /** A bow in one state, with its cells over all sessions, strays set aside. */
-  record Stand(BowState state, String stateName, List<SessionCells> sessions) {
+  public record Stand(BowState state, String stateName, List<SessionCells> sessions) {
 
-    BowCells cells() {
+    public BowCells cells() {
       return BowCells.of(state.bow() + ", " + stateName, shot());
     }
 
-    List<Cell> shot() {
+    public List<Cell> shot() {
       return sessions.stream()
           .flatMap(session -> session.cells().stream())
           .filter(this::isOfState)
@@ -43,37 +46,37 @@ final class Shelf {
     }
   }
 
-  Shelf(Transaction transaction, ZoneId zone) {
+  public Shelf(Transaction transaction, ZoneId zone) {
     this.transaction = transaction;
     this.zone = zone;
     this.cells = new CellReader(transaction, zone);
   }
 
-  Transaction transaction() {
+  public Transaction transaction() {
     return transaction;
   }
 
-  CellReader cells() {
+  public CellReader cells() {
     return cells;
   }
 
-  Rack.Named bow(String name) {
+  public Rack.Named bow(String name) {
     return BowDesk.bow(transaction, name);
   }
 
   /** The names of a bow's states, the first first. */
-  List<String> states(Rack.Named bow) {
+  public List<String> states(Rack.Named bow) {
     return transaction.rack().states(bow.id()).stream().map(this::name).toList();
   }
 
   /** The state that it is in now. */
-  BowState now(Rack.Named bow) {
+  public BowState now(Rack.Named bow) {
     List<BowState> states = transaction.rack().states(bow.id());
     return states.get(states.size() - 1);
   }
 
   /** A state by its name. */
-  BowState state(Rack.Named bow, String name) {
+  public BowState state(Rack.Named bow, String name) {
     return transaction.rack().states(bow.id()).stream()
         .filter(state -> name(state).equals(name))
         .findFirst()
@@ -87,12 +90,12 @@ final class Shelf {
                     String.join(", ", states(bow))));
   }
 
-  String name(BowState state) {
+  public String name(BowState state) {
     return ShotColumns.stateName(state.since(), zone);
   }
 
   /** Every bow of the rack as it is now, in the order entered. */
-  List<Now> now() {
+  public List<Now> now() {
     Map<CellState, List<CellSums>> byState =
         ledger().all().stream()
             .collect(
@@ -109,13 +112,13 @@ final class Shelf {
         .toList();
   }
 
-  CellLedger ledger() {
+  public CellLedger ledger() {
     return new CellLedger(transaction, zone);
   }
 
   private record CellState(String bow, String state) {}
 
-  Stand stand(BowState state) {
+  public Stand stand(BowState state) {
     return new Stand(state, name(state), cells.ofBow(state.bowId()));
   }
 }

@@ -1,15 +1,16 @@
 package castwell.web.report;
 
 import castwell.analysis.outlier.PooledStrays.Stray;
+import castwell.capture.cell.SessionCells;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** The strays of a bow, and those that are only doubted: told, so that a person can decide. */
-final class Strays {
+public final class Strays {
   private Strays() {}
 
-  static List<String> sentences(Shelf.Stand stand) {
+  public static List<String> sentences(Shelf.Stand stand) {
     int excluded = count(stand, true);
     int doubted = count(stand, false);
     List<String> sentences = new ArrayList<>();
@@ -26,7 +27,7 @@ final class Strays {
     return (int) rows(stand).stream().filter(row -> row.get("set_aside").equals(excluded)).count();
   }
 
-  static List<Map<String, Object>> rows(Shelf.Stand stand) {
+  public static List<Map<String, Object>> rows(Shelf.Stand stand) {
     return stand.sessions().stream()
         .flatMap(
             session ->
@@ -38,7 +39,7 @@ final class Strays {
         .toList();
   }
 
-  static List<Map<String, Object>> rows(SessionCells session) {
+  public static List<Map<String, Object>> rows(SessionCells session) {
     List<Map<String, Object>> rows = new ArrayList<>();
     session.findings().excluded().forEach(stray -> rows.add(row(session, stray, true)));
     session.findings().doubted().forEach(stray -> rows.add(row(session, stray, false)));

@@ -8,41 +8,41 @@ import java.util.Collections;
 import java.util.List;
 
 /** SI quantities as a report's values: in a trade unit, null where there is no finite figure. */
-final class Trade {
+public final class Trade {
   /** An interval of which nothing is known. */
   static final List<Double> NOT_KNOWN = Collections.unmodifiableList(Arrays.asList(null, null));
 
-  static final double COVERAGE = 0.95;
+  public static final double COVERAGE = 0.95;
 
   private Trade() {}
 
-  static Double in(double unit, double si) {
+  public static Double in(double unit, double si) {
     return finite(si / unit);
   }
 
-  static Double value(double unit, Quantity quantity) {
+  public static Double value(double unit, Quantity quantity) {
     return finite(quantity.value() / unit);
   }
 
-  static Double u(double unit, Quantity quantity) {
+  public static Double u(double unit, Quantity quantity) {
     return finite(quantity.standardUncertainty() / unit);
   }
 
   /** The 95 % interval. */
-  static List<Double> ci95(double unit, Quantity quantity) {
+  public static List<Double> ci95(double unit, Quantity quantity) {
     return interval(unit, quantity.interval(COVERAGE));
   }
 
-  static List<Double> interval(double unit, Interval interval) {
+  public static List<Double> interval(double unit, Interval interval) {
     return Collections.unmodifiableList(
         Arrays.asList(finite(interval.low() / unit), finite(interval.high() / unit)));
   }
 
-  static Double finite(double value) {
+  public static Double finite(double value) {
     return Double.isFinite(value) ? (Double) value : null;
   }
 
-  static String plain(double value, int decimals) {
+  public static String plain(double value, int decimals) {
     return Rounded.to(decimals, value);
   }
 
@@ -52,7 +52,7 @@ final class Trade {
   }
 
   /** A p value as one would say it. */
-  static String p(double p) {
+  public static String p(double p) {
     return Rounded.p(p);
   }
 }

@@ -1,6 +1,6 @@
 package castwell.web.settings;
 
-import castwell.capture.publish.Secret;
+import castwell.capture.publish.broker.Secret;
 import java.nio.file.Path;
 import java.util.Optional;
 

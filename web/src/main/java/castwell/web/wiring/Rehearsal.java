@@ -1,15 +1,15 @@
 package castwell.web.wiring;
 
 import castwell.analysis.speed.Calibration;
-import castwell.capture.daemon.Desk;
+import castwell.capture.command.Desk;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
-import castwell.capture.device.rehearsal.RehearsalArrow;
-import castwell.capture.device.rehearsal.RehearsalBow;
-import castwell.capture.device.rehearsal.RehearsalPort;
-import castwell.capture.device.rehearsal.RehearsalRack;
-import castwell.capture.device.rehearsal.RehearsalSettings;
-import castwell.capture.device.rehearsal.RehearsalTags;
+import castwell.capture.rehearsal.RehearsalArrow;
+import castwell.capture.rehearsal.RehearsalBow;
+import castwell.capture.rehearsal.RehearsalPort;
+import castwell.capture.rehearsal.RehearsalRack;
+import castwell.capture.rehearsal.RehearsalSettings;
+import castwell.capture.rehearsal.RehearsalTags;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Store;
 import castwell.capture.store.Tags;

@@ -1,9 +1,9 @@
 package castwell.web.wiring;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.daemon.Announcer;
-import castwell.capture.daemon.LinkState;
-import castwell.capture.daemon.StoreState;
+import castwell.capture.announce.Announcer;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
 import castwell.web.text.Speech;
 import java.util.HashMap;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package castwell.web.workbench;
 
-import castwell.capture.daemon.Refused;
-import castwell.capture.daemon.Refused.Why;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Transaction;
 import castwell.web.report.ReportRequest;
 import castwell.web.text.Speech;

@@ -22,7 +22,7 @@ import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
 import castwell.web.chart.Sheet;
 import castwell.web.chart.Style;
-import castwell.web.report.BowStudy;
+import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
 import java.util.ArrayList;

@@ -15,7 +15,7 @@ import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack.Arrow;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Sheet;
-import castwell.web.report.BowStudy;
+import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
 import java.util.ArrayList;

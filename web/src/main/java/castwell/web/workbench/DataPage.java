@@ -1,6 +1,6 @@
 package castwell.web.workbench;
 
-import castwell.capture.intake.What;
+import castwell.capture.intake.sheet.What;
 import castwell.web.table.Exported;
 import java.util.List;
 import java.util.stream.Stream;

@@ -9,7 +9,7 @@ import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Stamps;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
-import castwell.capture.daemon.Reprocessing;
+import castwell.capture.derive.Reprocessing;
 import castwell.capture.store.Shot;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;

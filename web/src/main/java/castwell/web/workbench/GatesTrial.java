@@ -5,13 +5,13 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.speed.Calibration;
-import castwell.capture.daemon.Refused;
+import castwell.capture.command.Refused;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
 import castwell.web.chart.Sheet;
-import castwell.web.report.SessionMeans;
+import castwell.web.report.session.SessionMeans;
 import castwell.web.workbench.SessionPage.Gates;
 import java.time.Instant;
 import java.util.List;

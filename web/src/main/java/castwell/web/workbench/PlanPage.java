@@ -4,13 +4,13 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.analysis.unit.Units;
-import castwell.capture.daemon.Refused;
+import castwell.capture.command.Refused;
 import castwell.capture.store.Rack;
 import castwell.web.chart.Sheet;
-import castwell.web.report.PlanDesign;
-import castwell.web.report.PlanReport;
-import castwell.web.report.PlanReport.Wish;
 import castwell.web.report.Saying;
+import castwell.web.report.plan.PlanDesign;
+import castwell.web.report.plan.PlanReport;
+import castwell.web.report.plan.PlanReport.Wish;
 import castwell.web.text.Speech;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;

@@ -3,13 +3,16 @@ package castwell.web.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.capture.cell.CellLedger;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.ManyShots;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Store;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
-import castwell.web.report.Standings.Standing;
+import castwell.web.report.bow.BowStudy;
+import castwell.web.report.ranking.Standings;
+import castwell.web.report.ranking.Standings.Standing;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;

@@ -3,8 +3,8 @@ package castwell.web.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import castwell.capture.publish.BrokerSettings;
-import castwell.capture.publish.Secret;
+import castwell.capture.publish.broker.BrokerSettings;
+import castwell.capture.publish.broker.Secret;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.analysis.bow.Advice;
 import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.WhatMoved;
-import castwell.web.report.Verdict;
+import castwell.web.report.reach.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

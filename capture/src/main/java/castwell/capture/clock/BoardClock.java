@@ -1,0 +1,90 @@
+package castwell.capture.clock;
+
+import castwell.analysis.speed.TickRate;
+import castwell.analysis.tickrate.BeatSegment;
+import castwell.analysis.tickrate.TickRates;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One board's counter against the host's clock, over boots, links and hours: each stretch of half
+ * an hour at most is measured by itself, so that a crystal that warms up is followed.
+ */
+public final class BoardClock {
+  private static final double STRETCH_SECONDS = 1800;
+
+  /** Bounds memory where a link comes and goes all day. */
+  private static final int MOST_STRETCHES = 64;
+
+  private static final int RECENT_BEATS = 8;
+  private static final double WIRE_BYTES_PER_SECOND = 115_200 / 10.0;
+
+  private final Map<Stretch, BeatSegment> segments = new LinkedHashMap<>();
+  private final Deque<Beat> recent = new ArrayDeque<>();
+
+  private record Stretch(int boot, long listening, long number) {}
+
+  private record Beat(int boot, long listening, long ticks48, double seconds) {}
+
+  /**
+   * @param listening the stretch of listening whose microseconds these are
+   * @param queued bytes ahead of the beat on the wire
+   * @param bytes of the beat's own line
+   */
+  public void beat(int boot, long listening, long ticks48, int queued, int bytes, long micros) {
+    double seconds = micros * 1e-6 - (queued + bytes) / WIRE_BYTES_PER_SECOND;
+    Stretch stretch = new Stretch(boot, listening, (long) Math.floor(seconds / STRETCH_SECONDS));
+    segments.computeIfAbsent(stretch, s -> new BeatSegment()).add(ticks48, seconds);
+    keepNewest(MOST_STRETCHES);
+    recent.addLast(new Beat(boot, listening, ticks48, seconds));
+    if (recent.size() > RECENT_BEATS) {
+      recent.removeFirst();
+    }
+  }
+
+  public TickRate rate(TickRate nominal, double hostClockRelativeU) {
+    return TickRates.combine(nominal, segmentRates(), hostClockRelativeU);
+  }
+
+  /** The rate as the beats alone tell it; empty while they are too few. */
+  public Optional<TickRate> measuredRate(double hostClockRelativeU) {
+    return TickRates.measured(segmentRates(), hostClockRelativeU);
+  }
+
+  private List<TickRate> segmentRates() {
+    return segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList();
+  }
+
+  /** When the counter stood there, in microseconds of that stretch of listening. */
+  public OptionalDouble microsAt(int boot, long listening, long ticks48, double nominalHz) {
+    OptionalDouble fitted = OptionalDouble.empty();
+    for (var entry : segments.entrySet()) {
+      if (entry.getKey().boot() == boot && entry.getKey().listening() == listening) {
+        OptionalDouble seconds = entry.getValue().hostSecondsAt(ticks48);
+        fitted = seconds.isPresent() ? seconds : fitted;
+      }
+    }
+    if (fitted.isPresent()) {
+      return OptionalDouble.of(fitted.getAsDouble() * 1e6);
+    }
+    // Too few beats for a rate: the one that was delayed least still dates best.
+    return recent.stream()
+        .filter(beat -> beat.boot == boot && beat.listening == listening)
+        .mapToDouble(beat -> (beat.seconds + (ticks48 - beat.ticks48) / nominalHz) * 1e6)
+        .min();
+  }
+
+  /** Drops the stretches that ended before the newest so many. */
+  public void keepNewest(int stretches) {
+    var keys = segments.keySet().iterator();
+    for (int surplus = segments.size() - stretches; surplus > 0; surplus--) {
+      keys.next();
+      keys.remove();
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package castwell.capture.command;
+
+import castwell.capture.announce.AnnouncedStore;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.derive.Reprocessing;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Transaction;
+import castwell.capture.store.Weighings;
+import castwell.capture.store.Weighings.Weighing;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/** What a person says about arrows; committed before anyone is told. */
+public final class ArrowDesk {
+  private final AnnouncedStore store;
+  private final Reprocessing reprocessing;
+  private final Clock clock;
+
+  /** What is known of an arrow. */
+  public record Measures(
+      double massKg,
+      OptionalDouble lengthM,
+      OptionalDouble diameterM,
+      Optional<String> point,
+      Optional<String> note) {
+    static Measures of(double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+      return new Measures(massKg, lengthM, diameterM, Optional.empty(), Optional.empty());
+    }
+  }
+
+  ArrowDesk(AnnouncedStore store, Reprocessing reprocessing, Clock clock) {
+    this.store = store;
+    this.reprocessing = reprocessing;
+    this.clock = clock;
+  }
+
+  public void add(String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    add(name, Measures.of(massKg, lengthM, diameterM));
+  }
+
+  public void add(String name, Measures measures) {
+    String checked = Checks.name("refused.what_arrow", name);
+    store.writing(
+        t -> {
+          if (t.rack().arrow(checked).isPresent()) {
+            throw Refused.of(Why.CONFLICT, "refused.arrow_taken", checked);
+          }
+          enter(t, checked, measures);
+        });
+  }
+
+  /** An arrow measured anew: what is entered now holds for all of its shots. */
+  public void enter(String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
+    enter(name, Measures.of(massKg, lengthM, diameterM));
+  }
+
+  public void enter(String name, Measures measures) {
+    store.writing(t -> enter(t, arrow(t, name).name(), measures));
+  }
+
+  /**
+   * Within a transaction; an arrow that isn't there yet is added. Another mass than it had sets its
+   * weighings aside.
+   */
+  public void enter(Transaction t, String name, Measures measures) {
+    Optional<Rack.Named> known = t.rack().arrow(name);
+    known
+        .flatMap(arrow -> t.rack().arrowById(arrow.id()))
+        .filter(arrow -> !Alike.are(arrow.massKg(), measures.massKg()))
+        .ifPresent(arrow -> setWeighingsAside(t, arrow.id()));
+    long id =
+        known
+            .map(Rack.Named::id)
+            .orElseGet(
+                () -> t.rack().addArrow(Checks.name("refused.what_arrow", name), clock.instant()));
+    measure(t, id, measures);
+  }
+
+  private void setWeighingsAside(Transaction t, long arrowId) {
+    t.weighings().of(arrowId).stream()
+        .filter(Weighing::counts)
+        .forEach(
+            weighing ->
+                t.weighings()
+                    .decide(weighing.id(), true, "a mass was entered", clock.instant(), "rule"));
+  }
+
+  private void measure(Transaction t, long id, Measures measures) {
+    t.rack()
+        .enterArrow(
+            id,
+            Checks.arrowMassKg(measures.massKg()),
+            Checks.arrowLengthM(measures.lengthM()),
+            Checks.arrowDiameterM(measures.diameterM()),
+            Checks.words("refused.what_arrows_point", measures.point()),
+            Checks.words("refused.what_note", measures.note()),
+            clock.instant());
+    List<Passages.Row> shots = t.passages().ofArrow(id);
+    if (!shots.isEmpty()) {
+      shots.forEach(row -> reprocessing.again(t, row));
+      t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
+    }
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  /** Out of use, or taken up again: nothing of it is lost. */
+  public void retire(String name, boolean retired, String by) {
+    store.writing(
+        t -> {
+          t.retirements().arrow(arrow(t, name).id(), retired, clock.instant(), by);
+          t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+        });
+  }
+
+  /** An arrow was put on the scale once more: the mean of its weighings is its mass now. */
+  public void weigh(String name, double massKg, String by) {
+    double checked = Checks.arrowMassKg(massKg);
+    store.writing(
+        t -> {
+          long id = arrow(t, name).id();
+          t.weighings().add(id, checked, clock.instant(), by);
+          takeMean(t, id);
+        });
+  }
+
+  /** A weighing doesn't count, or does again. Without any that counts the mass stays as it is. */
+  public void decideWeighing(String name, long weighing, boolean setAside, String why, String by) {
+    String reason = Checks.words("refused.what_reason", Optional.of(why)).orElse("");
+    store.writing(
+        t -> {
+          long id = arrow(t, name).id();
+          if (t.weighings().of(id).stream().noneMatch(one -> one.id() == weighing)) {
+            throw Refused.of(Why.NOT_FOUND, "refused.no_weighing", weighing, name);
+          }
+          t.weighings().decide(weighing, setAside, reason, clock.instant(), by);
+          takeMean(t, id);
+        });
+  }
+
+  private void takeMean(Transaction t, long arrowId) {
+    Rack.Arrow arrow = t.rack().arrowById(arrowId).orElseThrow();
+    double mean =
+        Arrays.stream(Weighings.massesKg(t.weighings().of(arrowId)))
+            .average()
+            .orElse(arrow.massKg());
+    measure(
+        t,
+        arrowId,
+        new Measures(mean, arrow.lengthM(), arrow.diameterM(), arrow.point(), arrow.note()));
+  }
+
+  public static Rack.Named arrow(Transaction t, String name) {
+    return t.rack()
+        .arrow(name)
+        .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_arrow", name));
+  }
+}

@@ -1,0 +1,97 @@
+package castwell.capture.command;
+
+import castwell.analysis.bow.ForceDrawCurve.Point;
+import castwell.capture.announce.AnnouncedStore;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Rack.Measures;
+import castwell.capture.store.Transaction;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalLong;
+
+/** What a person says about bows; committed before anyone is told. */
+public final class BowDesk {
+  private final AnnouncedStore store;
+  private final Clock clock;
+
+  /** A bow from an instant on. */
+  public record State(
+      Instant since, double drawWeightN, double drawLengthM, Measures measures, String done) {}
+
+  BowDesk(AnnouncedStore store, Clock clock) {
+    this.store = store;
+    this.clock = clock;
+  }
+
+  /** A new bow and its first state. */
+  public void add(String name, Instant since, double drawWeightN, double drawLengthM, String done) {
+    add(name, new State(since, drawWeightN, drawLengthM, Measures.NONE, done));
+  }
+
+  public void add(String name, State state) {
+    String checked = Checks.name("refused.what_bow", name);
+    store.writing(
+        t -> {
+          if (t.rack().bow(checked).isPresent()) {
+            throw Refused.of(Why.CONFLICT, "refused.bow_taken", checked);
+          }
+          enterState(t, checked, state, clock.instant());
+        });
+  }
+
+  /** Something was done to a bow: from then on it is in another state. */
+  public void addState(String bow, State state) {
+    store.writing(t -> enterState(t, bow(t, bow).name(), state, clock.instant()));
+  }
+
+  /** Within a transaction; a bow that isn't there yet is added. */
+  public static void enterState(Transaction t, String bow, State state, Instant entered) {
+    long bowId =
+        t.rack()
+            .bow(bow)
+            .map(Rack.Named::id)
+            .orElseGet(() -> t.rack().addBow(Checks.name("refused.what_bow", bow), entered));
+    t.rack()
+        .addState(
+            bowId,
+            state.since(),
+            Checks.drawWeightN(state.drawWeightN()),
+            Checks.drawLengthM(state.drawLengthM()),
+            Checks.measures(state.measures()),
+            Checks.text("refused.what_what_was_done_to_a_bow", state.done()),
+            entered);
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  /** Out of use, or taken up again: nothing of it is lost. */
+  public void retire(String name, boolean retired, String by) {
+    store.writing(
+        t -> {
+          t.retirements().bow(bow(t, name).id(), retired, clock.instant(), by);
+          t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+        });
+  }
+
+  /** A curve was measured of the state that the bow was in at an instant. */
+  public void addForceDraw(String bow, Instant at, List<Point> points, String by) {
+    store.writing(t -> enterForceDraw(t, bow, at, points, clock.instant(), by));
+  }
+
+  /** Within a transaction. */
+  public static void enterForceDraw(
+      Transaction t, String bow, Instant at, List<Point> points, Instant entered, String by) {
+    long bowId = bow(t, bow).id();
+    BowState state = t.rack().state(bowId, at).orElseThrow();
+    Checks.forceDraw(points);
+    t.forceDraws().add(bowId, state.since(), points, entered, by);
+    t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
+  }
+
+  public static Rack.Named bow(Transaction t, String name) {
+    return t.rack().bow(name).orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_bow", name));
+  }
+}

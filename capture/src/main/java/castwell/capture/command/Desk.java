@@ -1,0 +1,302 @@
+package castwell.capture.command;
+
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.verdict.Limits;
+import castwell.analysis.wording.Amount;
+import castwell.capture.announce.AnnouncedStore;
+import castwell.capture.announce.Announcer;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.derive.Reprocessing;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Readings.Reading;
+import castwell.capture.store.Sessions;
+import castwell.capture.store.Store;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import castwell.capture.wire.Sentence.Key;
+import castwell.capture.wire.Sentence.Press;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * What a person says about the range: tags, decisions, sessions, gates. Each is committed, with the
+ * figures that follow from it, before anyone is told.
+ */
+public final class Desk {
+  private static final int TAG_KEY = 1;
+
+  private final Store store;
+  private final AnnouncedStore announced;
+  private final Reprocessing reprocessing;
+  private final Clock clock;
+  private final ZoneId zone;
+  private final Limits limits;
+  private final BowDesk bows;
+  private final ArrowDesk arrows;
+  private final PlanDesk plans;
+
+  public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
+    this.store = store;
+    this.reprocessing = new Reprocessing(settings);
+    this.announced = new AnnouncedStore(store, announcer);
+    this.clock = clock;
+    this.zone = settings.zone();
+    this.limits = settings.limits();
+    this.bows = new BowDesk(announced, clock);
+    this.arrows = new ArrowDesk(announced, reprocessing, clock);
+    this.plans = new PlanDesk(announced, clock);
+  }
+
+  /** What is said of plans. */
+  public PlanDesk plans() {
+    return plans;
+  }
+
+  /** What is said of bows. */
+  public BowDesk bows() {
+    return bows;
+  }
+
+  /** What is said of arrows. */
+  public ArrowDesk arrows() {
+    return arrows;
+  }
+
+  /** Who shoots what from an instant on; saying again what holds already changes nothing. */
+  public void tag(
+      String station, Instant from, Optional<String> bow, Optional<String> arrow, String by) {
+    announced.writing(t -> change(t, station, from, pair(t, bow, arrow), by));
+  }
+
+  public void tag(String station, Optional<String> bow, Optional<String> arrow, String by) {
+    tag(station, clock.instant(), bow, arrow, by);
+  }
+
+  private static void change(
+      Transaction t, String station, Instant from, Tags.Pair tags, String by) {
+    if (!t.tags().at(station, from).equals(tags)) {
+      t.tags().change(station, from, tags, by);
+      PlanDesk.tagsChanged(t, station, from, by);
+      t.feed().add(Feed.Kind.TAGS, station, OptionalLong.empty());
+    }
+  }
+
+  /** The board's key: short takes the next arrow, long the next bow. */
+  public void key(String station, Key key, Instant at) {
+    if (key.key() == TAG_KEY) {
+      announced.writing(
+          t -> {
+            Tags.Pair now = t.tags().at(station, at);
+            Tags.Pair next =
+                key.press() == Press.SHORT
+                    ? new Tags.Pair(
+                        now.bowId(),
+                        next(
+                            inUse(
+                                t.rack().arrows().stream().map(Rack.Arrow::id).toList(),
+                                t.retirements().arrows()),
+                            now.arrowId()))
+                    : new Tags.Pair(
+                        next(
+                            inUse(
+                                t.rack().bowNames().stream().map(Rack.Named::id).toList(),
+                                t.retirements().bows()),
+                            now.bowId()),
+                        now.arrowId());
+            change(t, station, at, next, "key");
+          });
+    }
+  }
+
+  private static List<Long> inUse(List<Long> ids, Set<Long> retired) {
+    return ids.stream().filter(id -> !retired.contains(id)).toList();
+  }
+
+  private static OptionalLong next(List<Long> ids, OptionalLong now) {
+    if (ids.isEmpty()) {
+      return OptionalLong.empty();
+    }
+    int at = now.isPresent() ? ids.indexOf(now.getAsLong()) : -1;
+    return OptionalLong.of(ids.get((at + 1) % ids.size()));
+  }
+
+  /** What one shot was shot with. */
+  public record Retagging(String shotId, Optional<String> bow, Optional<String> arrow) {}
+
+  public void retag(
+      String shotId, Optional<String> bow, Optional<String> arrow, String by, String why) {
+    retag(List.of(new Retagging(shotId, bow, arrow)), by, why);
+  }
+
+  /** All of them or none. */
+  public void retag(List<Retagging> shots, String by, String why) {
+    String reason = Checks.text("refused.what_reason", why);
+    announced.writing(
+        t -> {
+          for (Retagging shot : shots) {
+            Passages.Row row = shot(t, shot.shotId());
+            Tags.Pair pair = pair(t, shot.bow(), shot.arrow());
+            t.tags().tagShot(row.id(), pair, clock.instant(), by, reason);
+            reprocessing.again(t, row);
+            t.feed().shot(row.station(), row.id());
+            PlanDesk.shot(t, row);
+          }
+        });
+  }
+
+  public void decide(String shotId, Decided decided, String reason, String by) {
+    String words = Checks.text("refused.what_reason", reason);
+    if (decided != Decided.AS_JUDGED && words.isEmpty()) {
+      throw Refused.of(Why.INVALID, "refused.no_reason");
+    }
+    announced.writing(
+        t -> {
+          Passages.Row row = shot(t, shotId);
+          t.decisions().decide(row.id(), decided, words, clock.instant(), by);
+          t.feed().shot(row.station(), row.id());
+          PlanDesk.shot(t, row);
+        });
+  }
+
+  public void beginSession(String station, String by) {
+    announced.writing(
+        t -> {
+          Instant now = clock.instant();
+          t.sessions().begin(station, now, LocalDate.ofInstant(now, zone).toString(), by);
+          t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
+        });
+  }
+
+  /**
+   * A speed read off another display, now, with the bow and the arrow that are chosen.
+   *
+   * @return the shot's id
+   */
+  public String typed(String station, Reading reading, String by) {
+    double mps = reading.speedMps().orElse(0);
+    if (!(mps >= limits.slowestMps() && mps <= limits.fastestMps())) {
+      throw Refused.of(
+          Why.INVALID,
+          "refused.no_arrows_speed",
+          Amount.speed(limits.slowestMps()),
+          Amount.speed(limits.fastestMps()));
+    }
+    Instant now = clock.instant();
+    String shotId = "typed-%s-%d".formatted(station, now.toEpochMilli());
+    announced.writing(
+        t -> {
+          if (t.passages().isKnown(shotId)) {
+            throw Refused.of(Why.CONFLICT, "refused.typed_twice");
+          }
+          Sessions.Place place =
+              t.sessions().place(station, now, true, LocalDate.ofInstant(now, zone).toString());
+          long id = t.passages().enter(shotId, station, now, place.sessionId(), place.endNumber());
+          t.readings().add(id, reading, now, by);
+          t.tags().tagShot(id, t.tags().at(station, now), now, by, "");
+          t.feed().shot(station, id);
+          PlanDesk.shot(t, shot(t, shotId));
+        });
+    return shotId;
+  }
+
+  /**
+   * @param note empty to take the one before back
+   */
+  public void note(String session, String note, String by) {
+    String words = Checks.text("refused.what_note", note);
+    announced.writing(
+        t -> {
+          Sessions.Session named =
+              t.sessions()
+                  .byName(session)
+                  .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_session", session));
+          t.notes().write(named.id(), words, clock.instant(), by);
+          t.feed().add(Feed.Kind.REFRESH, named.station(), OptionalLong.empty());
+        });
+  }
+
+  /** The gates were measured, and stand so from an instant on. */
+  public int calibrate(String station, Instant from, Calibration calibration, String by) {
+    return calibrate(station, from, Optional.empty(), calibration, by);
+  }
+
+  /**
+   * The gates were measured: every shot of the station in that time is derived anew.
+   *
+   * @param to the first instant at which it holds no more; empty when it holds for good
+   * @return how many shots it covers
+   */
+  public int calibrate(
+      String station, Instant from, Optional<Instant> to, Calibration calibration, String by) {
+    Checks.gates(from, to, calibration);
+    return announced.write(
+        t -> {
+          t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
+          t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
+          return reprocessing.calibrated(t, station, from, to);
+        });
+  }
+
+  /** What that would change: derived anew, looked at, and undone. */
+  public <T> T tryCalibration(
+      String station,
+      Instant from,
+      Optional<Instant> to,
+      Calibration calibration,
+      Function<Transaction, T> look) {
+    Checks.gates(from, to, calibration);
+    return store.tryOut(
+        t -> {
+          t.calibrations().enter(station, from, to, calibration, clock.instant(), "trial");
+          reprocessing.calibrated(t, station, from, to);
+          return look.apply(t);
+        });
+  }
+
+  /**
+   * What the configuration or a recording says of the gates, entered where it says something new.
+   */
+  public void calibrateUnlessSaid(
+      String station, Instant from, Calibration calibration, String by) {
+    Optional<Calibrations.Entry> said = store.read(t -> t.calibrations().lastBy(station, by));
+    if (said.map(entry -> !entry.calibration().equals(calibration)).orElse(true)) {
+      calibrate(station, from, calibration, by);
+    }
+  }
+
+  /** Much said at once: all of it is committed, or nothing, before anyone is told. */
+  public <T> T together(Function<Transaction, T> work) {
+    return announced.write(work);
+  }
+
+  /** The same, looked at and undone: nobody is told, since nothing is kept. */
+  public <T> T tryOut(Function<Transaction, T> work) {
+    return store.tryOut(work);
+  }
+
+  private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {
+    return new Tags.Pair(
+        bow.map(name -> OptionalLong.of(BowDesk.bow(t, name).id())).orElse(OptionalLong.empty()),
+        arrow
+            .map(name -> OptionalLong.of(ArrowDesk.arrow(t, name).id()))
+            .orElse(OptionalLong.empty()));
+  }
+
+  private static Passages.Row shot(Transaction t, String shotId) {
+    return t.passages()
+        .byShotId(shotId)
+        .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_shot", shotId));
+  }
+}

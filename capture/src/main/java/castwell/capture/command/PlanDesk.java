@@ -1,0 +1,181 @@
+package castwell.capture.command;
+
+import castwell.capture.announce.AnnouncedStore;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.plan.Progress;
+import castwell.capture.plan.Standing;
+import castwell.capture.store.Feed;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Plans.Event;
+import castwell.capture.store.Plans.Happened;
+import castwell.capture.store.Plans.Plan;
+import castwell.capture.store.Plans.Turn;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * Plans at the range: what a person says about them, and what shots do to them. While one is
+ * running it sets the tags itself.
+ */
+public final class PlanDesk {
+  private static final int MOST_TURNS = 2000;
+
+  /** The least step of time that is stored: the arrow after the one that was shot gets the tags. */
+  private static final Duration JUST_AFTER = Duration.ofMillis(1);
+
+  private final AnnouncedStore store;
+  private final Clock clock;
+
+  /** One arrow from one bow, by name. */
+  public record Wanted(String bow, String arrow) {}
+
+  PlanDesk(AnnouncedStore store, Clock clock) {
+    this.store = store;
+    this.clock = clock;
+  }
+
+  /**
+   * Writes a plan down; nothing happens at the range until it is started.
+   *
+   * @return its id
+   */
+  public long make(String station, String name, List<Wanted> turns, String by) {
+    String checked = Checks.name("refused.what_plan", name);
+    if (turns.isEmpty() || turns.size() > MOST_TURNS) {
+      throw Refused.of(Why.INVALID, "refused.plan_turns", MOST_TURNS, turns.size());
+    }
+    return store.write(
+        t -> {
+          long made =
+              t.plans()
+                  .add(
+                      station,
+                      checked,
+                      turns.stream().map(turn -> tags(t, turn)).toList(),
+                      clock.instant(),
+                      by);
+          t.feed().add(Feed.Kind.PLAN, station, OptionalLong.empty());
+          return made;
+        });
+  }
+
+  private static Tags.Pair tags(Transaction t, Wanted turn) {
+    return new Tags.Pair(
+        OptionalLong.of(BowDesk.bow(t, turn.bow()).id()),
+        OptionalLong.of(ArrowDesk.arrow(t, turn.arrow()).id()));
+  }
+
+  /**
+   * @param turn that the speaker takes to be the current one; of a repeat the one to be repeated,
+   *     by itself the one shot last
+   */
+  public void say(long planId, PlanWord word, OptionalInt turn, String by) {
+    store.writing(
+        t -> {
+          Plan plan =
+              t.plans()
+                  .byId(planId)
+                  .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_plan", planId));
+          int about = word.turn(plan.name(), standing(t, plan), turn);
+          if (word.setsGoing()) {
+            refuseTwo(t, plan);
+          }
+          Instant now = clock.instant();
+          happen(t, plan, new Event(word.happened(), about, OptionalLong.empty(), now, by), now);
+        });
+  }
+
+  private static void refuseTwo(Transaction t, Plan plan) {
+    t.plans()
+        .current(plan.station())
+        .filter(other -> other.id() != plan.id() && standing(t, other).isGoingOn())
+        .ifPresent(
+            other -> {
+              throw Refused.of(
+                  Why.CONFLICT, "refused.plan_going_on", other.name(), other.station());
+            });
+  }
+
+  /**
+   * Within the transaction that records or changes a shot: the plan goes on when it was its turn's
+   * and counts. Else what is to be told of the plan may have changed: that the turn was missed, or
+   * that a shot which it went on by may want to be shot again.
+   */
+  public static void shot(Transaction t, Passages.Row row) {
+    Optional<Plan> current = t.plans().current(row.station());
+    if (current.isEmpty()) {
+      return;
+    }
+    Plan plan = current.get();
+    Standing standing = standing(t, plan);
+    boolean isKnown =
+        standing.shots().values().stream().anyMatch(shots -> shots.contains(row.id()));
+    if (!isKnown
+        && standing.progress() instanceof Progress.Running running
+        && isShotOf(t, turn(t, plan, running.turn()), running, row)) {
+      OptionalLong shot = OptionalLong.of(row.id());
+      Event event = new Event(Happened.SHOT, running.turn(), shot, row.firedMs(), "a shot");
+      happen(t, plan, event, row.firedMs().plus(JUST_AFTER));
+    } else if (isKnown || standing.isGoingOn()) {
+      t.feed().add(Feed.Kind.PLAN, plan.station(), OptionalLong.empty());
+    }
+  }
+
+  /** Tagged as the plan had it when it was shot, and never otherwise. */
+  private static boolean isShotOf(
+      Transaction t, Turn turn, Progress.Running running, Passages.Row row) {
+    return !row.isByHand()
+        && !row.firedMs().isBefore(running.since())
+        && t.tags().ofShot(row.id()).filter(turn.tags()::equals).isPresent()
+        && t.tags().history(row.id()).size() == 1
+        && t.shots().byPassage(row.id()).filter(shot -> shot.counts()).isPresent();
+  }
+
+  /** Within the transaction in which somebody changes a station's tags: a running plan pauses. */
+  static void tagsChanged(Transaction t, String station, Instant from, String by) {
+    t.plans()
+        .current(station)
+        .ifPresent(
+            plan -> {
+              if (standing(t, plan).progress() instanceof Progress.Running running
+                  && !from.isBefore(running.since())) {
+                OptionalLong none = OptionalLong.empty();
+                happen(
+                    t,
+                    plan,
+                    new Event(Happened.TAGS_CHANGED, running.turn(), none, from, by),
+                    from);
+              }
+            });
+  }
+
+  /**
+   * @param tagsFrom from when on the tags hold of the turn that is current then
+   */
+  private static void happen(Transaction t, Plan plan, Event event, Instant tagsFrom) {
+    t.plans().happened(plan.id(), event);
+    if (standing(t, plan).progress() instanceof Progress.Running running) {
+      Tags.Pair tags = turn(t, plan, running.turn()).tags();
+      if (!t.tags().at(plan.station(), tagsFrom).equals(tags)) {
+        t.tags().change(plan.station(), tagsFrom, tags, "plan");
+        t.feed().add(Feed.Kind.TAGS, plan.station(), OptionalLong.empty());
+      }
+    }
+    t.feed().add(Feed.Kind.PLAN, plan.station(), OptionalLong.empty());
+  }
+
+  private static Turn turn(Transaction t, Plan plan, int number) {
+    return t.plans().turns(plan.id()).get(number - 1);
+  }
+
+  private static Standing standing(Transaction t, Plan plan) {
+    return Standing.of(t.plans().turns(plan.id()).size(), t.plans().events(plan.id()));
+  }
+}

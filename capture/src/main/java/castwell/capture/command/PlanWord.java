@@ -1,0 +1,112 @@
+package castwell.capture.command;
+
+import castwell.analysis.wording.Phrase;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.plan.Progress;
+import castwell.capture.plan.Standing;
+import castwell.capture.store.Plans.Happened;
+import java.util.Locale;
+import java.util.OptionalInt;
+
+/** What a person may say of a plan, and when. */
+public enum PlanWord {
+  START(Happened.START, true),
+  /** Leaves the current turn out. */
+  SKIP(Happened.SKIP, false),
+  /** The turn shot last, or another that was shot, once more. */
+  REPEAT(Happened.REPEAT, true),
+  /** To the turn before, whatever became of it. */
+  BACK(Happened.BACK, true),
+  PAUSE(Happened.PAUSE, false),
+  RESUME(Happened.RESUME, true),
+  END(Happened.END, false);
+
+  private final Happened happened;
+  private final boolean setsGoing;
+
+  PlanWord(Happened happened, boolean setsGoing) {
+    this.happened = happened;
+    this.setsGoing = setsGoing;
+  }
+
+  Happened happened() {
+    return happened;
+  }
+
+  /** Whether the plan is running afterwards. */
+  boolean setsGoing() {
+    return setsGoing;
+  }
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * The turn that it is about.
+   *
+   * @param asked the turn that the speaker has in mind, if any
+   * @throws Refused when it can't be said as the plan stands
+   */
+  int turn(String plan, Standing standing, OptionalInt asked) {
+    Progress progress = standing.progress();
+    if (!fits(progress)) {
+      throw cant(plan, told(progress));
+    }
+    if (this == REPEAT) {
+      return repeated(plan, standing, asked);
+    }
+    refuseAnother(plan, standing, asked);
+    int current = standing.turn().orElse(standing.turns() + 1);
+    int about = this == BACK ? current - 1 : current;
+    if (about < 1 || about > standing.turns()) {
+      throw cant(plan, about < 1 ? "refused.plan_at_first_turn" : "refused.plan_at_end");
+    }
+    return about;
+  }
+
+  private boolean fits(Progress progress) {
+    boolean ready = progress instanceof Progress.Ready;
+    return switch (this) {
+      case START -> ready;
+      case SKIP, PAUSE -> progress instanceof Progress.Running;
+      case REPEAT, BACK -> !ready;
+      case RESUME -> progress instanceof Progress.Paused || progress instanceof Progress.Ended;
+      case END -> progress instanceof Progress.Running || progress instanceof Progress.Paused;
+    };
+  }
+
+  private Refused cant(String plan, String state) {
+    return Refused.of(
+        Why.CONFLICT,
+        "refused.plan_cant",
+        plan,
+        Phrase.of(state),
+        Phrase.of("refused.word_" + word()));
+  }
+
+  private static String told(Progress progress) {
+    if (progress instanceof Progress.Ready) {
+      return "refused.plan_not_begun";
+    }
+    if (progress instanceof Progress.Running) {
+      return "refused.plan_running";
+    }
+    return progress instanceof Progress.Paused ? "refused.plan_paused" : "refused.plan_ended";
+  }
+
+  private static int repeated(String plan, Standing standing, OptionalInt asked) {
+    OptionalInt turn = asked.isPresent() ? asked : standing.lastShot();
+    if (turn.isEmpty() || !standing.shots().containsKey(turn.getAsInt())) {
+      throw Refused.of(Why.CONFLICT, "refused.plan_nothing_to_repeat", plan);
+    }
+    return turn.getAsInt();
+  }
+
+  /** A shot or another phone may have been faster. */
+  private static void refuseAnother(String plan, Standing standing, OptionalInt asked) {
+    if (asked.isPresent() && !asked.equals(standing.turn())) {
+      throw Refused.of(Why.CONFLICT, "refused.plan_moved_on", plan, asked.getAsInt());
+    }
+  }
+}

@@ -1,0 +1,160 @@
+package castwell.capture.derive;
+
+import castwell.analysis.speed.TickRate;
+import castwell.analysis.verdict.Judge;
+import castwell.capture.settings.CaptureSettings;
+import castwell.capture.store.Calibrations;
+import castwell.capture.store.Figure;
+import castwell.capture.store.Passages;
+import castwell.capture.store.Store;
+import castwell.capture.store.Tags;
+import castwell.capture.store.Transaction;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Whether every derived figure still follows from the raw facts, with the tick rate and the air
+ * that it was derived with.
+ */
+public final class Verification {
+  /** Sums in another order may differ by this share. */
+  private static final double ROUNDING = 1e-12;
+
+  private static final int MOST_TOLD = 20;
+
+  private final Reprocessing reprocessing;
+
+  /**
+   * @param figures how many were derived anew and compared
+   * @param byOlderRules how many of these an earlier program judged, whose verdicts may differ
+   * @param faults what is wrong, a sentence each, the first few
+   * @param faultCount how many in all
+   */
+  public record Outcome(
+      long passages, long figures, long byOlderRules, List<String> faults, long faultCount) {}
+
+  public Verification(CaptureSettings settings) {
+    this.reprocessing = new Reprocessing(settings);
+  }
+
+  /** Hears how many passages of how many are done. */
+  @FunctionalInterface
+  public interface Progress {
+    void reached(long done, long all);
+  }
+
+  /** Figures are looked at once the database itself is whole. */
+  public Outcome verify(Store store, Progress progress) {
+    return store.read(
+        t -> {
+          Tally tally = new Tally();
+          t.integrity().faults().forEach(tally::fault);
+          if (tally.faultCount > 0) {
+            return tally.outcome();
+          }
+          long all = t.holding().passages();
+          Map<Long, Calibrations.Entry> calibrations =
+              t.calibrations().all().stream()
+                  .collect(Collectors.toMap(Calibrations.Entry::id, Function.identity()));
+          t.passages()
+              .each(
+                  row -> {
+                    passage(t, row, calibrations, tally);
+                    progress.reached(++tally.passages, all);
+                  });
+          return tally.outcome();
+        });
+  }
+
+  private void passage(
+      Transaction t, Passages.Row row, Map<Long, Calibrations.Entry> calibrations, Tally tally) {
+    var inForce = t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
+    if (inForce.id() != row.calibrationId()) {
+      tally.fault("Shot %s isn't derived with the gates that hold for it.".formatted(row.shotId()));
+    }
+    List<Figure> figures = t.figures().history(row.id());
+    if (figures.stream().noneMatch(figure -> figure.calibrationId() == row.calibrationId())) {
+      tally.fault("Shot %s has no figures.".formatted(row.shotId()));
+    }
+    OptionalDouble length =
+        Reprocessing.length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
+    for (Figure stored : figures) {
+      tally.figures++;
+      Figure anew =
+          reprocessing.figure(
+              row.id(),
+              t.passages().together(row),
+              calibrations.get(stored.calibrationId()),
+              Reprocessing.timing(t, row),
+              new Reprocessing.Conditions(
+                  new TickRate(stored.hz(), stored.hzRelativeU()), stored.airDensity()),
+              length);
+      boolean judged = stored.calibrationId() == row.calibrationId();
+      compare(row, stored, anew, judged, tally);
+    }
+  }
+
+  /** Those of a calibration that holds no more were judged by the tags of their time. */
+  private static void compare(
+      Passages.Row row, Figure stored, Figure anew, boolean judged, Tally tally) {
+    boolean oldRules = stored.rulesVersion() != Judge.RULES_VERSION;
+    tally.byOlderRules += oldRules ? 1 : 0;
+    if (!same(numbers(stored), numbers(anew))) {
+      tally.fault(
+          "The figures of shot %s (calibration %d) don't follow from its edges: %s are stored, and %s follow."
+              .formatted(row.shotId(), stored.calibrationId(), numbers(stored), numbers(anew)));
+    } else if (judged && !oldRules && !stored.verdict().equals(anew.verdict())) {
+      tally.fault(
+          "Shot %s is judged \"%s\", and \"%s\" follows."
+              .formatted(row.shotId(), stored.verdict(), anew.verdict()));
+    }
+  }
+
+  private static List<Double> numbers(Figure f) {
+    return Stream.of(
+            f.speedMps(),
+            f.speedUOwnMps(),
+            f.speedUCommonMps(),
+            f.frontMps(),
+            f.frontUMps(),
+            f.tailMps(),
+            f.tailUMps(),
+            f.lengthM(),
+            f.lengthUM())
+        .map(number -> number.orElse(Double.NaN))
+        .toList();
+  }
+
+  private static boolean same(List<Double> stored, List<Double> anew) {
+    return IntStream.range(0, stored.size()).allMatch(i -> same(stored.get(i), anew.get(i)));
+  }
+
+  private static boolean same(double a, double b) {
+    return Double.compare(a, b) == 0 || Math.abs(a - b) <= ROUNDING * Math.abs(a);
+  }
+
+  private static final class Tally {
+    private final List<String> faults = new ArrayList<>();
+    private long faultCount;
+    private long passages;
+    private long figures;
+    private long byOlderRules;
+
+    void fault(String sentence) {
+      faultCount++;
+      if (faults.size() < MOST_TOLD) {
+        faults.add(sentence);
+      }
+    }
+
+    Outcome outcome() {
+      return new Outcome(passages, figures, byOlderRules, List.copyOf(faults), faultCount);
+    }
+  }
+}

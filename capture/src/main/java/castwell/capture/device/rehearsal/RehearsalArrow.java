@@ -1,4 +1,0 @@
-package castwell.capture.device.rehearsal;
-
-/** An invented arrow. */
-public record RehearsalArrow(String name, double massKg, double lengthM, double diameterM) {}

@@ -1,4 +1,0 @@
-package castwell.capture.device.rehearsal;
-
-/** The names of the bow and the arrow that are shot now. */
-public record RehearsalTags(String bow, String arrow) {}

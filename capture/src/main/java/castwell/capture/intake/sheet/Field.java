@@ -1,0 +1,50 @@
+package castwell.capture.intake.sheet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Something that a sheet may say in a column of its own.
+ *
+ * @param measure of its numbers; empty for words, dates and counts
+ * @param usualUnit the one in which this project writes it; empty without a measure
+ * @param needed whether a sheet without it can't be read
+ */
+public record Field(String name, Optional<Measure> measure, String usualUnit, boolean needed) {
+
+  static Field words(String name) {
+    return new Field(name, Optional.empty(), "", false);
+  }
+
+  static Field measured(String name, Measure measure, String usualUnit) {
+    return new Field(name, Optional.of(measure), usualUnit, false);
+  }
+
+  Field must() {
+    return new Field(name, measure, usualUnit, true);
+  }
+
+  /** The headings it may stand under, each with the SI value of its unit; the usual one first. */
+  public Map<String, Double> headings() {
+    Map<String, Double> headings = new LinkedHashMap<>();
+    headings.put(usualHeading(), 1.0);
+    measure.ifPresent(m -> m.units().forEach((unit, si) -> headings.put(name + "_" + unit, si)));
+    return headings;
+  }
+
+  public String usualHeading() {
+    return measure.isEmpty() ? name : name + "_" + usualUnit;
+  }
+
+  /** "speed_fps, speed_mps, speed_kmh or speed_mph". */
+  String choice() {
+    List<String> all = List.copyOf(headings().keySet());
+    int last = all.size() - 1;
+    return last == 0
+        ? all.get(0)
+        : all.stream().limit(last).collect(Collectors.joining(", ")) + " or " + all.get(last);
+  }
+}

@@ -1,0 +1,70 @@
+package castwell.capture.intake.sheet;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.analysis.unit.Units.STANDARD_GRAVITY;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What a column's numbers measure, and the units that its heading may end in. */
+enum Measure {
+  SPEED {
+    @Override
+    Map<String, Double> units() {
+      return inOrder(
+          unit("fps", METRES_PER_FOOT),
+          unit("mps", 1),
+          unit("kmh", 1 / 3.6),
+          unit("mph", METRES_PER_FOOT * 5280 / 3600));
+    }
+  },
+  MASS {
+    @Override
+    Map<String, Double> units() {
+      return inOrder(
+          unit("gr", KILOGRAMS_PER_GRAIN),
+          unit("g", 1e-3),
+          unit("kg", 1),
+          unit("oz", KILOGRAMS_PER_POUND / 16),
+          unit("lb", KILOGRAMS_PER_POUND));
+    }
+  },
+  /** The kilogram-force is standard gravity on a kilogram (NIST SP 811 (2008), appendix B.8). */
+  FORCE {
+    @Override
+    Map<String, Double> units() {
+      return inOrder(unit("lb", NEWTONS_PER_POUND), unit("n", 1), unit("kgf", STANDARD_GRAVITY));
+    }
+  },
+  LENGTH {
+    @Override
+    Map<String, Double> units() {
+      return inOrder(
+          unit("in", METRES_PER_INCH),
+          unit("ft", METRES_PER_FOOT),
+          unit("mm", 1e-3),
+          unit("cm", 1e-2),
+          unit("m", 1));
+    }
+  };
+
+  /** A heading's ending to how many SI units it is. */
+  abstract Map<String, Double> units();
+
+  private static Map.Entry<String, Double> unit(String ending, double si) {
+    return Map.entry(ending, si);
+  }
+
+  @SafeVarargs
+  private static Map<String, Double> inOrder(Map.Entry<String, Double>... units) {
+    Map<String, Double> all = new LinkedHashMap<>();
+    for (Map.Entry<String, Double> unit : units) {
+      all.put(unit.getKey(), unit.getValue());
+    }
+    return all;
+  }
+}

@@ -1,9 +1,0 @@
-package castwell.capture.publish;
-
-/** A text that no log or message may tell. */
-public record Secret(String text) {
-  @Override
-  public String toString() {
-    return "(secret)";
-  }
-}

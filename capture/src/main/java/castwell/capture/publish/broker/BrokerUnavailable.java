@@ -1,0 +1,26 @@
+package castwell.capture.publish.broker;
+
+import castwell.analysis.wording.Phrase;
+import castwell.analysis.wording.Telling;
+
+/** Why a broker can't be spoken to now. */
+public final class BrokerUnavailable extends Exception implements Telling {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Phrase phrase;
+
+  BrokerUnavailable(Phrase phrase) {
+    super(phrase.written());
+    this.phrase = phrase;
+  }
+
+  BrokerUnavailable(Phrase phrase, Throwable cause) {
+    super(phrase.written(), cause);
+    this.phrase = phrase;
+  }
+
+  @Override
+  public Phrase phrase() {
+    return phrase;
+  }
+}

@@ -1,0 +1,9 @@
+package castwell.capture.publish.broker;
+
+/** A text that no log or message may tell. */
+public record Secret(String text) {
+  @Override
+  public String toString() {
+    return "(secret)";
+  }
+}

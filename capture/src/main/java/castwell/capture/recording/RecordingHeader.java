@@ -1,0 +1,37 @@
+package castwell.capture.recording;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What a recording says about itself.
+ *
+ * @param started the instant from which its lines count their microseconds
+ * @param gateSpacingM above 0
+ * @param gateSpacingUncertaintyM standard uncertainty, at least 0
+ * @param gatesFromBowM from the bow to gate A, at least 0
+ * @param notes every other key
+ */
+public record RecordingHeader(
+    String name,
+    Instant started,
+    OptionalDouble gateSpacingM,
+    OptionalDouble gateSpacingUncertaintyM,
+    OptionalDouble gatesFromBowM,
+    Map<String, String> notes) {
+
+  public RecordingHeader {
+    notes = Map.copyOf(notes);
+  }
+
+  public static RecordingHeader of(String name, Instant started) {
+    return new RecordingHeader(
+        name,
+        started,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Map.of());
+  }
+}

@@ -1,0 +1,4 @@
+package castwell.capture.rehearsal;
+
+/** The names of the bow and the arrow that are shot now. */
+public record RehearsalTags(String bow, String arrow) {}

@@ -1,0 +1,86 @@
+package castwell.capture.station;
+
+import castwell.capture.device.Link;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** What the host asks its board: who it is, and edges once more. A recording answers nothing. */
+final class Asker {
+  private static final long FIRST_IDENTITY_WAIT_MICROS = 1_000_000;
+  private static final long LONGEST_IDENTITY_WAIT_MICROS = 5_000_000;
+
+  /** Half the time that a hole is waited for: a lost request gets a second chance. */
+  private static final long REPEAT_MICROS = 150_000;
+
+  private Optional<Link> link = Optional.empty();
+  private boolean identityHeard;
+  private long identityWait;
+  private long nextIdentityAsk = Long.MAX_VALUE;
+  private int askedFrom;
+  private long askedMicros;
+
+  void opened(Link opened, long micros) {
+    link = Optional.of(opened);
+    identityHeard = false;
+    identityWait = FIRST_IDENTITY_WAIT_MICROS;
+    askedFrom = 0;
+    askIdentity(micros);
+  }
+
+  void closed() {
+    link = Optional.empty();
+    nextIdentityAsk = Long.MAX_VALUE;
+  }
+
+  /**
+   * @return whether this is the first answer over this link
+   */
+  boolean identityHeard() {
+    boolean first = !identityHeard;
+    identityHeard = true;
+    nextIdentityAsk = Long.MAX_VALUE;
+    return first;
+  }
+
+  void askIdentity(long micros) {
+    say("?");
+    nextIdentityAsk = micros + identityWait;
+    identityWait = Math.min(2 * identityWait, LONGEST_IDENTITY_WAIT_MICROS);
+  }
+
+  void askEdges(int boot, int from, long micros) {
+    say("R," + boot + "," + from);
+    askedFrom = from;
+    askedMicros = micros;
+  }
+
+  /** Asks for a hole, unless that was just done. */
+  void fill(int boot, OptionalInt hole, long micros) {
+    if (hole.isPresent()
+        && (hole.getAsInt() != askedFrom || micros - askedMicros >= REPEAT_MICROS)) {
+      askEdges(boot, hole.getAsInt(), micros);
+    }
+  }
+
+  void advance(long micros) {
+    if (micros >= nextIdentityAsk) {
+      askIdentity(micros);
+    }
+  }
+
+  long nextLook() {
+    return nextIdentityAsk;
+  }
+
+  private void say(String words) {
+    if (link.isPresent()) {
+      try {
+        link.get().write((words + "\n").getBytes(StandardCharsets.US_ASCII));
+      } catch (IOException e) {
+        // The reader notices the lost link by itself, and everything is asked again over the next.
+      }
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package castwell.capture.cell;
+
+import castwell.capture.announce.Announcer;
+import castwell.capture.station.LinkState;
+import castwell.capture.station.StoreState;
+import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
+import java.time.ZoneId;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
+import org.slf4j.LoggerFactory;
+
+/** Makes the cells of what was shot, once it is quiet for a moment: pages read them fast then. */
+public final class CellKeeper implements Announcer.Listener, AutoCloseable {
+  private static final long QUIET_MS = 1500;
+
+  /** Who shoots without a pause gets them after half a minute. */
+  private static final int MOST_WAITS = 20;
+
+  /** What comes while it closes is made at the next start. */
+  private final ScheduledThreadPoolExecutor thread =
+      new ScheduledThreadPoolExecutor(
+          1, work -> new Thread(work, "cells"), new ThreadPoolExecutor.DiscardPolicy());
+
+  private final AtomicBoolean isWanted = new AtomicBoolean();
+  private final AtomicLong fed = new AtomicLong();
+  private final Store store;
+  private final ZoneId zone;
+
+  public CellKeeper(Store store, ZoneId zone) {
+    this.store = store;
+    this.zone = zone;
+    thread.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+    fedMore();
+  }
+
+  @Override
+  public void fedMore() {
+    fed.incrementAndGet();
+    if (isWanted.compareAndSet(false, true)) {
+      await(0);
+    }
+  }
+
+  private void await(int waits) {
+    long before = fed.get();
+    thread.schedule(() -> makeIfQuiet(before, waits), QUIET_MS, TimeUnit.MILLISECONDS);
+  }
+
+  /** While cells are written no shot can be. */
+  private void makeIfQuiet(long before, int waits) {
+    if (fed.get() == before || waits >= MOST_WAITS) {
+      make();
+    } else {
+      await(waits + 1);
+    }
+  }
+
+  private void make() {
+    isWanted.set(false);
+    try {
+      CellLedger.make(store, zone, thread::isShutdown);
+    } catch (StoreUnavailable e) {
+      LoggerFactory.getLogger(CellKeeper.class).debug("cells wait for the disk", e);
+    } catch (RuntimeException e) {
+      // Pages read the shots themselves meanwhile.
+      LoggerFactory.getLogger(CellKeeper.class).error("cells can't be made", e);
+    }
+  }
+
+  @Override
+  public void linkChanged(LinkState state) {}
+
+  @Override
+  public void storeChanged(StoreState state) {}
+
+  @Override
+  public void close() {
+    thread.shutdown();
+    try {
+      thread.awaitTermination(10, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,191 @@
+package castwell.capture.cell;
+
+import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellName;
+import castwell.analysis.cell.CellSums;
+import castwell.analysis.cell.SetUp;
+import castwell.analysis.compare.PooledSpread;
+import castwell.capture.export.ShotColumns;
+import castwell.capture.store.Cells.Row;
+import castwell.capture.store.Cells.Scatter;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Sessions.Session;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Cells by their sums, strays set aside: from the store where they are made already, from the shots
+ * where they aren't.
+ */
+public final class CellLedger {
+  /** Of those by which strays are found: raise it when they change, and all cells are made anew. */
+  private static final int RULES = 1;
+
+  private final Transaction t;
+  private final ZoneId zone;
+  private final CellReader reader;
+  private Optional<List<Session>> unmade = Optional.empty();
+  private final Map<Long, String> bows = new HashMap<>();
+  private final Map<Long, Rack.Arrow> arrows = new HashMap<>();
+
+  public CellLedger(Transaction t, ZoneId zone) {
+    this.t = t;
+    this.zone = zone;
+    this.reader = new CellReader(t, zone);
+    t.rack().bowNames().forEach(bow -> bows.put(bow.id(), bow.name()));
+    t.rack().arrows().forEach(arrow -> arrows.put(arrow.id(), arrow));
+  }
+
+  /** Makes what isn't made, a session at a time, so that shots that come meanwhile hardly wait. */
+  public static void make(Store store, ZoneId zone, BooleanSupplier enough) {
+    for (Session session : store.read(t -> t.cells().unmade(RULES))) {
+      if (enough.getAsBoolean()) {
+        return;
+      }
+      store.writing(
+          t -> t.cells().make(session.id(), RULES, new CellLedger(t, zone).rows(session)));
+    }
+  }
+
+  /** The sessions whose made cells aren't what their shots say, by name: there should be none. */
+  public static List<String> wrong(Store store, ZoneId zone) {
+    return store.read(
+        t -> {
+          CellLedger ledger = new CellLedger(t, zone);
+          return t.cells().made(RULES).stream()
+              .filter(
+                  session ->
+                      !t.cells().ofSession(session.id()).equals(Set.copyOf(ledger.rows(session))))
+              .map(Session::name)
+              .toList();
+        });
+  }
+
+  /** Every bow state's cells, sessions together. */
+  public List<CellSums> all() {
+    List<CellSums> all = new ArrayList<>();
+    t.cells().sums(RULES).forEach(row -> all.add(sums(row)));
+    unmade().forEach(session -> all.addAll(fromShots(session)));
+    return all;
+  }
+
+  /** One bow state's. */
+  public List<CellSums> of(BowState state) {
+    List<CellSums> all = new ArrayList<>();
+    t.cells().sums(RULES, state.bowId(), state.since()).forEach(row -> all.add(sums(row)));
+    unmade(state.bow()).stream()
+        .filter(cell -> cell.name().state().equals(name(state.since())))
+        .forEach(all::add);
+    return all;
+  }
+
+  /** The shooter's own spread, in the sessions in which the bow was shot in that state. */
+  public PooledSpread spread(BowState state) {
+    Scatter scatter = t.cells().scatter(RULES, state.bowId(), state.since());
+    double squares = scatter.sumSquares();
+    int degrees = scatter.degreesOfFreedom();
+    for (Session session : unmade()) {
+      List<CellSums> cells = fromShots(session);
+      boolean wasShot =
+          cells.stream()
+              .anyMatch(
+                  cell ->
+                      cell.name().bow().equals(state.bow())
+                          && cell.name().state().equals(name(state.since())));
+      if (wasShot) {
+        squares += cells.stream().mapToDouble(CellSums::sumSquares).filter(Double::isFinite).sum();
+        degrees += cells.stream().mapToInt(cell -> Math.max(0, cell.n() - 1)).sum();
+      }
+    }
+    return PooledSpread.of(squares, degrees);
+  }
+
+  /** A bow's in all its states, session by session, the first session first. */
+  public List<CellSums> ofBow(Rack.Named bow, int most) {
+    List<CellSums> all = new ArrayList<>();
+    List<Row> made = t.cells().ofBow(RULES, bow.id(), most);
+    for (int i = made.size() - 1; i >= 0; i--) {
+      all.add(sums(made.get(i)));
+    }
+    all.addAll(unmade(bow.name()));
+    return all;
+  }
+
+  /** Looked up once: it stays so while the transaction lasts. */
+  private List<Session> unmade() {
+    if (unmade.isEmpty()) {
+      unmade = Optional.of(t.cells().unmade(RULES));
+    }
+    return unmade.get();
+  }
+
+  private List<CellSums> unmade(String bow) {
+    return unmade().stream()
+        .flatMap(session -> fromShots(session).stream())
+        .filter(cell -> cell.name().bow().equals(bow))
+        .toList();
+  }
+
+  private List<CellSums> fromShots(Session session) {
+    return reader.ofSession(session.name()).cells().stream().map(CellSums::of).toList();
+  }
+
+  private String name(Instant since) {
+    return ShotColumns.stateName(since, zone);
+  }
+
+  private CellSums sums(Row row) {
+    Rack.Arrow arrow = arrows.get(row.arrowId());
+    return new CellSums(
+        new CellName(bows.get(row.bowId()), name(row.since()), arrow.name(), row.session()),
+        arrow.massKg(),
+        new SetUp(row.setUp(), row.setUpU()),
+        row.n(),
+        row.meanMps(),
+        row.sumSquares(),
+        row.slowestMps(),
+        row.fastestMps(),
+        row.gatesMeanSquare(),
+        row.setAside());
+  }
+
+  private List<Row> rows(Session session) {
+    return reader.ofSession(session.name()).cells().stream().map(this::row).toList();
+  }
+
+  private Row row(Cell cell) {
+    CellSums sums = CellSums.of(cell);
+    Rack.Named bow = t.rack().bow(cell.name().bow()).orElseThrow();
+    Instant since =
+        t.rack().states(bow.id()).stream()
+            .map(BowState::since)
+            .filter(begun -> name(begun).equals(cell.name().state()))
+            .findFirst()
+            .orElseThrow();
+    long arrow = t.rack().arrow(cell.name().arrow()).map(Rack.Named::id).orElseThrow();
+    return new Row(
+        cell.name().session(),
+        bow.id(),
+        since,
+        arrow,
+        sums.setUp().name(),
+        sums.setUp().relativeU(),
+        sums.n(),
+        sums.meanMps(),
+        sums.sumSquares(),
+        sums.slowestMps(),
+        sums.fastestMps(),
+        sums.gatesMeanSquare(),
+        sums.setAside());
+  }
+}

@@ -1,0 +1,139 @@
+package castwell.capture.cell;
+
+import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellName;
+import castwell.analysis.cell.CellShot;
+import castwell.analysis.cell.SetAside;
+import castwell.analysis.cell.SetUp;
+import castwell.analysis.wording.Phrase;
+import castwell.capture.export.ShotColumns;
+import castwell.capture.store.BriefShots.Brief;
+import castwell.capture.store.Rack.Arrow;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The store's shots as the bow's arithmetic takes them in: by session and cell. */
+public final class CellReader {
+  private static final Comparator<Cell> BY_BOW_AND_MASS =
+      Comparator.comparing((Cell cell) -> cell.name().bow(), String.CASE_INSENSITIVE_ORDER)
+          .thenComparing(cell -> cell.name().state())
+          .thenComparingDouble(Cell::massKg)
+          .thenComparing(cell -> cell.name().arrow());
+
+  private final Transaction transaction;
+  private final ZoneId zone;
+  private final Map<Long, List<BowState>> states = new HashMap<>();
+  private final Map<Long, Arrow> arrows = new HashMap<>();
+
+  /** Two bows of one report often shot in the same sessions. */
+  private final Map<String, SessionCells> read = new HashMap<>();
+
+  public CellReader(Transaction transaction, ZoneId zone) {
+    this.transaction = transaction;
+    this.zone = zone;
+    transaction.rack().arrows().forEach(arrow -> arrows.put(arrow.id(), arrow));
+  }
+
+  /** Every session in which the bow was shot, with all that was shot there. */
+  public List<SessionCells> ofBow(long bowId) {
+    return transaction.sessions().ofBow(bowId).stream().map(this::ofSession).toList();
+  }
+
+  /** The cells of every session there is, strays set aside. */
+  List<Cell> all() {
+    Map<String, List<Brief>> sessions = new LinkedHashMap<>();
+    transaction
+        .briefShots()
+        .each(shot -> sessions.computeIfAbsent(shot.session(), s -> new ArrayList<>()).add(shot));
+    return sessions.entrySet().stream()
+        .map(session -> SessionCells.of(session.getKey(), cells(session.getValue())))
+        .flatMap(session -> session.cells().stream())
+        .toList();
+  }
+
+  public SessionCells ofSession(String session) {
+    return read.computeIfAbsent(
+        session, s -> SessionCells.of(s, cells(transaction.briefShots().ofSession(s))));
+  }
+
+  private List<Cell> cells(List<Brief> shots) {
+    Map<CellName, List<Brief>> groups = new LinkedHashMap<>();
+    for (Brief shot : shots) {
+      groups.computeIfAbsent(name(shot), name -> new ArrayList<>()).add(shot);
+    }
+    return groups.entrySet().stream()
+        .map(group -> cell(group.getKey(), group.getValue()))
+        .sorted(BY_BOW_AND_MASS)
+        .toList();
+  }
+
+  private CellName name(Brief shot) {
+    BowState state = state(shot);
+    return new CellName(
+        state.bow(),
+        ShotColumns.stateName(state.since(), zone),
+        arrows.get(shot.arrowId()).name(),
+        shot.session());
+  }
+
+  /** The bow as it was then; before its first state it is taken as in that. */
+  private BowState state(Brief shot) {
+    List<BowState> all = states.computeIfAbsent(shot.bowId(), transaction.rack()::states);
+    return all.stream()
+        .filter(state -> !state.since().isAfter(shot.fired()))
+        .reduce((first, second) -> second)
+        .orElse(all.get(0));
+  }
+
+  private Cell cell(CellName name, List<Brief> shots) {
+    List<CellShot> counting = new ArrayList<>();
+    List<SetAside> aside = new ArrayList<>();
+    for (Brief shot : shots) {
+      if (shot.counts() && shot.speedMps().isPresent()) {
+        counting.add(cellShot(shot));
+      } else {
+        aside.add(new SetAside(shot.shotId(), reasons(shot)));
+      }
+    }
+    return new Cell(
+        name, arrows.get(shots.get(0).arrowId()).massKg(), setUp(shots), counting, aside);
+  }
+
+  private List<Phrase> reasons(Brief shot) {
+    return transaction.shots().byPassage(shot.passageId()).orElseThrow().reasons();
+  }
+
+  private static CellShot cellShot(Brief shot) {
+    return new CellShot(
+        shot.shotId(),
+        shot.fired().toEpochMilli() / 1e3,
+        shot.speedMps().orElseThrow(),
+        shot.speedUOwnMps(),
+        shot.judgedByPerson());
+  }
+
+  /** The gates of the cell's last shot with a speed stand for all of them. */
+  private static SetUp setUp(List<Brief> shots) {
+    return shots.stream()
+        .filter(shot -> shot.speedMps().isPresent())
+        .reduce((first, second) -> second)
+        .map(
+            shot ->
+                new SetUp(setUpName(shot), shot.speedUCommonMps() / shot.speedMps().orElseThrow()))
+        .orElse(new SetUp("none", 0));
+  }
+
+  /** Whether a display read on two days stood in one place isn't known: each session is its own. */
+  private static String setUpName(Brief shot) {
+    return shot.calibrationId().isPresent()
+        ? shot.station() + ", calibration " + shot.calibrationId().getAsLong()
+        : "by hand, " + shot.session();
+  }
+}

@@ -1,0 +1,110 @@
+package castwell.capture.misfit;
+
+import castwell.analysis.misfit.Expected;
+import castwell.analysis.misfit.Expected.Sample;
+import castwell.analysis.misfit.Misfit.Candidate;
+import castwell.analysis.statistic.Mean;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Shots.Known;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The shots before a moment that tell what to expect of each bow, as it is then, with each arrow.
+ */
+final class ShotsKnown {
+  private static final int ENOUGH = 5;
+
+  /** What another day may shift: 1 % of wood's moisture, or 20 F (common practice). */
+  private static final double OTHER_DAY = 0.01;
+
+  private final long sessionId;
+  private final List<Known> shots;
+
+  /** A bow and an arrow, by their row numbers. */
+  record What(long bowId, long arrowId) {}
+
+  private ShotsKnown(long sessionId, List<Known> shots) {
+    this.sessionId = sessionId;
+    this.shots = shots;
+  }
+
+  /**
+   * @param states of every bow that there are shots of, by its row number
+   * @param sessionId whose own shots are preferred, since others were shot on other days
+   */
+  static ShotsKnown before(
+      Instant then, long sessionId, List<Known> all, Map<Long, List<BowState>> states) {
+    return new ShotsKnown(
+        sessionId,
+        all.stream()
+            .filter(shot -> shot.fired().isBefore(then))
+            .filter(shot -> isAsThen(states.get(shot.bowId()), shot.fired(), then))
+            .toList());
+  }
+
+  /** Nothing was done to the bow in between; before its first state it is taken as in that. */
+  private static boolean isAsThen(List<BowState> states, Instant fired, Instant then) {
+    return states.stream()
+        .skip(1)
+        .noneMatch(state -> state.since().isAfter(fired) && !state.since().isAfter(then));
+  }
+
+  List<Candidate<What>> candidates() {
+    Map<What, Expected> speeds =
+        expected(shots, shot -> new What(shot.bowId(), shot.arrowId()), Known::speedMps);
+    Map<Long, Expected> lengths =
+        expected(
+            shots.stream().filter(shot -> shot.lengthM().isPresent()).toList(),
+            Known::arrowId,
+            shot -> shot.lengthM().orElseThrow());
+    List<Candidate<What>> candidates = new ArrayList<>();
+    speeds.forEach(
+        (what, speed) ->
+            candidates.add(
+                new Candidate<>(what, speed, Optional.ofNullable(lengths.get(what.arrowId())))));
+    return candidates;
+  }
+
+  private <K> Map<K, Expected> expected(
+      List<Known> shots, Function<Known, K> name, ToDoubleFunction<Known> value) {
+    Map<K, List<Known>> groups = new LinkedHashMap<>();
+    shots.forEach(
+        shot -> groups.computeIfAbsent(name.apply(shot), k -> new ArrayList<>()).add(shot));
+    List<K> names = new ArrayList<>();
+    List<Sample> samples = new ArrayList<>();
+    groups.forEach(
+        (key, group) ->
+            sample(group, value)
+                .ifPresent(
+                    sample -> {
+                      names.add(key);
+                      samples.add(sample);
+                    }));
+    List<Expected> expected = Expected.of(samples);
+    Map<K, Expected> named = new LinkedHashMap<>();
+    for (int i = 0; i < expected.size(); i++) {
+      named.put(names.get(i), expected.get(i));
+    }
+    return named;
+  }
+
+  /** Those of the same session where they are enough, else all. */
+  private Optional<Sample> sample(List<Known> shots, ToDoubleFunction<Known> value) {
+    double[] today =
+        shots.stream().filter(shot -> shot.sessionId() == sessionId).mapToDouble(value).toArray();
+    if (today.length >= ENOUGH) {
+      return Optional.of(new Sample(today, 0));
+    }
+    double[] all = shots.stream().mapToDouble(value).toArray();
+    return all.length >= ENOUGH
+        ? Optional.of(new Sample(all, OTHER_DAY * Mean.of(all)))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,107 @@
+package castwell.web.http.api;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+
+import castwell.capture.command.ArrowDesk;
+import castwell.capture.command.Desk;
+import castwell.capture.store.Store;
+import castwell.capture.store.Weighings.Weighing;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+
+/** Arrows and their weighings. */
+public final class ArrowsApi {
+  private static final String[] MEASURES = {"mass_gr", "length_in", "diameter_in", "point", "note"};
+
+  private final Store store;
+  private final Desk desk;
+  private final Views views;
+
+  public ArrowsApi(Store store, Desk desk, Views views) {
+    this.store = store;
+    this.desk = desk;
+    this.views = views;
+  }
+
+  public void route(JavalinConfig config) {
+    config.routes.get("/api/arrows", ctx -> ctx.json(store.read(views::arrows)));
+    config.routes.post("/api/arrows", this::add);
+    config.routes.put("/api/arrows/{name}", this::enter);
+    config.routes.get("/api/arrows/{name}/weighings", this::weighings);
+    config.routes.post("/api/arrows/{name}/weighings", this::weigh);
+    config.routes.post("/api/arrows/{name}/weighings/{id}", this::decide);
+    config.routes.post(
+        "/api/arrows/{name}/retired",
+        ctx -> NamedThings.retire(ctx, (name, yes) -> desk.arrows().retire(name, yes, "page")));
+  }
+
+  private void add(Context ctx) {
+    Body body = NamedThings.fresh(ctx, MEASURES);
+    String name = body.text("name");
+    desk.arrows().add(name, measures(body));
+    NamedThings.created(ctx, name);
+  }
+
+  private void enter(Context ctx) {
+    Body body = Body.of(ctx, MEASURES);
+    String name = ctx.pathParam("name");
+    desk.arrows().enter(name, measures(body));
+    ctx.json(Map.of("name", name));
+  }
+
+  private void weighings(Context ctx) {
+    String name = ctx.pathParam("name");
+    List<Map<String, Object>> rows =
+        store.read(
+            t ->
+                t.weighings().of(ArrowDesk.arrow(t, name).id()).stream()
+                    .map(ArrowsApi::weighing)
+                    .toList());
+    ctx.json(rows);
+  }
+
+  private static Map<String, Object> weighing(Weighing weighing) {
+    return Map.of(
+        "id", weighing.id(),
+        "mass_gr", weighing.massKg() / KILOGRAMS_PER_GRAIN,
+        "at", weighing.atMs().toString(),
+        "counts", weighing.counts(),
+        "why", weighing.why());
+  }
+
+  private void weigh(Context ctx) {
+    String name = ctx.pathParam("name");
+    double grains = Body.of(ctx, "mass_gr").number("mass_gr");
+    desk.arrows().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
+    NamedThings.created(ctx, name);
+  }
+
+  private void decide(Context ctx) {
+    Body body = Body.of(ctx, "set_aside", "why");
+    boolean aside =
+        body.truth("set_aside").orElseThrow(() -> Body.invalid("refused.field_set_aside"));
+    String name = ctx.pathParam("name");
+    long id = id(ctx.pathParam("id"));
+    desk.arrows().decideWeighing(name, id, aside, body.optionalText("why").orElse(""), "page");
+    ctx.json(Map.of("name", name, "id", id, "counts", !aside));
+  }
+
+  private static long id(String text) {
+    if (!text.matches("\\d{1,18}")) {
+      throw Body.invalid("refused.weighing_id", text);
+    }
+    return Long.parseLong(text);
+  }
+
+  private static ArrowDesk.Measures measures(Body body) {
+    return new ArrowDesk.Measures(
+        body.number("mass_gr") * KILOGRAMS_PER_GRAIN,
+        body.scaled("length_in", METRES_PER_INCH),
+        body.scaled("diameter_in", METRES_PER_INCH),
+        body.optionalText("point"),
+        body.optionalText("note"));
+  }
+}

@@ -1,0 +1,130 @@
+package castwell.web.http.api;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+
+import castwell.analysis.bow.ForceDrawCurve.Point;
+import castwell.capture.command.BowDesk;
+import castwell.capture.command.Desk;
+import castwell.capture.store.Rack.Measures;
+import castwell.capture.store.Store;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+
+/** Bows with their states. */
+public final class BowsApi {
+  private static final String[] STATE = {
+    "state_on",
+    "draw_weight_lb",
+    "draw_length_in",
+    "nock_to_nock_in",
+    "string_follow_in",
+    "brace_height_in",
+    "mass_lb",
+    "wood",
+    "tip_width_mm",
+    "string_mass_gr",
+    "done"
+  };
+
+  private final Store store;
+  private final Desk desk;
+  private final Views views;
+  private final Clock clock;
+  private final ZoneId zone;
+
+  public BowsApi(Store store, Desk desk, Views views, Clock clock, ZoneId zone) {
+    this.store = store;
+    this.desk = desk;
+    this.views = views;
+    this.clock = clock;
+    this.zone = zone;
+  }
+
+  public void route(JavalinConfig config) {
+    config.routes.get(
+        "/api/bows", ctx -> ctx.json(store.read(t -> views.bows(t, clock.instant()))));
+    config.routes.post("/api/bows", this::addBow);
+    config.routes.post("/api/bows/{name}/states", this::addState);
+    config.routes.get("/api/bows/{name}/force-draw", this::forceDraw);
+    config.routes.post("/api/bows/{name}/force-draw", this::addForceDraw);
+    config.routes.post(
+        "/api/bows/{name}/retired",
+        ctx -> NamedThings.retire(ctx, (name, yes) -> desk.bows().retire(name, yes, "page")));
+  }
+
+  private void addBow(Context ctx) {
+    Body body = NamedThings.fresh(ctx, STATE);
+    String name = body.text("name");
+    desk.bows().add(name, state(body));
+    NamedThings.created(ctx, name);
+  }
+
+  private void addState(Context ctx) {
+    Body body = Body.of(ctx, STATE);
+    String name = ctx.pathParam("name");
+    desk.bows().addState(name, state(body));
+    NamedThings.created(ctx, name);
+  }
+
+  private void forceDraw(Context ctx) {
+    String name = ctx.pathParam("name");
+    ctx.json(
+        store.read(
+            t -> {
+              var bow = BowDesk.bow(t, name);
+              Instant at = at(ctx.queryParam("state_on"));
+              return t.rack()
+                  .state(bow.id(), at)
+                  .map(
+                      state -> views.forceDraw(state, t.forceDraws().last(bow.id(), state.since())))
+                  .orElseThrow();
+            }));
+  }
+
+  private void addForceDraw(Context ctx) {
+    Body body = Body.of(ctx, "state_on", "points");
+    String name = ctx.pathParam("name");
+    List<Point> points =
+        body.objects("points", "draw_length_in", "draw_force_lb", "let_down_lb").stream()
+            .map(
+                point ->
+                    new Point(
+                        point.number("draw_length_in") * METRES_PER_INCH,
+                        point.number("draw_force_lb") * NEWTONS_PER_POUND,
+                        point.scaled("let_down_lb", NEWTONS_PER_POUND)))
+            .toList();
+    desk.bows().addForceDraw(name, since(body), points, "page");
+    NamedThings.created(ctx, name);
+  }
+
+  private BowDesk.State state(Body body) {
+    return new BowDesk.State(
+        since(body),
+        body.number("draw_weight_lb") * NEWTONS_PER_POUND,
+        body.number("draw_length_in") * METRES_PER_INCH,
+        new Measures(
+            body.scaled("nock_to_nock_in", METRES_PER_INCH),
+            body.scaled("string_follow_in", METRES_PER_INCH),
+            body.scaled("brace_height_in", METRES_PER_INCH),
+            body.scaled("mass_lb", KILOGRAMS_PER_POUND),
+            body.optionalText("wood"),
+            body.scaled("tip_width_mm", 1e-3),
+            body.scaled("string_mass_gr", KILOGRAMS_PER_GRAIN)),
+        body.optionalText("done").orElse(""));
+  }
+
+  private Instant since(Body body) {
+    return at(body.optionalText("state_on").orElse(null));
+  }
+
+  private Instant at(String date) {
+    return date == null ? clock.instant() : Dates.instant("state_on", date, zone);
+  }
+}

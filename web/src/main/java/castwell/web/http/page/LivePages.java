@@ -1,0 +1,42 @@
+package castwell.web.http.page;
+
+import castwell.web.text.Texts;
+import castwell.web.workbench.Printing;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.config.JavalinConfig;
+
+/** The pages that scripts fill in, and what the scripts say. */
+public final class LivePages {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final String HTML = "text/html; charset=utf-8";
+  private static final String SCRIPT = "text/javascript; charset=utf-8";
+  private static final String SAID_BY_SCRIPTS = "live.";
+
+  private final Printing printing = new Printing();
+  private final Texts texts = Texts.chosen();
+
+  public void route(JavalinConfig config) {
+    serve(config, "/", page("range"));
+    serve(config, "/gates.html", page("gates"));
+    serve(config, "/enter", page("enter"));
+    serve(config, "/texts.js", new Unchanging(SCRIPT, module()));
+  }
+
+  private Unchanging page(String template) {
+    return new Unchanging(HTML, printing.html(template, texts));
+  }
+
+  private String module() {
+    try {
+      return "export default " + JSON.writeValueAsString(texts.all(SAID_BY_SCRIPTS)) + ";\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void serve(JavalinConfig config, String path, Unchanging what) {
+    config.routes.get(path, what::answer);
+    config.routes.head(path, what::answer);
+  }
+}

@@ -1,0 +1,146 @@
+package castwell.web.http.page;
+
+import castwell.analysis.speed.Calibration;
+import castwell.capture.command.Desk;
+import castwell.capture.command.Refused;
+import castwell.capture.daemon.Capture;
+import castwell.capture.station.LinkState;
+import castwell.capture.store.Store;
+import castwell.capture.store.Transaction;
+import castwell.web.http.guard.Gatekeeper;
+import castwell.web.http.problem.Problems;
+import castwell.web.settings.Version;
+import castwell.web.text.Speech;
+import castwell.web.text.Texts;
+import castwell.web.unit.UnitSystem;
+import castwell.web.workbench.ArrowsPage;
+import castwell.web.workbench.Asked;
+import castwell.web.workbench.BowPage;
+import castwell.web.workbench.CalibrationPage;
+import castwell.web.workbench.CardPage;
+import castwell.web.workbench.DataPage;
+import castwell.web.workbench.Frame;
+import castwell.web.workbench.GatesTrial;
+import castwell.web.workbench.Page;
+import castwell.web.workbench.PlanPage;
+import castwell.web.workbench.Printing;
+import castwell.web.workbench.RackPage;
+import castwell.web.workbench.ReachPage;
+import castwell.web.workbench.ReworkPage;
+import castwell.web.workbench.SessionPage;
+import castwell.web.workbench.SessionsPage;
+import castwell.web.workbench.TroublePage;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The pages that look into the store, each made of one reading of it. */
+public final class WorkbenchPages {
+  private static final String UNITS = "castwell-units";
+
+  private final Printing printing = new Printing();
+  private final Texts texts = Texts.chosen();
+  private final Store store;
+  private final Clock clock;
+  private final ZoneId zone;
+  private final Desk desk;
+  private final Capture capture;
+  private final Gatekeeper gate;
+  private final boolean rehearsal;
+
+  public WorkbenchPages(
+      Store store,
+      Clock clock,
+      ZoneId zone,
+      Desk desk,
+      Capture capture,
+      Gatekeeper gate,
+      boolean rehearsal) {
+    this.store = store;
+    this.clock = clock;
+    this.zone = zone;
+    this.desk = desk;
+    this.capture = capture;
+    this.gate = gate;
+    this.rehearsal = rehearsal;
+  }
+
+  public void route(JavalinConfig config) {
+    page(config, "/rack", RackPage::of);
+    page(config, "/bows/{name}", BowPage::of);
+    page(config, "/bows/{name}/speed", BowPage::speed);
+    page(config, "/bows/{name}/card", CardPage::of);
+    page(config, "/arrows", ArrowsPage::of);
+    page(config, "/sessions", SessionsPage::of);
+    page(config, "/sessions/{name}", asked -> SessionPage.of(asked, trial()));
+    page(config, "/rework", ReworkPage::of);
+    page(config, "/reach", ReachPage::of);
+    page(config, "/plan", PlanPage::of);
+    page(config, "/calibration", CalibrationPage::of);
+    page(config, "/data", DataPage::of);
+  }
+
+  private GatesTrial.Desk trial() {
+    return new GatesTrial.Desk() {
+      @Override
+      public <T> T tryOut(
+          String station,
+          Instant from,
+          Optional<Instant> to,
+          Calibration gates,
+          Function<Transaction, T> look) {
+        return desk.tryCalibration(station, from, to, gates, look);
+      }
+    };
+  }
+
+  private void page(JavalinConfig config, String path, Function<Asked, Page> maker) {
+    config.routes.get(
+        path,
+        ctx -> {
+          ctx.header("Cache-Control", "no-cache");
+          ctx.html(store.read(t -> html(ctx, t, maker)));
+        });
+  }
+
+  private String html(Context ctx, Transaction t, Function<Asked, Page> maker) {
+    Speech speech = new Speech(texts, units(ctx));
+    Page page = page(ctx, maker, asked(ctx, t, speech));
+    Frame frame =
+        new Frame(
+            page.room(),
+            page.title(),
+            t.feed().last(),
+            gate.mayChange(ctx),
+            rehearsal,
+            Version.TEXT,
+            speech);
+    return printing.html(page, frame);
+  }
+
+  private Asked asked(Context ctx, Transaction t, Speech speech) {
+    List<String> stations = capture.links().stream().map(LinkState::station).toList();
+    return new Asked(
+        t, speech, zone, clock.instant(), stations, ctx.pathParamMap(), ctx.queryParamMap());
+  }
+
+  /** What can't be shown is told on a page as well. */
+  private static Page page(Context ctx, Function<Asked, Page> maker, Asked asked) {
+    try {
+      return maker.apply(asked);
+    } catch (Refused refused) {
+      ctx.status(Problems.status(refused));
+      return TroublePage.of(asked, asked.speech().say(refused.phrase()));
+    }
+  }
+
+  /** The browser keeps what its person chose. */
+  private static UnitSystem units(Context ctx) {
+    return Optional.ofNullable(ctx.cookie(UNITS)).flatMap(UnitSystem::of).orElse(UnitSystem.TRADE);
+  }
+}

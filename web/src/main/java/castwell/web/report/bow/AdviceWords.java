@@ -1,0 +1,36 @@
+package castwell.web.report.bow;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+
+import castwell.analysis.bow.Advice;
+import castwell.analysis.bow.Advice.Count;
+import castwell.analysis.bow.Advice.Figure;
+import castwell.analysis.bow.Advice.Mass;
+import castwell.analysis.bow.Advice.Probability;
+import castwell.web.report.Saying;
+import castwell.web.report.Trade;
+import java.util.List;
+
+/** What to shoot next, in words. */
+public final class AdviceWords {
+  private AdviceWords() {}
+
+  public static List<String> of(List<Advice> advice, Saying saying) {
+    return advice.stream().map(one -> of(one, saying)).toList();
+  }
+
+  private static String of(Advice advice, Saying saying) {
+    Object[] figures = advice.figures().stream().map(figure -> shown(figure, saying)).toArray();
+    return saying.say("report.advice." + advice.code(), figures);
+  }
+
+  private static String shown(Figure figure, Saying saying) {
+    if (figure instanceof Mass mass) {
+      return saying.plain(ARROW_MASS, 0, mass.kg());
+    }
+    if (figure instanceof Count count) {
+      return String.valueOf(count.n());
+    }
+    return Trade.p(((Probability) figure).p());
+  }
+}

@@ -1,0 +1,182 @@
+package castwell.web.report.bow;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.analysis.unit.Units.METRES_PER_INCH;
+import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DRAW_LENGTH;
+import static castwell.web.unit.Dimension.FORCE;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.Cast;
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.uncertainty.Kind;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import castwell.analysis.unit.Units;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Transaction;
+import castwell.web.report.CellRows;
+import castwell.web.report.Fields;
+import castwell.web.report.Report;
+import castwell.web.report.ReportRequest;
+import castwell.web.report.ReportTable;
+import castwell.web.report.ReportText;
+import castwell.web.report.Saying;
+import castwell.web.report.Shelf;
+import castwell.web.report.Strays;
+import castwell.web.report.Trade;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** One bow in one state: what it does to arrows, and why. */
+public final class BowReport {
+  private static final Saying SAYING = Saying.TRADE;
+
+  private final Shelf shelf;
+  private final Rack.Named bow;
+  private final Shelf.Stand stand;
+  private final BowStudy study;
+  private final List<Cell> shot;
+  private final BowCells cells;
+  private final Optional<VirtualMass> model;
+  private final FitRows fits;
+
+  private BowReport(
+      Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
+    this.shelf = new Shelf(t, zone);
+    this.bow = shelf.bow(name);
+    this.stand = shelf.stand(state.map(on -> shelf.state(bow, on)).orElseGet(() -> shelf.now(bow)));
+    this.study = BowStudy.of(shelf, stand.state(), stand.stateName(), stand.cells(), request);
+    this.shot = stand.shot();
+    this.cells = study.cells();
+    this.model = study.model();
+    this.fits = new FitRows(cells, model);
+  }
+
+  /**
+   * @param state names the state, the one that the bow is in now otherwise
+   */
+  public static Report of(
+      Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
+    return new BowReport(t, zone, name, state, request).report();
+  }
+
+  private Report report() {
+    List<Map<String, Object>> rows = CellRows.of(shot);
+    Optional<Cast> cast = study.cast();
+    ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), shot, model);
+    List<String> advice = AdviceWords.of(study.advice(), SAYING);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(first(cast));
+    model.ifPresent(m -> sentences.add(fits.sentence(m)));
+    if (!shot.isEmpty()) {
+      sentences.addAll(advice);
+    }
+    sentences.addAll(forceDraw.sentences());
+    sentences.addAll(Strays.sentences(stand));
+    sentences.addAll(cautions());
+    Fields data =
+        new Fields()
+            .put("bow", bow.name())
+            .put("state_on", stand.stateName())
+            .put("done", stand.state().done().isEmpty() ? null : stand.state().done())
+            .put("draw_weight_lb", stand.state().drawWeightN() / NEWTONS_PER_POUND)
+            .put("draw_length_in", stand.state().drawLengthM() / METRES_PER_INCH)
+            .put(
+                "other_states",
+                shelf.states(bow).stream().filter(s -> !s.equals(stand.stateName())).toList())
+            .put("sentences", sentences)
+            .put("cells", rows)
+            .put("straight_line", fits.straightLine())
+            .put("virtual_mass", fits.virtualMass())
+            .put("energy_share", fits.shares())
+            .put("cast", cast.map(this::castRow).orElse(null))
+            .put("force_draw", forceDraw.data())
+            .put("advice", advice)
+            .put("strays", Strays.rows(stand));
+    return new Report(
+        sentences,
+        List.of(
+            new ReportTable("Cells", CellRows.COLUMNS, rows),
+            new ReportTable(
+                "Share of the energy that reaches the arrow", FitRows.SHARES, fits.shares()),
+            forceDraw.table()),
+        data.map());
+  }
+
+  private Map<String, Object> castRow(Cast cast) {
+    return casts(cast).map();
+  }
+
+  /** A cast's keys, wherever one is told. */
+  public static Fields casts(Cast cast) {
+    Quantity own = cast.speedMps().only(Kind.OWN);
+    return new Fields()
+        .put("gpp", cast.gpp())
+        .put("mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, cast.massKg()))
+        .put("speed_fps", Trade.value(METRES_PER_FOOT, own))
+        .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, own))
+        .put(
+            "ci95_with_scale_fps",
+            Trade.ci95(METRES_PER_FOOT, withoutSetUp(cast.withScaleMps(), cast.speedMps())))
+        .put("common_u_fps", Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)));
+  }
+
+  /** The scale's part without what the set-up has in common, which is told on its own. */
+  private static Quantity withoutSetUp(Quantity withScale, Quantity withoutScale) {
+    Set<Source> setUps =
+        new LinkedHashSet<>(withoutScale.only(Kind.COMMON).contributions().keySet());
+    Map<castwell.analysis.uncertainty.Source, Double> kept =
+        new LinkedHashMap<>(withScale.contributions());
+    kept.keySet().removeAll(setUps);
+    return new Quantity(withScale.value(), kept);
+  }
+
+  private String first(Optional<Cast> cast) {
+    String who =
+        SAYING.say(
+            "report.bow.who",
+            bow.name(),
+            SAYING.plain(FORCE, 1, stand.state().drawWeightN()),
+            SAYING.plain(DRAW_LENGTH, 1, stand.state().drawLengthM()),
+            stand.stateName());
+    if (cells.massesKg().length == 0) {
+      return SAYING.say("report.bow.no_shot", who);
+    }
+    return cast.map(
+            c ->
+                SAYING.say(
+                    "report.bow.cast",
+                    who,
+                    Trade.plain(c.gpp(), 0),
+                    SAYING.plain(ARROW_MASS, 0, c.massKg()),
+                    SAYING.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
+                    ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
+        .orElseGet(() -> SAYING.say("report.bow.no_cast", who));
+  }
+
+  /** The usual ones, where they apply. */
+  private List<String> cautions() {
+    List<String> cautions = new ArrayList<>();
+    Set<String> told = new LinkedHashSet<>();
+    for (Cell cell : shot) {
+      double gpp = Units.grainsPerPound(cell.massKg(), stand.state().drawWeightN());
+      if (gpp < FitAdvice.LEAST_GPP && told.add(cell.name().arrow())) {
+        cautions.add(
+            SAYING.say("report.bow.light_arrow", cell.name().arrow(), Trade.plain(gpp, 1)));
+      }
+    }
+    return cautions;
+  }
+}

@@ -1,0 +1,86 @@
+package castwell.web.report.bow;
+
+import castwell.analysis.bow.Advice;
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.Cast;
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.bow.ForceDrawCurve;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.bow.VirtualMassFit;
+import castwell.analysis.cell.CellSums;
+import castwell.capture.cell.CellLedger;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import castwell.web.report.ReportRequest;
+import castwell.web.report.Shelf;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of one bow in one state.
+ *
+ * @param states all it was in, the first first
+ * @param cells what it shot in the state looked at, strays set aside
+ * @param model the fit as quantities, with what the set-ups have in common
+ * @param cast empty where nothing tells one
+ * @param curve its force-draw curve, where one was measured
+ * @param advice what to shoot next
+ */
+public record BowStudy(
+    BowState state,
+    String stateName,
+    List<BowState> states,
+    BowCells cells,
+    Optional<VirtualMassFit> fit,
+    Optional<VirtualMass> model,
+    Optional<Cast> cast,
+    Optional<ForceDrawCurve> curve,
+    List<Advice> advice) {
+
+  /**
+   * @param stateName the state to look at; the one that the bow is in now otherwise
+   */
+  public static BowStudy of(
+      Transaction t, ZoneId zone, String bow, Optional<String> stateName, ReportRequest request) {
+    Shelf shelf = new Shelf(t, zone);
+    var named = shelf.bow(bow);
+    BowState state = stateName.map(on -> shelf.state(named, on)).orElseGet(() -> shelf.now(named));
+    String name = shelf.name(state);
+    BowCells cells = new BowCells(bow + ", " + name, shelf.ledger().of(state));
+    return of(shelf, state, name, cells, request);
+  }
+
+  /** Its cells session by session, of its last sessions in that state. */
+  public List<CellSums> sessions(Transaction t, ZoneId zone, int most) {
+    Rack.Named bow = new Rack.Named(state.bowId(), state.bow());
+    return new CellLedger(t, zone)
+        .ofBow(bow, most).stream()
+            .filter(cell -> cell.name().state().equals(stateName) && !cell.isEmpty())
+            .toList();
+  }
+
+  static BowStudy of(
+      Shelf shelf, BowState state, String stateName, BowCells cells, ReportRequest request) {
+    Optional<VirtualMass> model = cells.virtualMass();
+    Optional<Cast> cast =
+        model.map(m -> request.cast(m, state)).filter(c -> Double.isFinite(c.speedMps().value()));
+    List<ForceDrawCurve.Point> points =
+        shelf.transaction().forceDraws().last(state.bowId(), state.since());
+    Optional<ForceDrawCurve> curve =
+        points.isEmpty()
+            ? Optional.empty()
+            : Optional.of(ForceDrawCurve.of(points, state.measures().braceHeightM()));
+    return new BowStudy(
+        state,
+        stateName,
+        shelf.transaction().rack().states(state.bowId()),
+        cells,
+        cells.fit(),
+        model,
+        cast,
+        curve,
+        FitAdvice.of(cells, state.drawWeightN()));
+  }
+}

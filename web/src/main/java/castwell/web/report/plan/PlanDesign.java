@@ -1,0 +1,155 @@
+package castwell.web.report.plan;
+
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
+
+import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.compare.MassChoice;
+import castwell.analysis.compare.PooledSpread;
+import castwell.analysis.compare.ShotOrder;
+import castwell.analysis.compare.ShotOrder.Turn;
+import castwell.analysis.statistic.TPower;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import castwell.web.report.Shelf;
+import castwell.web.report.plan.PlanReport.Wish;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be shot to see what is wished for.
+ *
+ * @param bows the first is the one to be reworked
+ * @param choice of arrow masses, where they are chosen by us
+ * @param own the bow's own spread
+ * @param sdMps the spread that was reckoned with
+ * @param cells how many are compared
+ * @param exactShots of each cell, before rounding up
+ */
+public record PlanDesign(
+    Wish wish,
+    List<String> bows,
+    List<String> arrows,
+    Optional<MassChoice> choice,
+    PooledSpread own,
+    double sdMps,
+    int cells,
+    double exactShots) {
+  static final double ALPHA = 0.05;
+  static final int MOST_BLOCKS = 60;
+
+  /** So that an arrow of just 8 grains per pound is one. */
+  private static final double ROUNDING = 1e-9;
+
+  public static PlanDesign of(Transaction t, ZoneId zone, Wish wish) {
+    check(wish);
+    Shelf shelf = new Shelf(t, zone);
+    List<Rack.Named> bows = wish.bows().stream().map(shelf::bow).toList();
+    BowState state = shelf.now(bows.get(0));
+    PooledSpread own = shelf.ledger().spread(state);
+    double sd = sd(wish, own);
+    int cells = bows.size() > 1 ? 4 : 2;
+    double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());
+    Optional<MassChoice> choice =
+        wish.arrows().isEmpty() ? choice(t, shelf, state, sd, whole(needed)) : Optional.empty();
+    return new PlanDesign(
+        wish,
+        bows.stream().map(Rack.Named::name).toList(),
+        arrows(t, wish, state, choice).stream().map(Rack.Arrow::name).toList(),
+        choice,
+        own,
+        sd,
+        cells,
+        needed);
+  }
+
+  /** Of each cell. */
+  int shots() {
+    return whole(exactShots);
+  }
+
+  private static int whole(double shots) {
+    return (int) Math.ceil(shots - 1e-9);
+  }
+
+  public List<Turn> order() {
+    return ShotOrder.of(bows, arrows, Math.min(shots(), MOST_BLOCKS), wish.seed());
+  }
+
+  private static void check(Wish wish) {
+    if (!(Math.abs(wish.changeMps()) > 0)) {
+      throw Refused.of(Why.INVALID, "refused.no_change");
+    }
+    if (!(wish.power() > ALPHA && wish.power() < 1)) {
+      throw Refused.of(Why.INVALID, "refused.power", ALPHA, wish.power());
+    }
+    if (wish.sdMps().isPresent() && !(wish.sdMps().getAsDouble() > 0)) {
+      throw Refused.of(Why.INVALID, "refused.scatter");
+    }
+  }
+
+  private static double sd(Wish wish, PooledSpread own) {
+    if (wish.sdMps().isPresent()) {
+      return wish.sdMps().getAsDouble();
+    }
+    if (!(own.sdMps() > 0)) {
+      throw Refused.of(Why.INVALID, "refused.no_scatter", wish.bows().get(0));
+    }
+    return own.sdMps();
+  }
+
+  private static List<Rack.Arrow> arrows(
+      Transaction t, Wish wish, BowState state, Optional<MassChoice> chosen) {
+    List<Rack.Arrow> rack = t.rack().arrows();
+    if (!wish.arrows().isEmpty()) {
+      return wish.arrows().stream()
+          .map(
+              name ->
+                  rack.stream()
+                      .filter(arrow -> arrow.name().equalsIgnoreCase(name))
+                      .findFirst()
+                      .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_arrow", name)))
+          .toList();
+    }
+    return chosen
+        .map(
+            choice ->
+                choice.massesKg().stream()
+                    .map(
+                        kg -> rack.stream().filter(a -> a.massKg() == kg).findFirst().orElseThrow())
+                    .toList())
+        .orElseGet(() -> heavyEnough(state, rack));
+  }
+
+  private static List<Rack.Arrow> heavyEnough(BowState state, List<Rack.Arrow> rack) {
+    List<Rack.Arrow> arrows =
+        rack.stream().filter(arrow -> arrow.massKg() >= leastKg(state) * (1 - ROUNDING)).toList();
+    if (arrows.isEmpty()) {
+      throw Refused.of(Why.INVALID, "refused.no_heavy_arrow", state.bow());
+    }
+    return arrows;
+  }
+
+  private static double leastKg(BowState state) {
+    return FitAdvice.LEAST_GPP * KILOGRAMS_PER_NEWTON_OF_ONE_GPP * state.drawWeightN();
+  }
+
+  private static Optional<MassChoice> choice(
+      Transaction t, Shelf shelf, BowState state, double sd, int shots) {
+    return new BowCells(state.bow(), shelf.ledger().of(state))
+        .virtualMass()
+        .flatMap(
+            m ->
+                MassChoice.of(
+                    t.rack().arrows().stream().map(Rack.Arrow::massKg).toList(),
+                    leastKg(state),
+                    m.energyJ().value(),
+                    Math.max(0, m.virtualMassKg().value()),
+                    sd,
+                    shots));
+  }
+}

@@ -1,0 +1,167 @@
+package castwell.web.report.plan;
+
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.compare.ShotOrder.Turn;
+import castwell.capture.store.Transaction;
+import castwell.web.report.Fields;
+import castwell.web.report.Report;
+import castwell.web.report.ReportColumn;
+import castwell.web.report.ReportTable;
+import castwell.web.report.Saying;
+import castwell.web.report.Trade;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** How many shots see a change, with which arrows, in which order. */
+public final class PlanReport {
+  private static final List<ReportColumn> COLUMNS =
+      List.of(
+          new ReportColumn("turn", "turn", 0),
+          new ReportColumn("block", "block", 0),
+          ReportColumn.text("bow", "bow"),
+          ReportColumn.text("arrow", "arrow"));
+
+  /**
+   * What is planned.
+   *
+   * @param bows the first is the one to be reworked, the others are its controls
+   * @param changeMps that should be seen
+   * @param power how surely, between 0.05 and 1
+   * @param sdMps one shot's scatter; from the bow's own shots where it isn't given
+   * @param arrows by name; chosen by us where there are none
+   * @param seed of the order
+   */
+  public record Wish(
+      List<String> bows,
+      double changeMps,
+      double power,
+      OptionalDouble sdMps,
+      List<String> arrows,
+      long seed) {
+
+    /** As asked for in trade units, with what is usual where nothing is said. */
+    public static Wish of(
+        String bow,
+        List<String> controls,
+        OptionalDouble changeFps,
+        OptionalDouble power,
+        OptionalDouble sdFps,
+        List<String> arrows,
+        OptionalDouble seed) {
+      List<String> bows = new ArrayList<>(List.of(bow));
+      bows.addAll(controls);
+      return new Wish(
+          bows,
+          changeFps.orElse(2) * METRES_PER_FOOT,
+          power.orElse(0.8),
+          sdFps.isPresent()
+              ? OptionalDouble.of(sdFps.getAsDouble() * METRES_PER_FOOT)
+              : OptionalDouble.empty(),
+          arrows,
+          (long) seed.orElse(1));
+    }
+  }
+
+  private final Saying saying;
+  private final PlanDesign design;
+  private final Wish wish;
+
+  private PlanReport(PlanDesign design, Saying saying) {
+    this.saying = saying;
+    this.design = design;
+    this.wish = design.wish();
+  }
+
+  public static Report of(Transaction t, ZoneId zone, Wish wish) {
+    return of(PlanDesign.of(t, zone, wish));
+  }
+
+  public static Report of(PlanDesign design) {
+    return of(design, Saying.TRADE);
+  }
+
+  public static Report of(PlanDesign design, Saying saying) {
+    return new PlanReport(design, saying).report();
+  }
+
+  private Report report() {
+    List<Map<String, Object>> rows = rows(design.order());
+    List<String> sentences = sentences();
+    return new Report(
+        sentences,
+        List.of(new ReportTable("Order", COLUMNS, rows)),
+        new Fields()
+            .put("sentences", sentences)
+            .put("shots_per_cell", design.shots())
+            .put("shots_per_cell_exact", design.exactShots())
+            .put("cells_compared", design.cells())
+            .put("change_fps", wish.changeMps() / METRES_PER_FOOT)
+            .put("power", wish.power())
+            .put("alpha", PlanDesign.ALPHA)
+            .put("sd_fps", design.sdMps() / METRES_PER_FOOT)
+            .put(
+                "sd_degrees_of_freedom",
+                wish.sdMps().isPresent() ? null : design.own().degreesOfFreedom())
+            .put("bows", design.bows())
+            .put("arrows", design.arrows())
+            .put("seed", wish.seed())
+            .put("order", rows)
+            .map());
+  }
+
+  private static List<Map<String, Object>> rows(List<Turn> order) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Turn turn : order) {
+      rows.add(
+          new Fields()
+              .put("turn", rows.size() + 1)
+              .put("block", turn.block())
+              .put("bow", turn.bow())
+              .put("arrow", turn.arrow())
+              .map());
+    }
+    return rows;
+  }
+
+  private List<String> sentences() {
+    int shots = design.shots();
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        saying.say(
+            design.cells() == 4 ? "report.plan.shots_with_control" : "report.plan.shots",
+            saying.plain(SPEED, 1, Math.abs(wish.changeMps())),
+            Trade.plain(100 * wish.power(), 0),
+            shots));
+    sentences.add(
+        wish.sdMps().isPresent()
+            ? saying.say("report.plan.scatter", saying.plain(SPEED, 2, design.sdMps()))
+            : saying.say(
+                "report.plan.scatter_own",
+                saying.plain(SPEED, 2, design.sdMps()),
+                design.own().degreesOfFreedom()));
+    if (design.cells() == 2) {
+      sentences.add(saying.say("report.plan.no_control"));
+    }
+    design
+        .choice()
+        .ifPresent(
+            c ->
+                sentences.add(
+                    saying.say(
+                        "report.plan.precision",
+                        String.join(", ", design.arrows()),
+                        saying.plain(ENERGY, 1, c.precision().energySe()),
+                        saying.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
+    if (shots > PlanDesign.MOST_BLOCKS) {
+      sentences.add(saying.say("report.plan.order_cut", PlanDesign.MOST_BLOCKS));
+    }
+    return sentences;
+  }
+}

@@ -1,0 +1,151 @@
+package castwell.web.report.reach;
+
+import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
+import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
+import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
+import static castwell.web.unit.Dimension.ENERGY;
+import static castwell.web.unit.Dimension.MOMENTUM;
+
+import castwell.analysis.bow.Reach;
+import castwell.analysis.bow.Target;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.store.Transaction;
+import castwell.web.report.Fields;
+import castwell.web.report.Report;
+import castwell.web.report.ReportColumn;
+import castwell.web.report.ReportTable;
+import castwell.web.report.Saying;
+import castwell.web.report.Trade;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The least arrow for every bow that carries what served before. */
+public final class ReachReport {
+  private static final List<ReportColumn> BOWS =
+      List.of(
+          ReportColumn.text("bow", "bow"),
+          ReportColumn.text("verdict", "reaches it"),
+          new ReportColumn("mass_gr", "least mass gr", 0),
+          new ReportColumn("ci95_gr", "95 % gr", 0),
+          new ReportColumn("grains_per_pound", "gr/lb", 1));
+
+  /** What an arrow should carry: typed, or what a bow gives an arrow. */
+  public sealed interface Wanted {
+    /**
+     * In trade units, one of them given.
+     *
+     * @throws Refused otherwise
+     */
+    static Wanted of(
+        Optional<Double> momentumSlugFps,
+        Optional<Double> energyFtlbf,
+        Optional<String> likeBow,
+        Optional<String> likeArrow,
+        Yardstick yardstick) {
+      boolean like = likeBow.isPresent() || likeArrow.isPresent();
+      long ways =
+          Stream.of(momentumSlugFps.isPresent(), energyFtlbf.isPresent(), like)
+              .filter(way -> way)
+              .count();
+      if (ways != 1 || likeBow.isPresent() != likeArrow.isPresent()) {
+        throw Refused.of(Why.INVALID, "refused.reach_what");
+      }
+      if (like) {
+        return new Like(likeBow.get(), likeArrow.get(), yardstick);
+      }
+      double number = momentumSlugFps.or(() -> energyFtlbf).orElseThrow();
+      if (!(number > 0 && Double.isFinite(number))) {
+        throw Refused.of(Why.INVALID, "refused.reach_above", number);
+      }
+      return momentumSlugFps.isPresent()
+          ? new Momentum(number * NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND)
+          : new KineticEnergy(number * JOULES_PER_FOOT_POUND);
+    }
+  }
+
+  public record KineticEnergy(double joules) implements Wanted {}
+
+  public record Momentum(double newtonSeconds) implements Wanted {}
+
+  public record Like(String bow, String arrow, Yardstick yardstick) implements Wanted {}
+
+  private final Reached reached;
+
+  private ReachReport(Reached reached) {
+    this.reached = reached;
+  }
+
+  public static Report of(Transaction t, ZoneId zone, Wanted wanted) {
+    return new ReachReport(Reached.of(t, zone, wanted)).report();
+  }
+
+  private Report report() {
+    List<Map<String, Object>> rows = reached.bows().stream().map(ReachReport::row).toList();
+    List<String> sentences = sentences(reached, Saying.TRADE);
+    return new Report(
+        sentences,
+        List.of(new ReportTable("Least arrow", BOWS, rows)),
+        new Fields()
+            .put("sentences", sentences)
+            .put("target", target(reached.target()))
+            .put("reach", rows)
+            .put("left_out", reached.unknown())
+            .map());
+  }
+
+  private static Map<String, Object> row(Reached.Bow bow) {
+    Reach reach = bow.reach();
+    Double grains =
+        reach.massKg().isPresent()
+            ? Trade.in(KILOGRAMS_PER_GRAIN, reach.massKg().getAsDouble())
+            : null;
+    Double gpp = bow.gpp().isPresent() ? (Double) bow.gpp().getAsDouble() : null;
+    return new Fields()
+        .put("bow", bow.state().bow())
+        .put("verdict", bow.verdict().words(Saying.TRADE))
+        .put("mass_gr", grains)
+        .put("ci95_gr", Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()))
+        .put("grains_per_pound", gpp)
+        .map();
+  }
+
+  private static Map<String, Object> target(Target target) {
+    boolean energy = target instanceof Target.KineticEnergy;
+    double unit = energy ? JOULES_PER_FOOT_POUND : NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
+    return new Fields()
+        .put("yardstick", energy ? "energy" : "momentum")
+        .put("unit", energy ? "ft lbf" : "slug ft/s")
+        .put("value", Trade.value(unit, target.wanted()))
+        .put("ci95", Trade.ci95(unit, target.wanted()))
+        .map();
+  }
+
+  static List<String> sentences(Reached reached, Saying saying) {
+    Wanted wanted = reached.wanted();
+    Target target = reached.target();
+    List<String> unknown = reached.unknown();
+    List<String> sentences = new ArrayList<>();
+    boolean energy = target instanceof Target.KineticEnergy;
+    String what =
+        energy
+            ? saying.said(ENERGY, 1, target.wanted())
+            : saying.said(MOMENTUM, 3, target.wanted());
+    long reaching = reached.bows().stream().filter(bow -> bow.verdict().isYes()).count();
+    String key = "report.reach." + (energy ? "energy" : "momentum");
+    sentences.add(
+        wanted instanceof Like like
+            ? saying.say(
+                key + "_like", reaching, reached.bows().size(), what, like.bow(), like.arrow())
+            : saying.say(key, reaching, reached.bows().size(), what));
+    if (!unknown.isEmpty()) {
+      sentences.add(saying.say("report.reach.unknown", String.join(", ", unknown)));
+    }
+    sentences.add(saying.say("report.reach.check_rules"));
+    return sentences;
+  }
+}

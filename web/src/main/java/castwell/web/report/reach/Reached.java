@@ -1,0 +1,112 @@
+package castwell.web.report.reach;
+
+import castwell.analysis.bow.FitAdvice;
+import castwell.analysis.bow.Reach;
+import castwell.analysis.bow.Target;
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.cell.CellSummary;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.unit.Units;
+import castwell.capture.command.Refused;
+import castwell.capture.command.Refused.Why;
+import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import castwell.web.report.Saying;
+import castwell.web.report.Shelf;
+import castwell.web.report.Trade;
+import castwell.web.report.reach.ReachReport.KineticEnergy;
+import castwell.web.report.reach.ReachReport.Like;
+import castwell.web.report.reach.ReachReport.Momentum;
+import castwell.web.report.reach.ReachReport.Wanted;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What every bow needs to reach what is wanted.
+ *
+ * @param bows those that a curve tells of
+ * @param unknown the names of the others
+ */
+public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String> unknown) {
+  /** No arrow that one would shoot. */
+  private static final double HEAVY_GPP = 20;
+
+  /** One bow as it is now, with the least arrow. */
+  public record Bow(BowState state, VirtualMass model, Reach reach) {
+
+    /** Of the least arrow; empty where none reaches it. */
+    public OptionalDouble gpp() {
+      return reach.massKg().isPresent()
+          ? OptionalDouble.of(
+              Units.grainsPerPound(reach.massKg().getAsDouble(), state.drawWeightN()))
+          : OptionalDouble.empty();
+    }
+
+    public Verdict verdict() {
+      if (reach.massKg().isEmpty()) {
+        return Double.isInfinite(reach.intervalKg().low()) ? Verdict.NEVER : Verdict.NEVER_UNSURE;
+      }
+      if (Double.isInfinite(reach.intervalKg().high())) {
+        return Verdict.PERHAPS_NEVER;
+      }
+      double gpp = gpp().orElseThrow();
+      if (gpp > HEAVY_GPP) {
+        return Verdict.ONLY_HEAVY;
+      }
+      return gpp < FitAdvice.LEAST_GPP ? Verdict.YES_LIGHT : Verdict.YES;
+    }
+  }
+
+  public static Reached of(Transaction t, ZoneId zone, Wanted wanted) {
+    Shelf shelf = new Shelf(t, zone);
+    Target target = target(shelf, wanted);
+    List<Bow> bows = new ArrayList<>();
+    List<String> unknown = new ArrayList<>();
+    for (Shelf.Now bow : shelf.now()) {
+      bow.cells()
+          .virtualMass()
+          .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
+          .ifPresentOrElse(
+              model ->
+                  bows.add(new Bow(bow.state(), model, Reach.of(model, target, Trade.COVERAGE))),
+              () -> unknown.add(bow.state().bow()));
+    }
+    return new Reached(wanted, target, List.copyOf(bows), List.copyOf(unknown));
+  }
+
+  /** The answer first, the caution last. */
+  public List<String> sentences(Saying saying) {
+    return ReachReport.sentences(this, saying);
+  }
+
+  private static Target target(Shelf shelf, Wanted wanted) {
+    if (wanted instanceof KineticEnergy energy) {
+      return new Target.KineticEnergy(Quantity.exact(energy.joules()));
+    }
+    if (wanted instanceof Momentum momentum) {
+      return new Target.Momentum(Quantity.exact(momentum.newtonSeconds()));
+    }
+    Like like = (Like) wanted;
+    CellSummary shot = shot(shelf, like);
+    return like.yardstick() == Yardstick.energy
+        ? new Target.KineticEnergy(shot.kineticEnergyJ())
+        : new Target.Momentum(shot.momentumNs());
+  }
+
+  /** The bow's shots with that arrow as it is now. */
+  private static CellSummary shot(Shelf shelf, Like like) {
+    Rack.Named bow = shelf.bow(like.bow());
+    String state = shelf.name(shelf.now(bow));
+    return shelf.ledger().ofBow(bow, Integer.MAX_VALUE).stream()
+        .filter(cell -> cell.name().state().equals(state))
+        .filter(cell -> cell.name().arrow().equalsIgnoreCase(like.arrow()))
+        .filter(cell -> cell.n() > 1)
+        .reduce((first, second) -> second)
+        .map(CellSummary::of)
+        .orElseThrow(
+            () -> Refused.of(Why.NOT_FOUND, "refused.not_shot_twice", bow.name(), like.arrow()));
+  }
+}

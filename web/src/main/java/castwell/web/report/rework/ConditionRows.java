@@ -1,0 +1,92 @@
+package castwell.web.report.rework;
+
+import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.DISTANCE;
+import static castwell.web.unit.Dimension.FORCE;
+
+import castwell.analysis.bow.VirtualMass;
+import castwell.analysis.cell.Cell;
+import castwell.analysis.compare.Conditions;
+import castwell.analysis.compare.Conditions.Difference;
+import castwell.analysis.compare.Conditions.What;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Weather.Air;
+import castwell.web.report.Fields;
+import castwell.web.report.Saying;
+import castwell.web.report.Shelf;
+import castwell.web.report.Trade;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What else differed between two days of a bow. */
+final class ConditionRows {
+  private ConditionRows() {}
+
+  static List<Map<String, Object>> of(Shelf shelf, Reworked reworked, Saying saying) {
+    Day before = reworked.bow().before();
+    Day after = reworked.bow().after();
+    BowState stateBefore = reworked.bow().stateBefore();
+    BowState stateAfter = reworked.bow().stateAfter();
+    Optional<VirtualMass> model = before.bowCells().virtualMass();
+    List<Map<String, Object>> rows = new ArrayList<>();
+    double drawn = stateAfter.drawWeightN() - stateBefore.drawWeightN();
+    if (drawn != 0) {
+      rows.add(
+          row(
+              "draw weight",
+              saying.say("report.rework.draw_weight", saying.plain(FORCE, 1, drawn)),
+              OptionalDouble.empty()));
+    }
+    double massKg = before.cells().stream().mapToDouble(Cell::massKg).average().orElseThrow();
+    if (model.isPresent()) {
+      conditions(shelf, after, stateAfter)
+          .since(conditions(shelf, before, stateBefore), massKg, model.get())
+          .forEach(difference -> rows.add(row(difference, saying)));
+    }
+    return rows;
+  }
+
+  private static Conditions conditions(Shelf shelf, Day day, BowState state) {
+    String session = day.sessions().iterator().next();
+    Air air = shelf.transaction().weather().ofSession(session);
+    OptionalDouble gates = shelf.transaction().sessions().gatesFromBowM(session);
+    return new Conditions(
+        gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
+  }
+
+  private static Map<String, Object> row(Difference difference, Saying saying) {
+    String what = difference.what().name().toLowerCase(Locale.ROOT);
+    String key = "report.rework." + what;
+    if (difference.by().isEmpty()) {
+      return row(what, saying.say(key + "_unknown"), OptionalDouble.empty());
+    }
+    double by = difference.by().getAsDouble();
+    String words =
+        saying.say(
+            key + (by > 0 ? "_more" : "_less"),
+            amount(difference.what(), Math.abs(by), saying),
+            String.format(Locale.ROOT, "%+.1f", 100 * difference.relativeSpeed().getAsDouble()));
+    return row(what, words, difference.relativeSpeed());
+  }
+
+  private static String amount(What what, double by, Saying saying) {
+    return switch (what) {
+      case GATES -> saying.plain(DISTANCE, 2, by);
+      case TEMPERATURE, MOISTURE -> Trade.plain(by, 1);
+      case STRING -> saying.plain(ARROW_MASS, 0, by);
+    };
+  }
+
+  private static Map<String, Object> row(String what, String sentence, OptionalDouble relative) {
+    return new Fields()
+        .put("what", what)
+        .put("sentence", sentence)
+        .put(
+            "effect_percent", relative.isPresent() ? (Double) (100 * relative.getAsDouble()) : null)
+        .map();
+  }
+}

@@ -1,0 +1,54 @@
+package castwell.web.report.rework;
+
+import castwell.analysis.compare.Change;
+import castwell.analysis.compare.Conclusion;
+import castwell.analysis.compare.Control;
+import castwell.analysis.compare.WhatMoved;
+import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
+import castwell.web.report.ReportRequest;
+import castwell.web.report.Saying;
+import castwell.web.report.Shelf;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What came of a rework.
+ *
+ * @param controls the names of the bows that were left as they were
+ * @param change of the bow itself, with the same arrows
+ * @param others the controls' changes
+ * @param effect what is left of it without the day, in m/s
+ * @param sameGpp the change of cast at the same grains per pound, likewise; empty without curves
+ */
+public record Reworked(
+    Pair bow,
+    List<String> controls,
+    Change change,
+    List<Change> others,
+    Control control,
+    Quantity effect,
+    Optional<Quantity> sameGpp,
+    Optional<WhatMoved> moved) {
+
+  /** One bow on both days. */
+  public record Pair(Day before, Day after, BowState stateBefore, BowState stateAfter) {}
+
+  public static Reworked of(
+      Transaction t, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
+    return new ReworkStudy(new Shelf(t, zone), zone, question, request).reworked();
+  }
+
+  /** The answer, then what it can't rule out. */
+  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request, Saying saying) {
+    var conditions = ConditionRows.of(new Shelf(t, zone), this, saying);
+    return ReworkWords.of(this, request.gpp(), conditions, saying);
+  }
+
+  /** With all its uncertainty. */
+  public Conclusion conclusion() {
+    return Conclusion.of(effect);
+  }
+}
