@@ -1,6 +1,6 @@
 package castwell.web;
 
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
@@ -28,10 +28,10 @@ import java.util.Optional;
 /** The real daemon over a data folder, in this process, at a port of its own. */
 final class Served implements AutoCloseable {
   private final Daemon daemon;
-  private final Desk desk;
+  private final Commands desk;
   private final Running running;
 
-  private Served(Daemon daemon, Desk desk, Running running) {
+  private Served(Daemon daemon, Commands desk, Running running) {
     this.daemon = daemon;
     this.desk = desk;
     this.running = running;
@@ -151,7 +151,7 @@ final class Served implements AutoCloseable {
   }
 
   /** Speaks to the same announcer as the page's API does. */
-  Desk desk() {
+  Commands desk() {
     return desk;
   }
 

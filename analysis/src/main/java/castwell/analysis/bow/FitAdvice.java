@@ -33,10 +33,10 @@ public final class FitAdvice {
   private static final double MISSES = 0.05;
   private static final double SHOTS = 5;
 
-  private final BowCells bow;
+  private final BowSums bow;
   private final double gpp;
 
-  private FitAdvice(BowCells bow, double drawWeightN) {
+  private FitAdvice(BowSums bow, double drawWeightN) {
     this.bow = bow;
     this.gpp = drawWeightN * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
   }
@@ -46,7 +46,7 @@ public final class FitAdvice {
    *
    * @param drawWeightN above 0: no arrow below {@link #LEAST_GPP} of it is asked for
    */
-  public static List<Advice> of(BowCells bow, double drawWeightN) {
+  public static List<Advice> of(BowSums bow, double drawWeightN) {
     return new FitAdvice(bow, drawWeightN).advice();
   }
 

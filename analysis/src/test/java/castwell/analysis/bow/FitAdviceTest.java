@@ -56,7 +56,7 @@ class FitAdviceTest {
   }
 
   private static List<Advice> advice(Cell... cells) {
-    return FitAdvice.of(BowCells.of("bow", List.of(cells)), DRAW_WEIGHT_N);
+    return FitAdvice.of(BowSums.of("bow", List.of(cells)), DRAW_WEIGHT_N);
   }
 
   private static double grains(double kg) {
@@ -170,8 +170,8 @@ class FitAdviceTest {
   /** The same covariance that the fit itself gives, once shot. */
   @Test
   void theDesignsPrecisionIsTheFits() {
-    BowCells bow =
-        BowCells.of("bow", List.of(cell(350, 6, .5, 0), cell(500, 4, .5, 0), cell(700, 5, .5, 0)));
+    BowSums bow =
+        BowSums.of("bow", List.of(cell(350, 6, .5, 0), cell(500, 4, .5, 0), cell(700, 5, .5, 0)));
     VirtualMassFit fit = bow.fit().orElseThrow();
 
     DesignPrecision design =
@@ -199,8 +199,8 @@ class FitAdviceTest {
   /** By F: nothing is ruled out where the speeds could be all alike; the outline stays finite. */
   @Test
   void aRegionWithoutAnEndIsCutAndSaysSo() {
-    BowCells bow =
-        BowCells.of("bow", List.of(exactly(480, 4, 3), exactly(500, 4, 3), exactly(520, 4, 3)));
+    BowSums bow =
+        BowSums.of("bow", List.of(exactly(480, 4, 3), exactly(500, 4, 3), exactly(520, 4, 3)));
 
     JointRegion region = JointRegion.of(bow.fit().orElseThrow(), 0.95);
 
@@ -213,8 +213,8 @@ class FitAdviceTest {
   /** Beale's region holds the fit, and its widest K lies near what F and the standard error say. */
   @Test
   void theJointRegionGoesRoundTheFit() {
-    BowCells bow =
-        BowCells.of("bow", List.of(cell(350, 6, .5, 0), cell(500, 6, .5, 0), cell(700, 6, .5, 0)));
+    BowSums bow =
+        BowSums.of("bow", List.of(cell(350, 6, .5, 0), cell(500, 6, .5, 0), cell(700, 6, .5, 0)));
     VirtualMassFit fit = bow.fit().orElseThrow();
 
     assertThat(JointRegion.of(fit, 0.95).isOpen()).isFalse();

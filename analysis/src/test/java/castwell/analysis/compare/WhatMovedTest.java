@@ -8,7 +8,7 @@ import static castwell.analysis.compare.WhatMoved.Answer.VIRTUAL_MASS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.compare.WhatMoved.Answer;
 import castwell.analysis.uncertainty.Quantity;
@@ -31,9 +31,9 @@ class WhatMovedTest {
   private Map<Answer, Integer> answers(double energyAfter, double virtualAfter, int shots) {
     Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
     for (int i = 0; i < REWORKS; i++) {
-      var before = BowCells.of("before", Made.bow("d1", 30, 150, 0.9, shots, random));
+      var before = BowSums.of("before", Made.bow("d1", 30, 150, 0.9, shots, random));
       var after =
-          BowCells.of("after", Made.bow("d2", energyAfter, virtualAfter, 0.9, shots, random));
+          BowSums.of("after", Made.bow("d2", energyAfter, virtualAfter, 0.9, shots, random));
       Answer answer =
           WhatMoved.between(
                   before.virtualMass().orElseThrow(),

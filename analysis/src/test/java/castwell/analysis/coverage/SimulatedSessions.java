@@ -1,6 +1,6 @@
 package castwell.analysis.coverage;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
@@ -82,7 +82,7 @@ final class SimulatedSessions {
   }
 
   private static void fitted(Tally tally, List<Cell> cells) {
-    VirtualMass fit = BowCells.of("bow", cells).virtualMass().orElseThrow();
+    VirtualMass fit = BowSums.of("bow", cells).virtualMass().orElseThrow();
     tally.add("energy E", fit.energyJ().interval(COVERAGE), BEFORE.energyJ().value());
     tally.add(
         "virtual mass K", fit.virtualMassKg().interval(COVERAGE), BEFORE.virtualMassKg().value());

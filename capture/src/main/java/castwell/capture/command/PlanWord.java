@@ -2,8 +2,8 @@ package castwell.capture.command;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.plan.Progress;
-import castwell.capture.plan.Standing;
+import castwell.capture.plan.PlanProgress;
+import castwell.capture.plan.PlanState;
 import castwell.capture.store.Plans.Happened;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -48,8 +48,8 @@ public enum PlanWord {
    * @param asked the turn that the speaker has in mind, if any
    * @throws Refused when it can't be said as the plan stands
    */
-  int turn(String plan, Standing standing, OptionalInt asked) {
-    Progress progress = standing.progress();
+  int turn(String plan, PlanState standing, OptionalInt asked) {
+    PlanProgress progress = standing.progress();
     if (!fits(progress)) {
       throw cant(plan, told(progress));
     }
@@ -65,14 +65,14 @@ public enum PlanWord {
     return about;
   }
 
-  private boolean fits(Progress progress) {
-    boolean ready = progress instanceof Progress.Ready;
+  private boolean fits(PlanProgress progress) {
+    boolean ready = progress instanceof PlanProgress.Ready;
     return switch (this) {
       case START -> ready;
-      case SKIP, PAUSE -> progress instanceof Progress.Running;
+      case SKIP, PAUSE -> progress instanceof PlanProgress.Running;
       case REPEAT, BACK -> !ready;
-      case RESUME -> progress instanceof Progress.Paused || progress instanceof Progress.Ended;
-      case END -> progress instanceof Progress.Running || progress instanceof Progress.Paused;
+      case RESUME -> progress instanceof PlanProgress.Paused || progress instanceof PlanProgress.Ended;
+      case END -> progress instanceof PlanProgress.Running || progress instanceof PlanProgress.Paused;
     };
   }
 
@@ -85,17 +85,17 @@ public enum PlanWord {
         Phrase.of("refused.word_" + word()));
   }
 
-  private static String told(Progress progress) {
-    if (progress instanceof Progress.Ready) {
+  private static String told(PlanProgress progress) {
+    if (progress instanceof PlanProgress.Ready) {
       return "refused.plan_not_begun";
     }
-    if (progress instanceof Progress.Running) {
+    if (progress instanceof PlanProgress.Running) {
       return "refused.plan_running";
     }
-    return progress instanceof Progress.Paused ? "refused.plan_paused" : "refused.plan_ended";
+    return progress instanceof PlanProgress.Paused ? "refused.plan_paused" : "refused.plan_ended";
   }
 
-  private static int repeated(String plan, Standing standing, OptionalInt asked) {
+  private static int repeated(String plan, PlanState standing, OptionalInt asked) {
     OptionalInt turn = asked.isPresent() ? asked : standing.lastShot();
     if (turn.isEmpty() || !standing.shots().containsKey(turn.getAsInt())) {
       throw Refused.of(Why.CONFLICT, "refused.plan_nothing_to_repeat", plan);
@@ -104,7 +104,7 @@ public enum PlanWord {
   }
 
   /** A shot or another phone may have been faster. */
-  private static void refuseAnother(String plan, Standing standing, OptionalInt asked) {
+  private static void refuseAnother(String plan, PlanState standing, OptionalInt asked) {
     if (asked.isPresent() && !asked.equals(standing.turn())) {
       throw Refused.of(Why.CONFLICT, "refused.plan_moved_on", plan, asked.getAsInt());
     }

@@ -4,15 +4,15 @@ import castwell.capture.announce.Announcer;
 import castwell.capture.clock.ClockStep;
 import castwell.capture.clock.ClockSteps;
 import castwell.capture.clock.HostClock;
-import castwell.capture.command.Desk;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.command.Commands;
+import castwell.capture.derive.Derivation;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortReader;
 import castwell.capture.device.Signal;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.BoardsHeard;
 import castwell.capture.station.FaultCounts;
-import castwell.capture.station.Lane;
+import castwell.capture.station.StationInput;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
@@ -58,20 +58,20 @@ public final class Capture implements AutoCloseable {
       Map<String, Port> ports,
       Store store,
       CaptureSettings settings,
-      Desk desk,
+      Commands desk,
       Announcer announcer,
       Clock clock,
       LongSupplier micros) {
     this.micros = micros;
     this.clockSteps = new ClockSteps(clock, micros);
-    Reprocessing reprocessing = new Reprocessing(settings);
+    Derivation reprocessing = new Derivation(settings);
     Recorder recorder = new Recorder(store, settings, reprocessing);
     HostClock hostClock = HostClock.live(clock, micros);
     BoardsHeard boards = new BoardsHeard();
     ports.forEach(
         (station, port) -> {
-          Lane lane =
-              new Lane(
+          StationInput lane =
+              new StationInput(
                   station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
           Backlog backlog =
               new Backlog(

@@ -1,11 +1,11 @@
 package castwell.capture.daemon;
 
 import castwell.capture.announce.Announcer;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.device.Signal;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.station.FaultCounts;
-import castwell.capture.station.Lane;
+import castwell.capture.station.StationInput;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
@@ -21,9 +21,9 @@ import java.util.Optional;
  * afterwards for what it still keeps. Used by one thread.
  */
 final class Pipeline {
-  private final Lane lane;
+  private final StationInput lane;
   private final Recorder recorder;
-  private final Desk desk;
+  private final Commands desk;
   private final Announcer announcer;
   private final Store store;
   private final Backlog backlog;
@@ -31,7 +31,7 @@ final class Pipeline {
   private boolean deaf;
 
   Pipeline(
-      Lane lane, Recorder recorder, Desk desk, Announcer announcer, Store store, Backlog backlog) {
+      StationInput lane, Recorder recorder, Commands desk, Announcer announcer, Store store, Backlog backlog) {
     this.lane = lane;
     this.recorder = recorder;
     this.desk = desk;
@@ -128,7 +128,7 @@ final class Pipeline {
 
   private void takeOver() {
     lane.takeBeats().forEach(beat -> announcer.beatHeard(lane.station(), beat));
-    for (Lane.KeyPress press : lane.takeKeys()) {
+    for (StationInput.KeyPress press : lane.takeKeys()) {
       backlog.add(() -> desk.key(lane.station(), press.key(), press.at()));
     }
     for (ClosedPassage passage : lane.takeClosed()) {

@@ -3,8 +3,8 @@ package castwell.capture.daemon;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.TickRate;
 import castwell.capture.clock.BoardClock;
-import castwell.capture.command.PlanDesk;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.command.PlanCommands;
+import castwell.capture.derive.Derivation;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
@@ -33,7 +33,7 @@ final class Recorder {
 
   private final Store store;
   private final CaptureSettings settings;
-  private final Reprocessing reprocessing;
+  private final Derivation reprocessing;
   private final Map<Key, Current> current = new HashMap<>();
 
   private record Key(String station, long boardId) {}
@@ -44,7 +44,7 @@ final class Recorder {
   /** A passage on the disk, and the tick rate that it was derived with itself. */
   private record Taken(Current now, TickRate rate) {}
 
-  Recorder(Store store, CaptureSettings settings, Reprocessing reprocessing) {
+  Recorder(Store store, CaptureSettings settings, Derivation reprocessing) {
     this.store = store;
     this.settings = settings;
     this.reprocessing = reprocessing;
@@ -67,7 +67,7 @@ final class Recorder {
               Calibrations.Entry calibration =
                   t.calibrations().inForce(closed.station(), closed.fired()).orElseThrow();
               TickRate rate = reprocessing.rate(calibration, closed.timing(), closed.clock());
-              var conditions = new Reprocessing.Conditions(rate, closed.airDensity());
+              var conditions = new Derivation.Conditions(rate, closed.airDensity());
               Passage passage = closed.passage();
               List<Passages.Row> known =
                   t.passages()
@@ -78,7 +78,7 @@ final class Recorder {
                       ? insert(t, closed, calibration, conditions)
                       : amend(t, closed, known, conditions);
               t.feed().shot(closed.station(), row.id());
-              PlanDesk.shot(t, row);
+              PlanCommands.shot(t, row);
               return new Taken(follow(t, closed, row, rate), rate);
             });
     current.put(new Key(closed.station(), closed.board().id()), taken.now());
@@ -89,7 +89,7 @@ final class Recorder {
       Transaction t,
       ClosedPassage closed,
       Calibrations.Entry calibration,
-      Reprocessing.Conditions conditions) {
+      Derivation.Conditions conditions) {
     String station = closed.station();
     Instant fired = closed.fired();
     Tags.Pair tags = t.tags().at(station, fired);
@@ -100,7 +100,7 @@ final class Recorder {
             calibration,
             closed.timing(),
             conditions,
-            Reprocessing.length(t, tags));
+            Derivation.length(t, tags));
     Sessions.Place place = t.sessions().place(station, fired, figure.clean(), date(fired));
     Passages.Row row =
         new Passages.Row(
@@ -129,7 +129,7 @@ final class Recorder {
       Transaction t,
       ClosedPassage closed,
       List<Passages.Row> known,
-      Reprocessing.Conditions conditions) {
+      Derivation.Conditions conditions) {
     Passages.Row row = known.get(0);
     t.passages().amend(row.id(), closed.passage(), closed.firstTicks());
     for (Passages.Row part : known.subList(1, known.size())) {

@@ -2,8 +2,8 @@ package castwell.capture.daemon;
 
 import castwell.capture.announce.Announcer;
 import castwell.capture.clock.HostClock;
-import castwell.capture.command.Desk;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.command.Commands;
+import castwell.capture.derive.Derivation;
 import castwell.capture.device.Link;
 import castwell.capture.device.Signal;
 import castwell.capture.recording.RecordedLine;
@@ -11,7 +11,7 @@ import castwell.capture.recording.Recording;
 import castwell.capture.recording.RecordingHeader;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.BoardsHeard;
-import castwell.capture.station.Lane;
+import castwell.capture.station.StationInput;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Faults;
 import java.io.ByteArrayOutputStream;
@@ -23,7 +23,7 @@ public final class Replay {
 
   private final Store store;
   private final CaptureSettings settings;
-  private final Desk desk;
+  private final Commands desk;
 
   /**
    * How fast it goes.
@@ -49,7 +49,7 @@ public final class Replay {
     }
   }
 
-  public Replay(Store store, CaptureSettings settings, Desk desk) {
+  public Replay(Store store, CaptureSettings settings, Commands desk) {
     this.store = store;
     this.settings = settings;
     this.desk = desk;
@@ -62,8 +62,8 @@ public final class Replay {
     RecordingHeader header = recording.header();
     HostClock clock = HostClock.recorded(header.started());
     Announcer nobody = new Announcer();
-    Lane lane =
-        new Lane(
+    StationInput lane =
+        new StationInput(
             station,
             "recording " + header.name(),
             store,
@@ -71,7 +71,7 @@ public final class Replay {
             settings,
             clock,
             state -> {});
-    Recorder recorder = new Recorder(store, settings, new Reprocessing(settings));
+    Recorder recorder = new Recorder(store, settings, new Derivation(settings));
     Pipeline pipeline =
         new Pipeline(
             lane,

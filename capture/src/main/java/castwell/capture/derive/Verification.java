@@ -28,7 +28,7 @@ public final class Verification {
 
   private static final int MOST_TOLD = 20;
 
-  private final Reprocessing reprocessing;
+  private final Derivation reprocessing;
 
   /**
    * @param figures how many were derived anew and compared
@@ -40,7 +40,7 @@ public final class Verification {
       long passages, long figures, long byOlderRules, List<String> faults, long faultCount) {}
 
   public Verification(CaptureSettings settings) {
-    this.reprocessing = new Reprocessing(settings);
+    this.reprocessing = new Derivation(settings);
   }
 
   /** Hears how many passages of how many are done. */
@@ -83,7 +83,7 @@ public final class Verification {
       tally.fault("Shot %s has no figures.".formatted(row.shotId()));
     }
     OptionalDouble length =
-        Reprocessing.length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
+        Derivation.length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
     for (Figure stored : figures) {
       tally.figures++;
       Figure anew =
@@ -91,8 +91,8 @@ public final class Verification {
               row.id(),
               t.passages().together(row),
               calibrations.get(stored.calibrationId()),
-              Reprocessing.timing(t, row),
-              new Reprocessing.Conditions(
+              Derivation.timing(t, row),
+              new Derivation.Conditions(
                   new TickRate(stored.hz(), stored.hzRelativeU()), stored.airDensity()),
               length);
       boolean judged = stored.calibrationId() == row.calibrationId();

@@ -1,8 +1,8 @@
 package castwell.capture.intake;
 
 import castwell.capture.command.Alike;
-import castwell.capture.command.ArrowDesk;
-import castwell.capture.command.ArrowDesk.Measures;
+import castwell.capture.command.ArrowCommands;
+import castwell.capture.command.ArrowCommands.Measures;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Once;
 import castwell.capture.store.Rack.Arrow;
@@ -15,11 +15,11 @@ import java.util.OptionalDouble;
 /** Arrows. What a line doesn't tell of an arrow that is there stays as it was. */
 final class ArrowIntake implements Intake {
   private final Transaction t;
-  private final ArrowDesk arrows;
+  private final ArrowCommands arrows;
   private final Once once = new Once();
   private final Tally tally = new Tally();
 
-  ArrowIntake(Transaction t, ArrowDesk arrows) {
+  ArrowIntake(Transaction t, ArrowCommands arrows) {
     this.t = t;
     this.arrows = arrows;
   }

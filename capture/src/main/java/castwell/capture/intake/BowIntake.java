@@ -1,8 +1,8 @@
 package castwell.capture.intake;
 
 import castwell.capture.command.Alike;
-import castwell.capture.command.BowDesk;
-import castwell.capture.command.BowDesk.State;
+import castwell.capture.command.BowCommands;
+import castwell.capture.command.BowCommands.State;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Once;
@@ -41,7 +41,7 @@ final class BowIntake implements Intake {
     if (there.isPresent() && same(told, there.get())) {
       tally.already();
     } else {
-      BowDesk.enterState(t, bow, told, now);
+      BowCommands.enterState(t, bow, told, now);
       tally.take();
     }
   }

@@ -1,6 +1,6 @@
 package castwell.capture.intake;
 
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import java.util.Map;
 
 /**
@@ -13,7 +13,7 @@ import java.util.Map;
  * @param by who brings it
  */
 public record Brought(
-    What what,
+    SheetKind what,
     String source,
     String text,
     Map<String, String> map,

@@ -2,7 +2,7 @@ package castwell.capture.intake;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.command.Alike;
-import castwell.capture.command.BowDesk;
+import castwell.capture.command.BowCommands;
 import castwell.capture.command.Checks;
 import castwell.capture.export.ShotColumns;
 import castwell.capture.intake.sheet.CantRead;
@@ -94,7 +94,7 @@ final class ForceDrawIntake implements Intake {
     if (same(curve.points(), t.forceDraws().last(state.bowId(), state.since()))) {
       tally.already();
     } else {
-      BowDesk.enterForceDraw(t, state.bow(), state.since(), curve.points(), now, by);
+      BowCommands.enterForceDraw(t, state.bow(), state.since(), curve.points(), now, by);
       tally.take();
     }
   }

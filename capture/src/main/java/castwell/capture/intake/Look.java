@@ -1,7 +1,7 @@
 package castwell.capture.intake;
 
 import castwell.capture.intake.sheet.CsvText;
-import castwell.capture.intake.sheet.Field;
+import castwell.capture.intake.sheet.SheetColumn;
 import castwell.capture.intake.sheet.Headings;
 import castwell.capture.intake.sheet.SheetRefused;
 import java.util.LinkedHashMap;
@@ -32,7 +32,7 @@ public record Look(
       throw new SheetRefused("sheet.empty", brought.source());
     }
     Map<String, Boolean> columns = new LinkedHashMap<>();
-    for (Field field : brought.what().fields()) {
+    for (SheetColumn field : brought.what().fields()) {
       field
           .headings()
           .keySet()

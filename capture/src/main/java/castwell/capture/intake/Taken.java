@@ -1,17 +1,17 @@
 package castwell.capture.intake;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import java.util.List;
 
 /**
- * What became of a sheet.
+ * SheetKind became of a sheet.
  *
  * @param taken how many shots, bow states, arrows or curves are new, those set aside among them
  * @param already how many were there as they are
  * @param notRead headings that aren't ours, each with what it may be a slip for
  */
-public record Taken(What what, int taken, int setAside, int already, List<String> notRead) {
+public record Taken(SheetKind what, int taken, int setAside, int already, List<String> notRead) {
 
   public Phrase phrase() {
     return switch (what) {

@@ -1,6 +1,6 @@
 package castwell.capture.intake;
 
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import java.util.List;
 
 /** Counts what becomes of a sheet's lines. */
@@ -25,7 +25,7 @@ final class Tally {
     return taken;
   }
 
-  Taken of(What what, List<String> notRead) {
+  Taken of(SheetKind what, List<String> notRead) {
     return new Taken(what, taken, setAside, already, notRead);
   }
 }

@@ -2,7 +2,7 @@ package castwell.capture.publish;
 
 import castwell.analysis.wording.Wording;
 import castwell.capture.announce.Announcer;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.publish.broker.BrokerSettings;
 import castwell.capture.publish.broker.BrokerState;
 import castwell.capture.station.LinkState;
@@ -34,7 +34,7 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
       BrokerSettings settings,
       List<String> stations,
       Store store,
-      Desk desk,
+      Commands desk,
       Told told,
       ZoneId zone,
       Wording wording,

@@ -2,7 +2,7 @@ package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.publish.broker.Message;
 import castwell.capture.store.StoreUnavailable;
@@ -21,12 +21,12 @@ final class TagWishes {
   private static final int MOST_WAITING = 16;
 
   private final String station;
-  private final Desk desk;
+  private final Commands desk;
   private final Wording wording;
   private final Queue<Message> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
   private final AtomicLong refused = new AtomicLong();
 
-  TagWishes(String station, Desk desk, Wording wording) {
+  TagWishes(String station, Commands desk, Wording wording) {
     this.wording = wording;
     this.station = station;
     this.desk = desk;

@@ -32,7 +32,7 @@ enum Mishap {
    *
    * @param afterMicros when the things happen that aren't the arrow's own
    */
-  List<Happening> with(Crossing arrow, double afterMicros, Random random) {
+  List<Happening> with(FlyingObject arrow, double afterMicros, Random random) {
     List<Beam> beams = arrow.beams(random);
     int any = random.nextInt(beams.size());
     List<Happening> all = new ArrayList<>();
@@ -46,7 +46,7 @@ enum Mishap {
       case LINE_REPEATED -> beams.set(any, beams.get(any).with(Fate.REPEATED));
       case GARBAGE -> all.add(garbage(afterMicros, random));
       case INSECT ->
-          all.addAll(new Crossing(afterMicros, 25 + 10 * random.nextDouble(), 0.014).beams(random));
+          all.addAll(new FlyingObject(afterMicros, 25 + 10 * random.nextDouble(), 0.014).beams(random));
       case ONE_GATE_ONLY -> all.addAll(flicker(afterMicros, 1, 5000));
       case FLOOD -> all.addAll(flicker(afterMicros, 60, 1000));
     }
@@ -61,7 +61,7 @@ enum Mishap {
   }
 
   /** Feathers let the light through for a moment, up to three times before the tail. */
-  private static List<Beam> flutter(Crossing arrow, Random random) {
+  private static List<Beam> flutter(FlyingObject arrow, Random random) {
     List<Beam> beams = new ArrayList<>();
     for (Gate gate : Gate.values()) {
       int times = 1 + random.nextInt(3);

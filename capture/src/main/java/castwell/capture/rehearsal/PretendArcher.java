@@ -29,7 +29,7 @@ final class PretendArcher {
 
   /** One arrow, of what is tagged now, and what happens until the next. */
   List<Happening> shoot() {
-    Crossing arrow = arrow();
+    FlyingObject arrow = arrow();
     Mishap mishap = mishap();
     leftInEnd--;
     double seconds = settings.secondsBetweenArrows();
@@ -42,12 +42,12 @@ final class PretendArcher {
     return mishap.with(arrow, arrow.frontMicros() + 0.4 * waitMicros, random);
   }
 
-  private Crossing arrow() {
+  private FlyingObject arrow() {
     Optional<RehearsalTags> now = tags.get();
     RehearsalBow bow = RehearsalRack.bow(now.map(RehearsalTags::bow).orElse(""));
     RehearsalArrow arrow = RehearsalRack.arrow(now.map(RehearsalTags::arrow).orElse(""));
     double spread = 1 + settings.speedSpread() * random.nextGaussian();
-    return new Crossing(nextMicros, bow.speedMps(arrow) * spread, arrow.lengthM());
+    return new FlyingObject(nextMicros, bow.speedMps(arrow) * spread, arrow.lengthM());
   }
 
   private Mishap mishap() {

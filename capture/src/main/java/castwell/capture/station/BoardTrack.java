@@ -39,9 +39,9 @@ final class BoardTrack {
   private final CaptureSettings settings;
   private final HostClock hostClock;
   private final Faults faults;
-  private final FactBuffer facts;
+  private final WaitingFacts facts;
   private final List<ClosedPassage> closed = new ArrayList<>();
-  private Optional<LaneContext> context = Optional.empty();
+  private Optional<BoardBoot> context = Optional.empty();
   private BoardClock clock = new BoardClock();
   private Listening listening;
   private Surroundings surroundings = NOTHING_MEASURED;
@@ -58,7 +58,7 @@ final class BoardTrack {
       CaptureSettings settings,
       HostClock hostClock,
       Faults faults,
-      FactBuffer facts,
+      WaitingFacts facts,
       Listening listening) {
     this.station = station;
     this.store = store;
@@ -78,7 +78,7 @@ final class BoardTrack {
     return listening;
   }
 
-  Optional<LaneContext> context() {
+  Optional<BoardBoot> context() {
     return context;
   }
 
@@ -92,13 +92,13 @@ final class BoardTrack {
    * @param connectedBefore whether this link has heard it before, so that a start was witnessed
    * @param heardBefore whether this boot said other things already; line 0 comes again by wrapping
    */
-  LaneContext identified(
+  BoardBoot identified(
       Identity identity, boolean connectedBefore, boolean heardBefore, long micros) {
-    Optional<LaneContext> same = context.filter(c -> c.board().device().equals(identity.device()));
+    Optional<BoardBoot> same = context.filter(c -> c.board().device().equals(identity.device()));
     if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
       close(same.isPresent(), micros);
       Board board =
-          same.map(LaneContext::board).orElseGet(() -> series.of(identity.device(), micros));
+          same.map(BoardBoot::board).orElseGet(() -> series.of(identity.device(), micros));
       boolean firstLine = identity.line() == 0 && !heardBefore;
       boolean witnessed = firstLine || same.isPresent() && connectedBefore;
       open(board, identity.boot(), timing(identity), witnessed);
@@ -121,13 +121,13 @@ final class BoardTrack {
   }
 
   void restarted(int boot, long micros) {
-    LaneContext before = context.orElseThrow();
+    BoardBoot before = context.orElseThrow();
     close(true, micros);
     open(before.board(), boot, before.timing(), true);
   }
 
   void edge(EdgeSeen edge, long micros) {
-    LaneContext c = context.orElseThrow();
+    BoardBoot c = context.orElseThrow();
     Optional<StoredEdge> known = c.known(store, edge.number());
     if (known.isEmpty()) {
       int missing =
@@ -148,8 +148,8 @@ final class BoardTrack {
    *
    * @return where it is another of that name: that one
    */
-  Optional<LaneContext> recognise(Heartbeat beat, long micros) {
-    LaneContext c = context.orElseThrow();
+  Optional<BoardBoot> recognise(Heartbeat beat, long micros) {
+    BoardBoot c = context.orElseThrow();
     if (recognised) {
       return Optional.empty();
     }
@@ -167,10 +167,10 @@ final class BoardTrack {
    *
    * @return where that is so: the board that it is taken for now
    */
-  Optional<LaneContext> giveWay(long micros) {
+  Optional<BoardBoot> giveWay(long micros) {
     boolean taken = context.map(c -> series.isElsewhere(c.board(), micros)).orElse(false);
     if (taken) {
-      LaneContext c = context.orElseThrow();
+      BoardBoot c = context.orElseThrow();
       isAnother(series.another(c.board(), c.boot(), used(c.boot()), micros), micros);
     }
     return taken ? context : Optional.empty();
@@ -193,17 +193,17 @@ final class BoardTrack {
     faults.count(Fault.NAME_REUSED);
     close(false, micros);
     facts.move(origin(), board.id());
-    LaneContext taken = context.orElseThrow();
+    BoardBoot taken = context.orElseThrow();
     open(board, taken.boot(), taken.timing(), sawItStart);
   }
 
-  FactBuffer.Origin origin() {
-    LaneContext c = context.orElseThrow();
-    return new FactBuffer.Origin(c.board().id(), c.boot(), listening);
+  WaitingFacts.Origin origin() {
+    BoardBoot c = context.orElseThrow();
+    return new WaitingFacts.Origin(c.board().id(), c.boot(), listening);
   }
 
   void beat(Heartbeat beat, long micros) {
-    LaneContext c = context.orElseThrow();
+    BoardBoot c = context.orElseThrow();
     surroundings = beat.surroundings();
     clock.beat(
         c.boot(),
@@ -234,7 +234,7 @@ final class BoardTrack {
     if (context.map(c -> c.board().id() != board.id()).orElse(true)) {
       clock = new BoardClock();
     }
-    LaneContext opened = LaneContext.open(store, settings, board, boot, timing);
+    BoardBoot opened = BoardBoot.open(store, settings, board, boot, timing);
     if (sawItStart) {
       opened.assembler().startedNow();
     }
@@ -251,7 +251,7 @@ final class BoardTrack {
     context.ifPresent(c -> giveOut(c, c.assembler().close(boardRestarted), micros));
   }
 
-  private void giveOut(LaneContext c, List<Passage> passages, long micros) {
+  private void giveOut(BoardBoot c, List<Passage> passages, long micros) {
     for (Passage passage : passages) {
       faults.count(Fault.LOST_EDGE, passage.lostEdges().size());
       OptionalLong stamped = stamped(c, passage);
@@ -270,13 +270,13 @@ final class BoardTrack {
     }
   }
 
-  private static OptionalLong stamped(LaneContext c, Passage passage) {
+  private static OptionalLong stamped(BoardBoot c, Passage passage) {
     return passage.edges().isEmpty()
         ? c.assembler().stampedBy(passage)
         : OptionalLong.of(passage.edges().get(0).ticks());
   }
 
-  private Instant fired(LaneContext c, OptionalLong firstTicks, long micros) {
+  private Instant fired(BoardBoot c, OptionalLong firstTicks, long micros) {
     OptionalDouble stamped =
         firstTicks.isEmpty() || listening.entered().isEmpty()
             ? OptionalDouble.empty()

@@ -27,9 +27,9 @@ final class SentenceDecoder {
    * @param fields standing just after the line number
    * @param length of the line on the wire without its end
    * @return nothing for a type that isn't known
-   * @throws Fields.Bad when a field isn't what the protocol says
+   * @throws SentenceFields.Bad when a field isn't what the protocol says
    */
-  static Optional<Sentence> decode(char type, int line, Fields fields, int length) {
+  static Optional<Sentence> decode(char type, int line, SentenceFields fields, int length) {
     return switch (type) {
       case 'I' -> Optional.of(identity(line, fields));
       case 'E' -> Optional.of(edge(line, fields));
@@ -41,7 +41,7 @@ final class SentenceDecoder {
     };
   }
 
-  private static Identity identity(int line, Fields f) {
+  private static Identity identity(int line, SentenceFields f) {
     int protocol = f.integer(1, MAX16);
     String firmware = f.name();
     String device = f.name();
@@ -56,7 +56,7 @@ final class SentenceDecoder {
         line, protocol, firmware, device, boot, hz, latencyA, latencyB, keep, cause);
   }
 
-  private static EdgeSeen edge(int line, Fields f) {
+  private static EdgeSeen edge(int line, SentenceFields f) {
     return new EdgeSeen(
         line,
         f.integer(0, MAX16),
@@ -67,7 +67,7 @@ final class SentenceDecoder {
         f.known(0, Integer.MAX_VALUE).orElse(0));
   }
 
-  private static Heartbeat heartbeat(int line, Fields f, int bytes) {
+  private static Heartbeat heartbeat(int line, SentenceFields f, int bytes) {
     return new Heartbeat(
         line,
         f.integer(0, MAX16),
@@ -87,7 +87,7 @@ final class SentenceDecoder {
         bytes);
   }
 
-  private static Loss loss(int line, Fields f) {
+  private static Loss loss(int line, SentenceFields f) {
     return new Loss(
         line,
         f.integer(0, MAX16),
@@ -97,41 +97,41 @@ final class SentenceDecoder {
         f.integer(0L, MAX32));
   }
 
-  private static Missing missing(int line, Fields f) {
+  private static Missing missing(int line, SentenceFields f) {
     int boot = f.integer(0, MAX16);
     int first = f.integer(1, Integer.MAX_VALUE);
     return new Missing(line, boot, first, f.integer(first, Integer.MAX_VALUE));
   }
 
-  private static Key key(int line, Fields f) {
+  private static Key key(int line, SentenceFields f) {
     int boot = f.integer(0, MAX16);
     int key = f.integer(1, 9);
     Press press =
         switch (f.letter()) {
           case 'S' -> Press.SHORT;
           case 'L' -> Press.LONG;
-          default -> throw new Fields.Bad();
+          default -> throw new SentenceFields.Bad();
         };
     return new Key(line, boot, key, press, f.integer(0L, MAX32));
   }
 
-  private static Gate gate(Fields f) {
+  private static Gate gate(SentenceFields f) {
     return switch (f.letter()) {
       case 'A' -> Gate.A;
       case 'B' -> Gate.B;
-      default -> throw new Fields.Bad();
+      default -> throw new SentenceFields.Bad();
     };
   }
 
-  private static EdgeKind kind(Fields f) {
+  private static EdgeKind kind(SentenceFields f) {
     try {
       return EdgeKind.ofLetter(f.letter());
     } catch (IllegalArgumentException e) {
-      throw new Fields.Bad();
+      throw new SentenceFields.Bad();
     }
   }
 
-  private static Optional<Levels> levels(Fields f) {
+  private static Optional<Levels> levels(SentenceFields f) {
     if (f.isEmpty()) {
       f.known(0, 0);
       return Optional.empty();
@@ -141,7 +141,7 @@ final class SentenceDecoder {
       case "BC" -> Optional.of(new Levels(true, false));
       case "CB" -> Optional.of(new Levels(false, true));
       case "BB" -> Optional.of(new Levels(true, true));
-      default -> throw new Fields.Bad();
+      default -> throw new SentenceFields.Bad();
     };
   }
 }

@@ -85,7 +85,7 @@ public final class WireReader {
 
   private void read(int star, Consumer<Sentence> sentences) {
     try {
-      Fields fields = new Fields(buffer, 0, star);
+      SentenceFields fields = new SentenceFields(buffer, 0, star);
       String type = fields.text(star);
       int line = fields.integer(0, LINES - 1);
       follow(line, type.equals("I") && line == 0);
@@ -94,7 +94,7 @@ public final class WireReader {
               ? SentenceDecoder.decode(type.charAt(0), line, fields, length + 1)
               : Optional.empty();
       sentence.ifPresentOrElse(sentences, () -> faults.count(Fault.UNKNOWN_SENTENCE));
-    } catch (Fields.Bad e) {
+    } catch (SentenceFields.Bad e) {
       faults.count(Fault.BAD_FIELD);
     }
   }

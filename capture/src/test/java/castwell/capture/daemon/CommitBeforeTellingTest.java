@@ -43,7 +43,7 @@ class CommitBeforeTellingTest {
   @Test
   void theShotIsThereWhenItIsAnnounced() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       lane.plugIn(0);
       lane.identity(1000, 7);
       lane.beat(2000, 7, 0);
@@ -67,7 +67,7 @@ class CommitBeforeTellingTest {
   @Test
   void aDecisionIsThereWhenItIsAnnounced() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       lane.plugIn(0);
       lane.identity(1000, 7);
       lane.beat(2000, 7, 0);

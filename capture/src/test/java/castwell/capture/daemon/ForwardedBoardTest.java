@@ -99,7 +99,7 @@ class ForwardedBoardTest {
   @Test
   void aForwardedBoardShootsAtTheSameSpeedsAsOneListenedToDirectly() throws Exception {
     Path recorded = file("resonator-clock.rec");
-    FastClock clock = new FastClock(HandFedLane.STARTED, TIMES);
+    FastClock clock = new FastClock(HandFedStation.STARTED, TIMES);
     try (Mosquitto mosquitto = Mosquitto.start(folder.resolve("broker"));
         RangeBench bench = RangeBench.in(folder.resolve("data"), clock);
         RangeBench direct = RangeBench.in(folder.resolve("direct"));

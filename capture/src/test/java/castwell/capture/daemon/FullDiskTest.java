@@ -29,29 +29,29 @@ class FullDiskTest {
   @TempDir Path folder;
 
   private RangeBench bench() {
-    RangeBench bench = RangeBench.in(folder, Clock.fixed(HandFedLane.STARTED, ZoneOffset.UTC));
+    RangeBench bench = RangeBench.in(folder, Clock.fixed(HandFedStation.STARTED, ZoneOffset.UTC));
     bench.desk().arrows().add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
     bench.desk().arrows().add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
     return bench;
   }
 
-  private static HandFedLane online(RangeBench bench) {
+  private static HandFedStation online(RangeBench bench) {
     return online(bench, Backlog.MOST);
   }
 
-  private static HandFedLane online(RangeBench bench, int mostWaiting) {
-    HandFedLane lane = new HandFedLane(bench, "lane", mostWaiting);
+  private static HandFedStation online(RangeBench bench, int mostWaiting) {
+    HandFedStation lane = new HandFedStation(bench, "lane", mostWaiting);
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, 0);
     return lane;
   }
 
-  private static StoreState last(HandFedLane lane) {
+  private static StoreState last(HandFedStation lane) {
     return lane.stores().get(lane.stores().size() - 1);
   }
 
-  private static void sayAgain(HandFedLane lane, long heard, int firstEdge, long stamped) {
+  private static void sayAgain(HandFedStation lane, long heard, int firstEdge, long stamped) {
     for (int i = 0; i < 4; i++) {
       lane.edgeOfArrow(heard, 7, firstEdge, i, stamped);
     }
@@ -66,7 +66,7 @@ class FullDiskTest {
   @Test
   void shotsAndKeyPressesWaitAndThenComeInTheirOrder() {
     try (RangeBench bench = bench()) {
-      HandFedLane lane = online(bench);
+      HandFedStation lane = online(bench);
       List<Integer> told = new ArrayList<>();
       bench.announcer().add(new WhenFed(() -> told.add(bench.shots("lane").size())));
       lane.arrow(10 * SECOND, 7, 1);
@@ -89,7 +89,7 @@ class FullDiskTest {
       lane.passTimeUntil(63 * SECOND);
       assertThat(arrows(bench)).containsExactly("none", "light", "heavy");
       assertThat(bench.shots("lane").stream().map(Shot::fired))
-          .allMatch(fired -> fired.isBefore(HandFedLane.STARTED.plusSeconds(16)));
+          .allMatch(fired -> fired.isBefore(HandFedStation.STARTED.plusSeconds(16)));
       assertThat(told.get(told.size() - 1)).isEqualTo(3);
       assertThat(last(lane).trouble()).isEmpty();
       assertThat(last(lane).waiting()).isZero();
@@ -102,7 +102,7 @@ class FullDiskTest {
   @Test
   void withoutRoomInMemoryTheBoardIsAskedAfterwardsForWhatItKeeps() {
     try (RangeBench bench = bench()) {
-      HandFedLane lane = online(bench, ROOM);
+      HandFedStation lane = online(bench, ROOM);
       int shots = ROOM + 5;
       long at = (shots + 5) * SECOND;
       FullDisk.during(
@@ -137,7 +137,7 @@ class FullDiskTest {
   @Test
   void whatTheBoardNoLongerKeepsIsCountedAndShown() {
     try (RangeBench bench = bench()) {
-      HandFedLane lane = online(bench, ROOM);
+      HandFedStation lane = online(bench, ROOM);
       FullDisk.during(
           () -> {
             for (int i = 0; i < ROOM + 2; i++) {
@@ -161,7 +161,7 @@ class FullDiskTest {
   @Test
   void aBoardFirstHeardMeanwhileIsAskedForAllOfItAgain() {
     try (RangeBench bench = bench()) {
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       FullDisk.during(
           () -> {
             lane.plugIn(0);
@@ -185,7 +185,7 @@ class FullDiskTest {
   @Test
   void atTheEndItIsToldHowMuchGoesWithTheMemory() {
     try (RangeBench bench = bench()) {
-      HandFedLane lane = online(bench);
+      HandFedStation lane = online(bench);
       FullDisk.during(
           () -> {
             lane.arrow(10 * SECOND, 7, 1);

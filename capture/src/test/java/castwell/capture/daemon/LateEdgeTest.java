@@ -22,7 +22,7 @@ class LateEdgeTest {
   @TempDir Path folder;
 
   private RangeBench bench;
-  private HandFedLane lane;
+  private HandFedStation lane;
 
   @AfterEach
   void end() {
@@ -32,7 +32,7 @@ class LateEdgeTest {
   @BeforeEach
   void begin() {
     bench = RangeBench.in(folder);
-    lane = new HandFedLane(bench, "lane");
+    lane = new HandFedStation(bench, "lane");
     lane.plugIn(100_000);
     lane.identity(110_000, 7);
     lane.beat(120_000, 7, 0);

@@ -30,7 +30,7 @@ class LearntTickRateTest {
     double mps = truths.get(0).speedFps() * Units.METRES_PER_FOOT;
     try (RangeBench bench = RangeBench.in(folder);
         Recording recording = Recording.open(file)) {
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       lane.plugIn(0);
       playUntil(lane, recording, 5_200_000);
       Figure atOnce = only(bench);
@@ -58,7 +58,7 @@ class LearntTickRateTest {
     try (RangeBench bench = RangeBench.in(folder);
         Recording recording = Recording.open(file)) {
       bench.announcer().add(new WhenFed(() -> told.add(last(bench))));
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       lane.plugIn(0);
       for (Optional<RecordedLine> line = recording.next();
           line.isPresent();
@@ -82,7 +82,7 @@ class LearntTickRateTest {
     return shots.get(0).figure();
   }
 
-  private static void playUntil(HandFedLane lane, Recording recording, long micros) {
+  private static void playUntil(HandFedStation lane, Recording recording, long micros) {
     for (Optional<RecordedLine> line = recording.next();
         line.isPresent();
         line = recording.next()) {

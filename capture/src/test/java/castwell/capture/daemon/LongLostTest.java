@@ -27,8 +27,8 @@ class LongLostTest {
   }
 
   /** The first arrives; of the others a beat tells, and they are given up. */
-  private static HandFedLane lost(RangeBench bench) {
-    HandFedLane lane = new HandFedLane(bench, "lane");
+  private static HandFedStation lost(RangeBench bench) {
+    HandFedStation lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, 0);
@@ -40,7 +40,7 @@ class LongLostTest {
     return lane;
   }
 
-  private static void say(HandFedLane lane, int edge) {
+  private static void say(HandFedStation lane, int edge) {
     int shot = (edge - 1) / 4;
     lane.edgeOfArrow(12 * SECOND, 7, 4 * shot + 1, (edge - 1) % 4, (shot + 1) * SECOND);
   }
@@ -57,7 +57,7 @@ class LongLostTest {
   @Test
   void inTheirOrderEachIsAShotOfItsOwn() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = lost(bench);
+      HandFedStation lane = lost(bench);
       IntStream.rangeClosed(5, 4 * SHOTS).forEach(edge -> say(lane, edge));
       lane.passTimeUntil(14 * SECOND);
       eachIsAShot(bench);
@@ -67,7 +67,7 @@ class LongLostTest {
   @Test
   void inAnyOrderEachIsAShotOfItsOwn() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = lost(bench);
+      HandFedStation lane = lost(bench);
       List<Integer> edges = new ArrayList<>(IntStream.rangeClosed(5, 4 * SHOTS).boxed().toList());
       Collections.shuffle(edges, new Random(seed));
       edges.forEach(edge -> say(lane, edge));

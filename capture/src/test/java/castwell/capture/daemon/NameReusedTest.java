@@ -15,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 class NameReusedTest {
   @TempDir Path folder;
 
-  private static HandFedLane plugged(RangeBench bench, String station, int edges) {
-    HandFedLane lane = new HandFedLane(bench, station);
+  private static HandFedStation plugged(RangeBench bench, String station, int edges) {
+    HandFedStation lane = new HandFedStation(bench, station);
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, edges);
@@ -26,11 +26,11 @@ class NameReusedTest {
   @Test
   void bothAreKept() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane first = plugged(bench, "lane", 0);
+      HandFedStation first = plugged(bench, "lane", 0);
       first.arrow(1_000_000, 7, 1);
       first.arrow(2_000_000, 7, 5);
       first.end(4_000_000);
-      HandFedLane second = plugged(bench, "lane", 0);
+      HandFedStation second = plugged(bench, "lane", 0);
       second.arrow(1_500_000, 7, 1);
       second.end(4_000_000);
       assertThat(second.faults().of(Fault.NAME_REUSED)).isEqualTo(1);
@@ -46,10 +46,10 @@ class NameReusedTest {
   @Test
   void anEdgeWithOtherTicksTells() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane first = plugged(bench, "lane", 0);
+      HandFedStation first = plugged(bench, "lane", 0);
       first.arrow(1_000_000, 7, 1);
       first.end(4_000_000);
-      HandFedLane second = new HandFedLane(bench, "lane");
+      HandFedStation second = new HandFedStation(bench, "lane");
       second.plugIn(0);
       second.identity(1000, 7);
       second.arrow(2_500_000, 7, 1);
@@ -66,10 +66,10 @@ class NameReusedTest {
   @Test
   void heartbeatsAndIdentitiesGoWithTheirBoard() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane first = plugged(bench, "lane-1", 0);
+      HandFedStation first = plugged(bench, "lane-1", 0);
       first.arrow(1_000_000, 7, 1);
       first.end(4_000_000);
-      HandFedLane second = plugged(bench, "lane-2", 0);
+      HandFedStation second = plugged(bench, "lane-2", 0);
       second.beat(500_000, 7, 0);
       second.arrow(1_500_000, 7, 1);
       second.end(4_000_000);

@@ -16,12 +16,12 @@ class OfflineTest {
   @TempDir Path folder;
 
   private RangeBench bench;
-  private HandFedLane lane;
+  private HandFedStation lane;
 
   @BeforeEach
   void begin() {
     bench = RangeBench.in(folder);
-    lane = new HandFedLane(bench, "lane");
+    lane = new HandFedStation(bench, "lane");
   }
 
   @AfterEach

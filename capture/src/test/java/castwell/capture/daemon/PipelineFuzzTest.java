@@ -40,7 +40,7 @@ public class PipelineFuzzTest {
     beginAnew();
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     try (RangeBench bench = RangeBench.in(FOLDER)) {
-      HandFedLane lane = new HandFedLane(bench, "range");
+      HandFedStation lane = new HandFedStation(bench, "range");
       lane.plugIn(0);
       long micros = 0;
       String text = new String(FuzzInputs.withCheckSums(input), ISO_8859_1);

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.shot.Gate;
-import castwell.capture.command.PlanDesk.Wanted;
+import castwell.capture.command.PlanCommands.Wanted;
 import castwell.capture.command.PlanWord;
 import castwell.capture.command.Refused;
-import castwell.capture.plan.Progress;
-import castwell.capture.plan.Standing;
+import castwell.capture.plan.PlanProgress;
+import castwell.capture.plan.PlanState;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Rack;
@@ -35,7 +35,7 @@ class PlanAtTheRangeTest {
   @TempDir Path folder;
 
   private RangeBench bench;
-  private HandFedLane lane;
+  private HandFedStation lane;
   private long micros = 1_000_000;
   private int edges;
 
@@ -43,7 +43,7 @@ class PlanAtTheRangeTest {
   private final class LaneClock extends Clock {
     @Override
     public Instant instant() {
-      return HandFedLane.STARTED.plus(micros, ChronoUnit.MICROS);
+      return HandFedStation.STARTED.plus(micros, ChronoUnit.MICROS);
     }
 
     @Override
@@ -69,8 +69,8 @@ class PlanAtTheRangeTest {
     lane = plugged("lane");
   }
 
-  private HandFedLane plugged(String station) {
-    HandFedLane plugged = new HandFedLane(bench, station);
+  private HandFedStation plugged(String station) {
+    HandFedStation plugged = new HandFedStation(bench, station);
     plugged.plugIn(micros);
     plugged.identity(micros + 1000, 7);
     plugged.beat(micros + 2000, 7, edges);
@@ -135,10 +135,10 @@ class PlanAtTheRangeTest {
         + shot.arrow().map(Rack.Arrow::name).orElse("-");
   }
 
-  private Standing standing(long plan) {
+  private PlanState standing(long plan) {
     return bench
         .store()
-        .read(t -> Standing.of(t.plans().turns(plan).size(), t.plans().events(plan)));
+        .read(t -> PlanState.of(t.plans().turns(plan).size(), t.plans().events(plan)));
   }
 
   private List<Integer> doubted(long plan) {
@@ -158,7 +158,7 @@ class PlanAtTheRangeTest {
     assertThat(standing(plan).turn()).hasValue(3);
     assertThat(shoot()).isEqualTo("yew two");
     assertThat(shoot()).isEqualTo("ash three");
-    assertThat(standing(plan).progress()).isEqualTo(new Progress.Ended(OptionalInt.empty()));
+    assertThat(standing(plan).progress()).isEqualTo(new PlanProgress.Ended(OptionalInt.empty()));
     assertThat(shoot()).isEqualTo("ash three"); // nobody else sets them
     assertThat(standing(plan).done()).isEqualTo(4);
   }
@@ -238,7 +238,7 @@ class PlanAtTheRangeTest {
   void theKeyPausesAndResumingSetsTheTagsAgain() {
     long plan = start("ash one", "yew two");
     press('S');
-    assertThat(standing(plan).progress()).isEqualTo(new Progress.Paused(1, true, "key"));
+    assertThat(standing(plan).progress()).isEqualTo(new PlanProgress.Paused(1, true, "key"));
     assertThat(shoot()).isEqualTo("ash two");
     assertThat(standing(plan).done()).isZero();
     say(plan, PlanWord.RESUME);
@@ -250,9 +250,9 @@ class PlanAtTheRangeTest {
   void tagsChangedByHandPauseItAndTheSameTagsDoNot() {
     long plan = start("ash one", "yew two");
     bench.desk().tag("lane", Optional.of("ash"), Optional.of("one"), "page");
-    assertThat(standing(plan).progress()).isInstanceOf(Progress.Running.class);
+    assertThat(standing(plan).progress()).isInstanceOf(PlanProgress.Running.class);
     bench.desk().tag("lane", Optional.of("ash"), Optional.empty(), "page");
-    assertThat(standing(plan).progress()).isEqualTo(new Progress.Paused(1, true, "page"));
+    assertThat(standing(plan).progress()).isEqualTo(new PlanProgress.Paused(1, true, "page"));
   }
 
   @Test
@@ -261,7 +261,7 @@ class PlanAtTheRangeTest {
     bench
         .desk()
         .tag("lane", Instant.EPOCH.plusSeconds(1), Optional.of("yew"), Optional.empty(), "replay");
-    assertThat(standing(plan).progress()).isInstanceOf(Progress.Running.class);
+    assertThat(standing(plan).progress()).isInstanceOf(PlanProgress.Running.class);
   }
 
   @Test
@@ -341,7 +341,7 @@ class PlanAtTheRangeTest {
   void anotherStationsShotsAreNone() {
     long plan = start("ash one", "yew two");
     bench.desk().tag("other", Optional.of("ash"), Optional.of("one"), "me");
-    HandFedLane other = plugged("other");
+    HandFedStation other = plugged("other");
     other.arrow(micros, 7, 1);
     micros += 1_000_000;
     other.passTimeUntil(micros);

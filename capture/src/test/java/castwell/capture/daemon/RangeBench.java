@@ -5,7 +5,7 @@ import castwell.analysis.speed.Oscillator;
 import castwell.analysis.verdict.Limits;
 import castwell.capture.announce.Announcer;
 import castwell.capture.assembly.AssemblyTiming;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.recording.BadRecording;
 import castwell.capture.recording.Recording;
 import castwell.capture.settings.AirSettings;
@@ -37,14 +37,14 @@ public final class RangeBench implements AutoCloseable {
   private final Path folder;
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Desk desk;
+  private final Commands desk;
   private final Clock clock;
 
   private RangeBench(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
     this.store = Store.open(folder);
-    this.desk = new Desk(store, SETTINGS, announcer, clock);
+    this.desk = new Commands(store, SETTINGS, announcer, clock);
   }
 
   static RangeBench in(Path folder) {
@@ -64,7 +64,7 @@ public final class RangeBench implements AutoCloseable {
     return store;
   }
 
-  Desk desk() {
+  Commands desk() {
     return desk;
   }
 

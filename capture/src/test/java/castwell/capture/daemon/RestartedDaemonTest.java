@@ -19,13 +19,13 @@ class RestartedDaemonTest {
   @Test
   void edgesOfAPassageThatWasOpenAreAskedForAgain() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       lane.edgeOfArrow(1_000_500, 7, 1, 0, 1_000_000);
       lane.edgeOfArrow(1_010_500, 7, 1, 1, 1_000_000);
     }
     try (RangeBench bench = RangeBench.in(folder)) {
       assertThat(bench.shots("lane")).isEmpty();
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       assertThat(lane.asked()).endsWith("R,7,1\n");
       sendAgain(lane, 5_000_000);
       assertThat(bench.shots("lane")).singleElement().matches(Shot::counts);
@@ -36,7 +36,7 @@ class RestartedDaemonTest {
   void aPassageJudgedTooEarlyIsAmended() {
     String shotId;
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       for (int i = 0; i < 3; i++) {
         lane.edgeOfArrow(1_000_000, 7, 1, i, 1_000_000);
       }
@@ -46,7 +46,7 @@ class RestartedDaemonTest {
       shotId = judged.shotId();
     }
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       assertThat(lane.asked()).endsWith("R,7,4\n");
       sendAgain(lane, 5_000_000);
       Shot amended = bench.shots("lane").get(0);
@@ -61,13 +61,13 @@ class RestartedDaemonTest {
   void edgesThatAreStoredAddNothingWhenTheyComeAgain() {
     Map<String, Long> before;
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       lane.arrow(1_000_000, 7, 1);
       lane.passTimeUntil(2_000_000);
       before = bench.tables().rows();
     }
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       assertThat(lane.asked()).endsWith("R,7,5\n");
       sendAgain(lane, 5_000_000);
       Map<String, Long> after = bench.tables().rows();
@@ -80,12 +80,12 @@ class RestartedDaemonTest {
   @Test
   void nothingIsMissedThatFellIntoTheGap() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = plugged(bench);
+      HandFedStation lane = plugged(bench);
       lane.arrow(1_000_000, 7, 1);
       lane.passTimeUntil(2_000_000);
     }
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       lane.plugIn(20_000_000);
       lane.identity(20_001_000, 7);
       lane.beat(20_002_000, 7, 12);
@@ -103,15 +103,15 @@ class RestartedDaemonTest {
     }
   }
 
-  private static HandFedLane plugged(RangeBench bench) {
-    HandFedLane lane = new HandFedLane(bench, "lane");
+  private static HandFedStation plugged(RangeBench bench) {
+    HandFedStation lane = new HandFedStation(bench, "lane");
     lane.plugIn(100_000);
     lane.identity(110_000, 7);
     lane.beat(120_000, 7, bench.shots("lane").isEmpty() ? 0 : 4);
     return lane;
   }
 
-  private static void sendAgain(HandFedLane lane, long micros) {
+  private static void sendAgain(HandFedStation lane, long micros) {
     for (int i = 0; i < 4; i++) {
       lane.edgeOfArrow(micros, 7, 1, i, 1_000_000);
     }

@@ -3,7 +3,7 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Tags.Tagging;
@@ -31,7 +31,7 @@ class RetagTest {
     bench.desk().arrows().add("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
     bench.desk().arrows().add("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
     bench.desk().arrows().add("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
-    HandFedLane lane = new HandFedLane(bench, "lane");
+    HandFedStation lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, 0);
@@ -87,7 +87,7 @@ class RetagTest {
   @Test
   void whatDoesNotExistIsRefused() {
     String id = shot().shotId();
-    Desk desk = bench.desk();
+    Commands desk = bench.desk();
     assertThatThrownBy(() -> desk.retag(id, Optional.of("yew"), Optional.empty(), "me", ""))
         .isInstanceOf(Refused.class)
         .hasMessage("refused.no_bow|yew");

@@ -15,7 +15,7 @@ class SameNameOnTwoLanesTest {
 
   @TempDir Path folder;
 
-  private static void start(HandFedLane lane, long micros, int edges) {
+  private static void start(HandFedStation lane, long micros, int edges) {
     lane.plugIn(micros);
     lane.identity(micros + 1000, 7);
     lane.beat(micros + 2000, 7, edges);
@@ -29,8 +29,8 @@ class SameNameOnTwoLanesTest {
   void theirArrowsAreKeptApartThoughTheirNumbersAreTheSame() {
     try (RangeBench bench = RangeBench.in(folder)) {
       BoardsHeard boards = new BoardsHeard();
-      HandFedLane one = new HandFedLane(bench, "lane-1", boards);
-      HandFedLane two = new HandFedLane(bench, "lane-2", boards);
+      HandFedStation one = new HandFedStation(bench, "lane-1", boards);
+      HandFedStation two = new HandFedStation(bench, "lane-2", boards);
       start(one, 0, 0);
       start(two, 100_000, 0);
       for (int i = 0; i < 5; i++) {
@@ -54,8 +54,8 @@ class SameNameOnTwoLanesTest {
   void aBoardThatJoinsLaterIsNotTakenForTheOneThatShootsAlready() {
     try (RangeBench bench = RangeBench.in(folder)) {
       BoardsHeard boards = new BoardsHeard();
-      HandFedLane one = new HandFedLane(bench, "lane-1", boards);
-      HandFedLane two = new HandFedLane(bench, "lane-2", boards);
+      HandFedStation one = new HandFedStation(bench, "lane-1", boards);
+      HandFedStation two = new HandFedStation(bench, "lane-2", boards);
       start(one, 0, 0);
       one.arrow(SECOND, 7, 1);
       start(two, 2 * SECOND, 40);
@@ -73,8 +73,8 @@ class SameNameOnTwoLanesTest {
   void afterARestartEachLaneKnowsItsOwnBoardAgain() {
     try (RangeBench bench = RangeBench.in(folder)) {
       BoardsHeard boards = new BoardsHeard();
-      HandFedLane one = new HandFedLane(bench, "lane-1", boards);
-      HandFedLane two = new HandFedLane(bench, "lane-2", boards);
+      HandFedStation one = new HandFedStation(bench, "lane-1", boards);
+      HandFedStation two = new HandFedStation(bench, "lane-2", boards);
       start(one, 0, 0);
       start(two, 1000, 0);
       one.arrow(SECOND, 7, 1);
@@ -84,8 +84,8 @@ class SameNameOnTwoLanesTest {
     }
     try (RangeBench bench = RangeBench.in(folder)) {
       BoardsHeard boards = new BoardsHeard();
-      HandFedLane one = new HandFedLane(bench, "lane-1", boards);
-      HandFedLane two = new HandFedLane(bench, "lane-2", boards);
+      HandFedStation one = new HandFedStation(bench, "lane-1", boards);
+      HandFedStation two = new HandFedStation(bench, "lane-2", boards);
       start(one, 20 * SECOND, 8);
       start(two, 20 * SECOND + 1000, 8);
       one.arrow(21 * SECOND, 7, 9);
@@ -101,8 +101,8 @@ class SameNameOnTwoLanesTest {
   void aBoardTakenToAnotherLaneGoesOnAsItself() {
     try (RangeBench bench = RangeBench.in(folder)) {
       BoardsHeard boards = new BoardsHeard();
-      HandFedLane one = new HandFedLane(bench, "lane-1", boards);
-      HandFedLane two = new HandFedLane(bench, "lane-2", boards);
+      HandFedStation one = new HandFedStation(bench, "lane-1", boards);
+      HandFedStation two = new HandFedStation(bench, "lane-2", boards);
       start(one, 0, 0);
       one.arrow(SECOND, 7, 1);
       one.pullOut(2 * SECOND);
@@ -121,8 +121,8 @@ class SameNameOnTwoLanesTest {
   void aBoardThatWasSilentWhileAnotherOfItsNameJoinedLosesNothing() {
     try (RangeBench bench = RangeBench.in(folder)) {
       BoardsHeard boards = new BoardsHeard();
-      HandFedLane one = new HandFedLane(bench, "lane-1", boards);
-      HandFedLane two = new HandFedLane(bench, "lane-2", boards);
+      HandFedStation one = new HandFedStation(bench, "lane-1", boards);
+      HandFedStation two = new HandFedStation(bench, "lane-2", boards);
       start(one, 0, 0);
       one.arrow(SECOND, 7, 1);
       one.passTimeUntil(5 * SECOND);

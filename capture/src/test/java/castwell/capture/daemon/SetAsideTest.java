@@ -24,7 +24,7 @@ class SetAsideTest {
   @BeforeEach
   void shoot() {
     bench = RangeBench.in(folder);
-    HandFedLane lane = new HandFedLane(bench, "lane");
+    HandFedStation lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, 0);

@@ -25,9 +25,9 @@ class SetClockTest {
   private static final Duration AN_HOUR_BACK = Duration.ofHours(-1);
 
   @TempDir Path folder;
-  private final SteppedClock computer = new SteppedClock(HandFedLane.STARTED);
+  private final SteppedClock computer = new SteppedClock(HandFedStation.STARTED);
   private RangeBench bench;
-  private HandFedLane lane;
+  private HandFedStation lane;
 
   @BeforeEach
   void openRange() {
@@ -46,7 +46,7 @@ class SetClockTest {
     bench = RangeBench.in(folder, clock);
     bench.store().read(t -> t.sessions().lastDated("lane")).ifPresent(clock::goOnFrom);
     lane =
-        new HandFedLane(bench, "lane", Backlog.MOST, HostClock.live(clock, computer::micros)) {
+        new HandFedStation(bench, "lane", Backlog.MOST, HostClock.live(clock, computer::micros)) {
           @Override
           void passTimeUntil(long micros) {
             computer.passTimeUntil(micros);
@@ -111,7 +111,7 @@ class SetClockTest {
   void gatesMeasuredJustBeforeItWentBackHoldForTheShotsAfter() {
     shoot(10, 1);
     Calibration wider = new Calibration(0.70, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
-    Instant now = HandFedLane.STARTED.plusSeconds(11);
+    Instant now = HandFedStation.STARTED.plusSeconds(11);
     bench.desk().calibrate("lane", now, wider, "page");
     computer.set(AN_HOUR_BACK);
     shoot(20, 5);

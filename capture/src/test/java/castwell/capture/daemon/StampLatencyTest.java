@@ -18,7 +18,7 @@ class StampLatencyTest {
   @Test
   void eachGatesLatencyIsSubtracted() {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = new HandFedLane(bench, "lane");
+      HandFedStation lane = new HandFedStation(bench, "lane");
       lane.plugIn(0);
       lane.say(1000, "I,1,hand-1,gate-1,7,2000000,2,100000,-60000,64,P");
       lane.beat(2000, 7, 0);

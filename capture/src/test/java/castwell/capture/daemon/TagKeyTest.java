@@ -17,7 +17,7 @@ class TagKeyTest {
   @TempDir Path folder;
 
   private RangeBench bench;
-  private HandFedLane lane;
+  private HandFedStation lane;
   private long micros = 1_000_000;
   private int edges;
 
@@ -30,7 +30,7 @@ class TagKeyTest {
     for (String arrow : new String[] {"one", "two", "three"}) {
       bench.desk().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     }
-    lane = new HandFedLane(bench, "lane");
+    lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
     lane.beat(2000, 7, 0);

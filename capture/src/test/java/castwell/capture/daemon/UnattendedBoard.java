@@ -17,7 +17,7 @@ final class UnattendedBoard {
   private static final int RESTART_SECOND = 3 * 3600;
   private static final int PULLED_SECOND = 2 * 3600;
 
-  private final HandFedLane lane;
+  private final HandFedStation lane;
   private final int shotsADay;
   private final Random random;
   private int boot;
@@ -29,7 +29,7 @@ final class UnattendedBoard {
   private int restarts;
   private long startedMicros;
 
-  UnattendedBoard(HandFedLane lane, int shotsADay, Random random) {
+  UnattendedBoard(HandFedStation lane, int shotsADay, Random random) {
     this.lane = lane;
     this.shotsADay = shotsADay;
     this.random = random;

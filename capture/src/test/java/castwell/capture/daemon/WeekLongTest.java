@@ -84,7 +84,7 @@ class WeekLongTest {
 
   private UnattendedBoard live(int shotsADay) {
     try (RangeBench bench = RangeBench.in(folder)) {
-      HandFedLane lane = new HandFedLane(bench, "range");
+      HandFedStation lane = new HandFedStation(bench, "range");
       UnattendedBoard board = new UnattendedBoard(lane, shotsADay, new Random(seed));
       for (long second = 0; second < SECONDS; second++) {
         board.second(second);

@@ -54,7 +54,7 @@ class WildBytesTest {
     }
     Path data = folder.resolve("spoilt-" + seed);
     try (RangeBench bench = RangeBench.in(data)) {
-      HandFedLane lane = played(stream, bench);
+      HandFedStation lane = played(stream, bench);
       List<IntactEdge> told = IntactEdge.in(stream.all());
       EdgesHeld.check(data, told);
       assertThat(lane.faults().all())
@@ -93,7 +93,7 @@ class WildBytesTest {
     WildStream stream = new WildStream(new Random(seed), true, A_PART);
     Path data = folder.resolve("forged-" + seed);
     try (RangeBench bench = RangeBench.in(data)) {
-      HandFedLane lane = played(stream, bench);
+      HandFedStation lane = played(stream, bench);
       EdgesHeld.check(data, IntactEdge.in(stream.all()));
       assertThat(lane.faults().all())
           .containsKeys(Fault.BAD_FIELD, Fault.UNKNOWN_SENTENCE, Fault.NAME_REUSED);
@@ -101,8 +101,8 @@ class WildBytesTest {
     }
   }
 
-  private static HandFedLane played(WildStream stream, RangeBench bench) {
-    HandFedLane lane = new HandFedLane(bench, "range");
+  private static HandFedStation played(WildStream stream, RangeBench bench) {
+    HandFedStation lane = new HandFedStation(bench, "range");
     lane.plugIn(0);
     long micros = 0;
     for (WildStream.Portion portion : stream.portions()) {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.English;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.capture.store.Rack.BowState;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,7 +49,7 @@ class ForceDrawIntakeTest {
 
   @Test
   void eachStateHasItsOwnCurve() {
-    assertThat(English.say(bench.take(What.FORCE_DRAW, TWO_CURVES).phrase()))
+    assertThat(English.say(bench.take(SheetKind.FORCE_DRAW, TWO_CURVES).phrase()))
         .isEqualTo("2 force-draw curves taken in, 0 already there.");
     assertThat(curve(0)).hasSize(3);
     Point last = curve(0).get(2);
@@ -61,8 +61,8 @@ class ForceDrawIntakeTest {
 
   @Test
   void aCurveThatIsThereIsLeftAloneAndAnotherHolds() {
-    bench.take(What.FORCE_DRAW, TWO_CURVES);
-    Taken again = bench.take(What.FORCE_DRAW, TWO_CURVES.replace(",28,50,50", ",28,51,51"));
+    bench.take(SheetKind.FORCE_DRAW, TWO_CURVES);
+    Taken again = bench.take(SheetKind.FORCE_DRAW, TWO_CURVES.replace(",28,50,50", ",28,51,51"));
     assertThat(again.taken()).isEqualTo(1);
     assertThat(again.already()).isEqualTo(1);
     assertThat(curve(0).get(2).drawN()).isCloseTo(226.859, within(1e-3)); // 51 lbf
@@ -84,7 +84,7 @@ class ForceDrawIntakeTest {
   void eachBadLineIsNamed(String line, String told) {
     List<String> said =
         bench.refused(
-            What.FORCE_DRAW,
+            SheetKind.FORCE_DRAW,
             HEADINGS
                 + "Ash,2026-04-01,12,10,\nAsh,2026-04-01,20,30,\n"
                 + line
@@ -96,7 +96,7 @@ class ForceDrawIntakeTest {
   @Test
   void tooFewPointsAreRefusedAtTheFirst() {
     List<String> said =
-        bench.refused(What.FORCE_DRAW, HEADINGS + "Yew,2026-04-01,12,10,\nYew,2026-04-01,20,30,\n");
+        bench.refused(SheetKind.FORCE_DRAW, HEADINGS + "Yew,2026-04-01,12,10,\nYew,2026-04-01,20,30,\n");
     assertThat(said)
         .singleElement()
         .asString()

@@ -9,9 +9,9 @@ import castwell.analysis.verdict.Limits;
 import castwell.capture.English;
 import castwell.capture.announce.Announcer;
 import castwell.capture.assembly.AssemblyTiming;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.intake.sheet.SheetRefused;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.capture.settings.AirSettings;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Shot;
@@ -30,8 +30,8 @@ final class IntakeBench implements AutoCloseable {
   static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
   private final Store store;
-  private final IntakeDesk desk;
-  private final Desk range;
+  private final IntakeCommands desk;
+  private final Commands range;
   private final CaptureSettings settings;
 
   IntakeBench(Path folder) {
@@ -45,8 +45,8 @@ final class IntakeBench implements AutoCloseable {
             ZONE);
     Clock clock = Clock.fixed(NOW, ZONE);
     store = Store.open(folder);
-    range = new Desk(store, settings, new Announcer(), clock);
-    desk = new IntakeDesk(range, settings, clock);
+    range = new Commands(store, settings, new Announcer(), clock);
+    desk = new IntakeCommands(range, settings, clock);
   }
 
   Store store() {
@@ -57,30 +57,30 @@ final class IntakeBench implements AutoCloseable {
     return settings;
   }
 
-  Desk range() {
+  Commands range() {
     return range;
   }
 
   /** Two bows, one of them reworked, and two arrows. */
   IntakeBench withRack() {
     take(
-        What.BOWS,
+        SheetKind.BOWS,
         "bow,state_on,draw_weight_lb,draw_length_in,brace_height_in\nAsh,2026-04-01,50,28,6\nAsh,2026-05-01,48,28,6\nYew,2026-04-01,60,28,");
-    take(What.ARROWS, "arrow,mass_gr,diameter_in\nA1,500,0.34\nA2,600,");
+    take(SheetKind.ARROWS, "arrow,mass_gr,diameter_in\nA1,500,0.34\nA2,600,");
     return this;
   }
 
-  Taken take(What what, String csv) {
+  Taken take(SheetKind what, String csv) {
     return take(what, "paper.csv", csv);
   }
 
-  Taken take(What what, String source, String csv) {
+  Taken take(SheetKind what, String source, String csv) {
     return desk.take(
         new Brought(what, source, csv, Map.of(), HandUncertainty.USUAL, "import"), part -> {});
   }
 
-  /** What is said of each bad line; nothing may be stored. */
-  List<String> refused(What what, String csv) {
+  /** SheetKind is said of each bad line; nothing may be stored. */
+  List<String> refused(SheetKind what, String csv) {
     long before = store.read(t -> t.feed().last());
     List<String> said = new ArrayList<>();
     assertThatExceptionOfType(SheetRefused.class)

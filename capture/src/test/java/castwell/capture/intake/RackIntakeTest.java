@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.capture.English;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Named;
@@ -48,7 +48,7 @@ class RackIntakeTest {
   void aBowsStatesAreTakenInWithAllThatWasMeasured() {
     Taken taken =
         bench.take(
-            What.BOWS,
+            SheetKind.BOWS,
             BOWS
                 + "Ash,2026-04-01,50,28,66,1.5,6.25,1.3,ash,12,110,tillered\nAsh,2026-05-01T14:30,48,28,,,,,,,,\"tips, lightened\"\n");
     assertThat(English.say(taken.phrase())).isEqualTo("2 bow states taken in, 0 already there.");
@@ -65,23 +65,23 @@ class RackIntakeTest {
   @Test
   void aStateThatIsThereIsLeftAloneAndAnotherHolds() {
     String csv = BOWS + "Ash,2026-04-01,50,28,66,1.5,6.25,1.3,ash,12,110,tillered\n";
-    bench.take(What.BOWS, csv);
-    assertThat(bench.take(What.BOWS, csv).already()).isEqualTo(1);
-    assertThat(bench.take(What.BOWS, csv.replace(",50,", ",51,")).taken()).isEqualTo(1);
+    bench.take(SheetKind.BOWS, csv);
+    assertThat(bench.take(SheetKind.BOWS, csv).already()).isEqualTo(1);
+    assertThat(bench.take(SheetKind.BOWS, csv.replace(",50,", ",51,")).taken()).isEqualTo(1);
     assertThat(states("Ash")).hasSize(1);
     assertThat(states("Ash").get(0).drawWeightN()).isCloseTo(226.859, within(1e-3)); // 51 lbf
   }
 
   @Test
   void whatALineDoesntTellStaysAsItWas() {
-    bench.take(What.BOWS, BOWS + "Ash,2026-04-01,50,28,66,1.5,6.25,1.3,ash,12,110,tillered\n");
+    bench.take(SheetKind.BOWS, BOWS + "Ash,2026-04-01,50,28,66,1.5,6.25,1.3,ash,12,110,tillered\n");
     BowState before = states("Ash").get(0);
-    bench.take(What.BOWS, "bow,state_on,draw_weight_lb,draw_length_in\nash,2026-04-01,51,28\n");
+    bench.take(SheetKind.BOWS, "bow,state_on,draw_weight_lb,draw_length_in\nash,2026-04-01,51,28\n");
     BowState now = states("Ash").get(0);
     assertThat(now.measures()).isEqualTo(before.measures());
     assertThat(now.done()).isEqualTo("tillered");
-    bench.take(What.ARROWS, "arrow,mass_gr,length_in,point\nA1,500,29,field\n");
-    bench.take(What.ARROWS, "arrow,mass_gr,note\na1,501,heavier\n");
+    bench.take(SheetKind.ARROWS, "arrow,mass_gr,length_in,point\nA1,500,29,field\n");
+    bench.take(SheetKind.ARROWS, "arrow,mass_gr,note\na1,501,heavier\n");
     assertThat(arrows()).hasSize(1);
     assertThat(arrows().get(0).lengthM().orElseThrow()).isCloseTo(0.7366, within(1e-9));
     assertThat(arrows().get(0).point()).contains("field");
@@ -91,9 +91,9 @@ class RackIntakeTest {
   @Test
   void arrowsAreTakenInOnce() {
     String csv = "arrow,mass_g,length_cm,diameter_mm,point,note\nA1,32.4,74,8,field,\nA2,40,,,,\n";
-    assertThat(English.say(bench.take(What.ARROWS, csv).phrase()))
+    assertThat(English.say(bench.take(SheetKind.ARROWS, csv).phrase()))
         .isEqualTo("2 arrows taken in, 0 already there.");
-    assertThat(bench.take(What.ARROWS, csv).already()).isEqualTo(2);
+    assertThat(bench.take(SheetKind.ARROWS, csv).already()).isEqualTo(2);
     assertThat(arrows().get(0).massKg()).isCloseTo(0.0324, within(1e-12));
     assertThat(arrows().get(1).lengthM()).isEmpty();
   }
@@ -115,7 +115,7 @@ class RackIntakeTest {
   void eachBadLineOfBowsIsNamed(String line, String told) {
     List<String> said =
         bench.refused(
-            What.BOWS,
+            SheetKind.BOWS,
             "bow,state_on,draw_weight_lb,draw_length_in,brace_height_in\nYew,2026-04-01,60,28,\n"
                 + line
                 + "\n");
@@ -136,7 +136,7 @@ class RackIntakeTest {
           """)
   void eachBadLineOfArrowsIsNamed(String line, String told) {
     List<String> said =
-        bench.refused(What.ARROWS, "arrow,mass_gr,length_in\nA2,600,\n" + line + "\n");
+        bench.refused(SheetKind.ARROWS, "arrow,mass_gr,length_in\nA2,600,\n" + line + "\n");
     assertThat(said).singleElement().asString().startsWith("3: " + told);
     assertThat(arrows()).isEmpty();
   }

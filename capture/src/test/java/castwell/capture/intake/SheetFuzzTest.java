@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.capture.English;
 import castwell.capture.FuzzInputs;
 import castwell.capture.intake.sheet.SheetRefused;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +39,7 @@ public class SheetFuzzTest {
     if (input.length == 0) {
       return;
     }
-    What what = What.values()[input[0] & 3];
+    SheetKind what = SheetKind.values()[input[0] & 3];
     String text = new String(input, 1, input.length - 1, UTF_8);
     try {
       BENCH
@@ -58,7 +58,7 @@ public class SheetFuzzTest {
     }
   }
 
-  private static void takeTwice(What what, String text) {
+  private static void takeTwice(SheetKind what, String text) {
     Taken first = BENCH.take(what, text);
     Taken again = BENCH.take(what, text);
     assertThat(again.taken()).isZero();

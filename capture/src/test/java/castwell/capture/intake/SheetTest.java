@@ -8,7 +8,7 @@ import castwell.capture.English;
 import castwell.capture.intake.sheet.CantRead;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Sheet;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -20,12 +20,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SheetTest {
   private static final String USUAL = "bow,arrow,speed_fps\nAsh,A1,150.5\n";
 
-  private static Sheet read(What what, String text) {
+  private static Sheet read(SheetKind what, String text) {
     return Sheet.read("a.csv", what, text, Map.of());
   }
 
   private static void assertRefused(String text, String... told) {
-    assertThat(English.refusal(() -> read(What.SHOTS, text))).contains(told).endsWith(".");
+    assertThat(English.refusal(() -> read(SheetKind.SHOTS, text))).contains(told).endsWith(".");
   }
 
   private static void assertUsual(Sheet sheet) {
@@ -49,14 +49,14 @@ class SheetTest {
         "bow,arrow,speed_fps\n\"Ash\",\"A1\",1.505e2\n"
       })
   void theSameHoweverItIsWritten(String text) {
-    assertUsual(read(What.SHOTS, text));
+    assertUsual(read(SheetKind.SHOTS, text));
   }
 
   @Test
   void linesAreNumberedAsAnEditorNumbersThem() {
     String text =
         "\nbow,arrow,speed_fps,note\nAsh,A1,150,\"two\nlines\"\n\nAsh,A1,151,\nAsh,A1,152,";
-    assertThat(read(What.SHOTS, text).lines()).extracting(Line::number).containsExactly(3, 6, 7);
+    assertThat(read(SheetKind.SHOTS, text).lines()).extracting(Line::number).containsExactly(3, 6, 7);
   }
 
   /** Factors: NIST SP 811 (2008), appendix B.8. */
@@ -80,7 +80,7 @@ class SheetTest {
     "FORCE_DRAW, 'bow,state_on,draw_length_cm,draw_force_n', draw_length, 0.01",
     "FORCE_DRAW, 'bow,state_on,draw_length_m,draw_force_n', draw_length, 1"
   })
-  void theHeadingTellsTheUnit(What what, String headings, String field, double si) {
+  void theHeadingTellsTheUnit(SheetKind what, String headings, String field, double si) {
     Line line = read(what, headings + "\nAsh,A1,1,1").lines().get(0);
     assertThat(line.neededNumber(field)).isCloseTo(si, within(si * 2e-7));
   }
@@ -90,7 +90,7 @@ class SheetTest {
     Sheet sheet =
         Sheet.read(
             "a.csv",
-            What.SHOTS,
+            SheetKind.SHOTS,
             "Bow name,Shaft,Speed (m/s)\nAsh,A1,45.8724\n",
             Map.of("bow NAME", "bow", "Shaft", "Arrow", "Speed (m/s)", "speed_mps"));
     assertUsual(sheet);
@@ -104,13 +104,13 @@ class SheetTest {
   })
   void aMapThatLeadsNowhereIsRefused(String theirs, String ours, String told) {
     String sheet = "bow,arrow,Speed\nAsh,A1,9\n";
-    assertThat(English.refusal(() -> Sheet.read("a.csv", What.SHOTS, sheet, Map.of(theirs, ours))))
+    assertThat(English.refusal(() -> Sheet.read("a.csv", SheetKind.SHOTS, sheet, Map.of(theirs, ours))))
         .contains(told);
   }
 
   @Test
   void headingsThatArentOursAreNamedWithWhatTheyMayBe() {
-    Sheet sheet = read(What.ARROWS, "arrow,mass_gr,lenght_in,colour,diameter\nA1,500,29,red,0.3");
+    Sheet sheet = read(SheetKind.ARROWS, "arrow,mass_gr,lenght_in,colour,diameter\nA1,500,29,red,0.3");
     assertThat(sheet.notRead())
         .containsExactly(
             "lenght_in (length_in?)",
@@ -123,7 +123,7 @@ class SheetTest {
     String text =
         "shot_id,fired_at,device,boot,bow,bow_state,arrow,arrow_mass_gr,speed_fps,front_fps,verdict\n"
             + "x,2026-05-01T12:00:00Z,gate,1,Ash,2026-04-01,A1,500,150,150,clean\n";
-    assertThat(read(What.SHOTS, text).notRead()).isEmpty();
+    assertThat(read(SheetKind.SHOTS, text).notRead()).isEmpty();
   }
 
   @Test
@@ -139,22 +139,22 @@ class SheetTest {
   @ParameterizedTest
   @ValueSource(strings = {"fast", "NaN", "Infinity", "0x10", "1d", "1.2.3", "1e999", "1 5", "--5"})
   void whatIsNoNumberIsNamed(String cell) {
-    Line line = read(What.SHOTS, "bow,arrow,speed_fps\nAsh,A1," + cell).lines().get(0);
+    Line line = read(SheetKind.SHOTS, "bow,arrow,speed_fps\nAsh,A1," + cell).lines().get(0);
     assertThat(English.refusal(() -> line.number("speed")))
         .contains("speed_fps \"" + cell + "\" isn't a number");
   }
 
   @Test
   void aDecimalCommaIsReadOnlyWhereSemicolonsSeparate() {
-    Line quoted = read(What.SHOTS, "bow,arrow,speed_fps\nAsh,A1,\"150,5\"").lines().get(0);
+    Line quoted = read(SheetKind.SHOTS, "bow,arrow,speed_fps\nAsh,A1,\"150,5\"").lines().get(0);
     assertThatExceptionOfType(CantRead.class).isThrownBy(() -> quoted.number("speed"));
-    Line thousands = read(What.SHOTS, "bow;arrow;speed_fps\nAsh;A1;1.150,5").lines().get(0);
+    Line thousands = read(SheetKind.SHOTS, "bow;arrow;speed_fps\nAsh;A1;1.150,5").lines().get(0);
     assertThatExceptionOfType(CantRead.class).isThrownBy(() -> thousands.number("speed"));
   }
 
   @Test
   void aCommaTooManyIsNamed() {
-    List<Line> lines = read(What.SHOTS, "bow,arrow,speed_fps\nAsh,A1,150,5\nAsh,A1,1,,").lines();
+    List<Line> lines = read(SheetKind.SHOTS, "bow,arrow,speed_fps\nAsh,A1,150,5\nAsh,A1,1,,").lines();
     assertThat(English.refusal(() -> lines.get(0).refuseTooMany()))
         .contains("4 cells under 3 headings");
     lines.get(1).refuseTooMany();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
@@ -39,7 +39,7 @@ class ShotIntakeTest {
   }
 
   private Taken take(String csv) {
-    return bench.take(What.SHOTS, csv);
+    return bench.take(SheetKind.SHOTS, csv);
   }
 
   private Shot only(String csv) {
@@ -177,7 +177,7 @@ class ShotIntakeTest {
     Taken grown = take(csv + "Ash,A1,150,2026-05-01\nAsh,A1,151,2026-05-01\n");
     assertThat(grown.taken()).isEqualTo(2);
     assertThat(grown.already()).isEqualTo(2);
-    assertThat(bench.take(What.SHOTS, "evening.csv", csv).taken()).isEqualTo(2);
+    assertThat(bench.take(SheetKind.SHOTS, "evening.csv", csv).taken()).isEqualTo(2);
   }
 
   @Test
@@ -217,7 +217,7 @@ class ShotIntakeTest {
   void eachBadLineIsNamed(String line, String told) {
     String headings = "bow,arrow,speed_fps,fired_at,station,counts,judged_by,end\n";
     List<String> said =
-        bench.refused(What.SHOTS, headings + "Ash,A1,150,,,,,\n" + line + "\nYew,A2,150,,,,,\n");
+        bench.refused(SheetKind.SHOTS, headings + "Ash,A1,150,,,,,\n" + line + "\nYew,A2,150,,,,,\n");
     assertThat(said).singleElement().asString().startsWith("3: " + told);
     assertThat(bench.shots()).isEmpty();
   }
@@ -226,7 +226,7 @@ class ShotIntakeTest {
   void allBadLinesAreNamedAtOnceAndNothingIsStored() {
     List<String> said =
         bench.refused(
-            What.SHOTS,
+            SheetKind.SHOTS,
             "bow,arrow,speed_fps,shot_id\nAsh,A1,150,x\nElm,A1,150,y\nAsh,A1,1e,z\nAsh,A1,151,x\n");
     assertThat(said)
         .hasSize(3)
@@ -260,10 +260,10 @@ class ShotIntakeTest {
   @Test
   void progressGoesUp() {
     List<Long> reached = new ArrayList<>();
-    new IntakeDesk(bench.range(), bench.settings(), Clock.systemUTC())
+    new IntakeCommands(bench.range(), bench.settings(), Clock.systemUTC())
         .take(
             new Brought(
-                What.SHOTS,
+                SheetKind.SHOTS,
                 "paper.csv",
                 "bow,arrow,speed_fps\nAsh,A1,150\nAsh,A1,151\n",
                 Map.of(),

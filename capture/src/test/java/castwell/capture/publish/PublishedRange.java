@@ -4,7 +4,7 @@ import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
 import castwell.capture.Until;
 import castwell.capture.announce.Announcer;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.daemon.RangeBench;
 import castwell.capture.publish.broker.BrokerSettings;
 import castwell.capture.publish.broker.BrokerState;
@@ -29,7 +29,7 @@ final class PublishedRange implements AutoCloseable {
 
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Desk desk;
+  private final Commands desk;
   private final Publishers publishers;
   private final List<Throwable> deaths = new CopyOnWriteArrayList<>();
   private final List<String> shot = new ArrayList<>();
@@ -37,7 +37,7 @@ final class PublishedRange implements AutoCloseable {
   PublishedRange(Path folder, BrokerSettings settings) {
     Clock clock = Clock.systemUTC();
     store = Store.open(folder);
-    desk = new Desk(store, RangeBench.SETTINGS, announcer, clock);
+    desk = new Commands(store, RangeBench.SETTINGS, announcer, clock);
     LinkState link =
         new LinkState(
             Rows.STATION,
@@ -82,7 +82,7 @@ final class PublishedRange implements AutoCloseable {
     return store;
   }
 
-  Desk desk() {
+  Commands desk() {
     return desk;
   }
 

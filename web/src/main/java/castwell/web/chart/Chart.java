@@ -18,7 +18,7 @@ public record Chart(
     Axis x,
     Axis y,
     List<Mark> marks,
-    @JsonIgnore Sheet table) {
+    @JsonIgnore FigureTable table) {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   public Chart {

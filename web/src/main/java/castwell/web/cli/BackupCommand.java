@@ -35,7 +35,7 @@ final class BackupCommand implements Callable<Integer> {
       throw new SaidPlainly(target + " exists already: name another file, or move it away.");
     }
     Backups.Made made;
-    try (Progress progress = new Progress("Copying", 100)) {
+    try (ProgressBar progress = new ProgressBar("Copying", 100)) {
       made =
           Backups.make(folder, target, now, (part, whole) -> progress.reached(100 * part / whole));
     }

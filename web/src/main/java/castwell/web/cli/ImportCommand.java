@@ -2,14 +2,14 @@ package castwell.web.cli;
 
 import castwell.analysis.unit.Units;
 import castwell.capture.announce.Announcer;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.intake.Brought;
 import castwell.capture.intake.HandUncertainty;
-import castwell.capture.intake.IntakeDesk;
+import castwell.capture.intake.IntakeCommands;
 import castwell.capture.intake.Taken;
 import castwell.capture.intake.sheet.BadLine;
 import castwell.capture.intake.sheet.SheetRefused;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;
@@ -41,9 +41,9 @@ final class ImportCommand implements Callable<Integer> {
   private static final int THOUSANDTHS = 1000;
 
   /** For the option. */
-  static final class OneOfWhat extends OneOf<What> {
+  static final class OneOfWhat extends OneOf<SheetKind> {
     OneOfWhat() {
-      super(What.class);
+      super(SheetKind.class);
     }
   }
 
@@ -59,7 +59,7 @@ final class ImportCommand implements Callable<Integer> {
       required = true,
       description =
           "shots (bow, arrow, speed_fps), bows (bow, state_on, draw_weight_lb, draw_length_in), arrows (arrow, mass_gr) or force-draw (bow, state_on, draw_length_in, draw_force_lb).")
-  private What what;
+  private SheetKind what;
 
   @Option(
       names = "--map",
@@ -87,10 +87,10 @@ final class ImportCommand implements Callable<Integer> {
     Brought brought = new Brought(what, name(), text(), map, uncertainty, "import");
     Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder);
-        Progress progress = new Progress(name(), THOUSANDTHS)) {
+        ProgressBar progress = new ProgressBar(name(), THOUSANDTHS)) {
       Settings settings = SettingsFile.read(folder);
-      Desk desk = new Desk(store, settings.capture(), new Announcer(), Clock.systemUTC());
-      IntakeDesk intake = new IntakeDesk(desk, settings.capture(), Clock.systemUTC());
+      Commands desk = new Commands(store, settings.capture(), new Announcer(), Clock.systemUTC());
+      IntakeCommands intake = new IntakeCommands(desk, settings.capture(), Clock.systemUTC());
       say(intake.take(brought, progress::reached));
       return 0;
     } catch (SheetRefused e) {

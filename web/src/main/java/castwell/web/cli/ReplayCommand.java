@@ -2,7 +2,7 @@ package castwell.web.cli;
 
 import castwell.analysis.speed.Calibration;
 import castwell.capture.announce.Announcer;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.daemon.Replay;
 import castwell.capture.daemon.Replay.Pace;
 import castwell.capture.recording.BadRecording;
@@ -49,7 +49,7 @@ final class ReplayCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder)) {
       Settings settings = SettingsFile.read(folder);
-      Desk desk = new Desk(store, settings.capture(), new Announcer(), Clock.systemUTC());
+      Commands desk = new Commands(store, settings.capture(), new Announcer(), Clock.systemUTC());
       for (Path file : files) {
         try (Recording recording = Recording.open(file)) {
           replay(store, settings, desk, file, recording);
@@ -59,7 +59,7 @@ final class ReplayCommand implements Callable<Integer> {
     return 0;
   }
 
-  private void replay(Store store, Settings settings, Desk desk, Path file, Recording recording)
+  private void replay(Store store, Settings settings, Commands desk, Path file, Recording recording)
       throws InterruptedException {
     RecordingHeader header = recording.header();
     String station = station(header.name());
@@ -68,7 +68,7 @@ final class ReplayCommand implements Callable<Integer> {
       desk.tag(station, header.started(), bow, arrow, "replay");
     }
     desk.calibrateUnlessSaid(station, header.started(), gates, "recording");
-    try (Progress progress = new Progress(file.getFileName().toString(), recording.sizeBytes())) {
+    try (ProgressBar progress = new ProgressBar(file.getFileName().toString(), recording.sizeBytes())) {
       Runnable reached = () -> progress.reached(recording.bytesRead());
       new Replay(store, settings.capture(), desk).replay(station, recording, pace(reached));
     }

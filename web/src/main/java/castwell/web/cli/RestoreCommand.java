@@ -23,7 +23,7 @@ final class RestoreCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path folder = castwell.data().orDefault();
     Restoring.Restored restored;
-    try (Progress progress = new Progress("Copying", 100)) {
+    try (ProgressBar progress = new ProgressBar("Copying", 100)) {
       restored =
           Restoring.restore(
               file, folder, Instant.now(), (part, whole) -> progress.reached(100 * part / whole));

@@ -23,7 +23,7 @@ final class VerifyCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     try (Store store = Store.openToRead(folder)) {
       Verification.Outcome outcome;
-      try (Progress progress = new Progress("Deriving anew", 100)) {
+      try (ProgressBar progress = new ProgressBar("Deriving anew", 100)) {
         outcome =
             new Verification(SettingsFile.read(folder).capture())
                 .verify(store, (done, all) -> progress.reached(100 * done / all));

@@ -7,7 +7,7 @@ import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
 import castwell.web.wiring.Daemon;
 import castwell.web.wiring.Rehearsal;
-import castwell.web.workbench.Room;
+import castwell.web.workbench.MenuEntry;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -82,7 +82,7 @@ final class WarmUpCommand implements Callable<Integer> {
               })) {
         URI page = URI.create("http://127.0.0.1:" + running.address().port() + "/");
         hearShots(page.resolve("/api/live"));
-        for (Room room : Room.values()) {
+        for (MenuEntry room : MenuEntry.values()) {
           look(page.resolve(room.path()));
         }
         for (String more : MORE_PAGES) {

@@ -2,7 +2,7 @@ package castwell.web.http;
 
 import castwell.capture.announce.Announcer;
 import castwell.capture.clock.OnwardClock;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.daemon.Capture;
 import castwell.capture.health.Checkup;
 import castwell.capture.publish.broker.BrokerState;
@@ -26,7 +26,7 @@ import java.util.function.Supplier;
  */
 public record Parts(
     Store store,
-    Desk desk,
+    Commands desk,
     Capture capture,
     Announcer announcer,
     Checkup checkup,

@@ -1,9 +1,9 @@
 package castwell.web.http;
 
 import castwell.capture.clock.OnwardClock;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.health.HealthView;
-import castwell.capture.intake.IntakeDesk;
+import castwell.capture.intake.IntakeCommands;
 import castwell.capture.store.Store;
 import castwell.web.access.Attempts;
 import castwell.web.http.api.AdmissionApi;
@@ -55,7 +55,7 @@ public final class WebServer implements AutoCloseable {
   public WebServer(Parts parts) {
     address = parts.address();
     Store store = parts.store();
-    Desk desk = parts.desk();
+    Commands desk = parts.desk();
     OnwardClock clock = parts.clock();
     ZoneId zone = parts.settings().zone();
     Views views = new Views(zone);
@@ -86,7 +86,7 @@ public final class WebServer implements AutoCloseable {
               new ArrowsApi(store, desk, views).route(config);
               new ShotsApi(store, desk, parts.capture(), views).route(config);
               new GatesApi(store, desk, clock, zone).route(config);
-              new ImportApi(new IntakeDesk(desk, parts.settings(), clock)).route(config);
+              new ImportApi(new IntakeCommands(desk, parts.settings(), clock)).route(config);
               new DataApi(store, clock, zone).route(config);
               new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);

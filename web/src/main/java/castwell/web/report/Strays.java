@@ -10,24 +10,24 @@ import java.util.Map;
 public final class Strays {
   private Strays() {}
 
-  public static List<String> sentences(Shelf.Stand stand) {
+  public static List<String> sentences(BowCells.Stand stand) {
     int excluded = count(stand, true);
     int doubted = count(stand, false);
     List<String> sentences = new ArrayList<>();
     if (excluded > 0) {
-      sentences.add(Saying.TRADE.say("report.strays.set_aside", excluded));
+      sentences.add(ReportFormat.TRADE.say("report.strays.set_aside", excluded));
     }
     if (doubted > 0) {
-      sentences.add(Saying.TRADE.say("report.strays.doubted", doubted));
+      sentences.add(ReportFormat.TRADE.say("report.strays.doubted", doubted));
     }
     return sentences;
   }
 
-  private static int count(Shelf.Stand stand, boolean excluded) {
+  private static int count(BowCells.Stand stand, boolean excluded) {
     return (int) rows(stand).stream().filter(row -> row.get("set_aside").equals(excluded)).count();
   }
 
-  public static List<Map<String, Object>> rows(Shelf.Stand stand) {
+  public static List<Map<String, Object>> rows(BowCells.Stand stand) {
     return stand.sessions().stream()
         .flatMap(
             session ->

@@ -6,7 +6,7 @@ import castwell.analysis.wording.Amount;
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
 import castwell.web.unit.Dimension;
-import castwell.web.unit.Figures;
+import castwell.web.unit.FigureText;
 import castwell.web.unit.UnitSystem;
 import java.util.OptionalDouble;
 
@@ -52,7 +52,7 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
 
   /** "150.2 ± 0.4 ft/s"; without an uncertainty the usual decimals. */
   public String figure(Dimension dimension, double si, double uSi) {
-    return Figures.figure(units.of(dimension), si, uSi).orElseGet(this::notKnown);
+    return FigureText.figure(units.of(dimension), si, uSi).orElseGet(this::notKnown);
   }
 
   public String figure(Dimension dimension, Quantity quantity) {
@@ -61,7 +61,7 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
 
   /** "52.5 lb": as it was measured, without needless zeros. */
   public String plain(Dimension dimension, double si) {
-    return Figures.plain(units.of(dimension), si).orElseGet(this::notKnown);
+    return FigureText.plain(units.of(dimension), si).orElseGet(this::notKnown);
   }
 
   public String plain(Dimension dimension, OptionalDouble si) {
@@ -70,12 +70,12 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
 
   /** "500.6 gr": what a person read off a scale or a rule, to all its digits. */
   public String measured(Dimension dimension, double si) {
-    return Figures.significant(in(dimension, si), READ) + " " + unit(dimension);
+    return FigureText.significant(in(dimension, si), READ) + " " + unit(dimension);
   }
 
   /** "149.1 to 151.3 ft/s". */
   public String interval(Dimension dimension, Interval si) {
-    return Figures.interval(units.of(dimension), si, say("figure.to"))
+    return FigureText.interval(units.of(dimension), si, say("figure.to"))
         .orElseGet(() -> say("figure.cant_tell"));
   }
 

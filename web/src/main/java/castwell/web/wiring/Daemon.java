@@ -3,7 +3,7 @@ package castwell.web.wiring;
 import castwell.capture.announce.Announcer;
 import castwell.capture.cell.CellKeeper;
 import castwell.capture.clock.OnwardClock;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.daemon.Capture;
 import castwell.capture.device.Port;
 import castwell.capture.health.Checkup;
@@ -56,8 +56,8 @@ public final class Daemon implements AutoCloseable {
     return store;
   }
 
-  public Desk desk(CaptureSettings settings) {
-    return new Desk(store, settings, announcer, clock);
+  public Commands desk(CaptureSettings settings) {
+    return new Commands(store, settings, announcer, clock);
   }
 
   /** The host's monotonic clock: the one that ports, capture and recordings share. */
@@ -107,7 +107,7 @@ public final class Daemon implements AutoCloseable {
       HttpAddress address,
       boolean rehearsal,
       Consumer<Throwable> died) {
-    Desk desk = desk(settings.capture());
+    Commands desk = desk(settings.capture());
     for (Station station : stations) {
       store.read(t -> t.sessions().lastDated(station.name())).ifPresent(clock::goOnFrom);
     }
@@ -160,7 +160,7 @@ public final class Daemon implements AutoCloseable {
       BrokerSettings broker,
       Settings settings,
       List<Station> stations,
-      Desk desk,
+      Commands desk,
       Capture capture) {
     Told told =
         new Told(

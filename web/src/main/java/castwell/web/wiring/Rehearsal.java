@@ -1,7 +1,7 @@
 package castwell.web.wiring;
 
 import castwell.analysis.speed.Calibration;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.rehearsal.RehearsalArrow;
@@ -41,7 +41,7 @@ public final class Rehearsal {
   }
 
   /** At the first start the invented bows and arrows are put on the rack, and two are tagged. */
-  public static void fillRack(Store store, Desk desk) {
+  public static void fillRack(Store store, Commands desk) {
     if (!store.read(t -> t.rack().bowNames()).isEmpty()) {
       return;
     }

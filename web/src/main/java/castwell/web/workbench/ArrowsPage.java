@@ -14,7 +14,7 @@ import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Weighings;
 import castwell.capture.store.Weighings.Weighing;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
 import java.util.ArrayList;
@@ -25,14 +25,14 @@ import java.util.Set;
 
 /** The arrows with their masses, and how heavy each is for every bow. */
 public final class ArrowsPage {
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
 
   /**
    * @param arrows those in use, the lightest first, then those out of use
    * @param perPound grains per pound of each for every bow, ▲ where it is too light
    */
-  public record View(List<Card> arrows, Sheet perPound, boolean hasLight, List<Field> fields) {}
+  public record View(List<Card> arrows, FigureTable perPound, boolean hasLight, List<NumberInput> fields) {}
 
   /**
    * @param fields as they are now, to be entered anew
@@ -41,22 +41,22 @@ public final class ArrowsPage {
       String name,
       boolean retired,
       List<Fact> facts,
-      Field weighing,
+      NumberInput weighing,
       List<Weighed> weighings,
-      List<Field> fields,
+      List<NumberInput> fields,
       String point,
       String note) {}
 
   /** One time on the scale. */
   public record Weighed(long id, String told, boolean counts, String why) {}
 
-  private ArrowsPage(Asked asked) {
+  private ArrowsPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
   }
 
-  public static Page of(Asked asked) {
-    return new Page(Room.ARROWS, "arrows", asked.say("arrows.title"), new ArrowsPage(asked).view());
+  public static Page of(PageRequest asked) {
+    return new Page(MenuEntry.ARROWS, "arrows", asked.say("arrows.title"), new ArrowsPage(asked).view());
   }
 
   private View view() {
@@ -66,7 +66,7 @@ public final class ArrowsPage {
         Comparator.comparing((Arrow arrow) -> retired.contains(arrow.id()))
             .thenComparingDouble(Arrow::massKg));
     List<BowState> bows = bows();
-    Sheet perPound =
+    FigureTable perPound =
         perPound(arrows.stream().filter(a -> !retired.contains(a.id())).toList(), bows);
     OptionalDouble none = OptionalDouble.empty();
     return new View(
@@ -84,7 +84,7 @@ public final class ArrowsPage {
         .toList();
   }
 
-  private Sheet perPound(List<Arrow> arrows, List<BowState> bows) {
+  private FigureTable perPound(List<Arrow> arrows, List<BowState> bows) {
     List<String> headings = new ArrayList<>(List.of(asked.say("arrow")));
     bows.forEach(bow -> headings.add(bow.bow()));
     List<List<String>> rows = new ArrayList<>();
@@ -93,7 +93,7 @@ public final class ArrowsPage {
       bows.forEach(bow -> row.add(gpp(arrow, bow)));
       rows.add(row);
     }
-    return new Sheet(headings, rows);
+    return new FigureTable(headings, rows);
   }
 
   private String gpp(Arrow arrow, BowState bow) {
@@ -115,7 +115,7 @@ public final class ArrowsPage {
         arrow.name(),
         retired,
         facts,
-        Field.of(speech, "mass_gr", "arrows.weighed", ARROW_MASS, OptionalDouble.empty()),
+        NumberInput.of(speech, "mass_gr", "arrows.weighed", ARROW_MASS, OptionalDouble.empty()),
         weighings.stream().map(this::weighed).toList(),
         fields(mass, arrow.lengthM(), arrow.diameterM()),
         arrow.point().orElse(""),
@@ -146,10 +146,10 @@ public final class ArrowsPage {
         weighing.why());
   }
 
-  private List<Field> fields(OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {
+  private List<NumberInput> fields(OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {
     return List.of(
-        Field.of(speech, "mass_gr", "arrows.mass", ARROW_MASS, mass),
-        Field.of(speech, "length_in", "arrows.length", LENGTH, length),
-        Field.of(speech, "diameter_in", "arrows.diameter", DIAMETER, diameter));
+        NumberInput.of(speech, "mass_gr", "arrows.mass", ARROW_MASS, mass),
+        NumberInput.of(speech, "length_in", "arrows.length", LENGTH, length),
+        NumberInput.of(speech, "diameter_in", "arrows.diameter", DIAMETER, diameter));
   }
 }

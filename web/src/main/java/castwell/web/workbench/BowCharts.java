@@ -20,7 +20,7 @@ import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
@@ -44,7 +44,7 @@ final class BowCharts {
   private final BowStudy study;
   private final List<CellSummary> cells;
 
-  BowCharts(Asked asked, BowStudy study) {
+  BowCharts(PageRequest asked, BowStudy study) {
     this.speech = asked.speech();
     this.study = study;
     this.cells =
@@ -65,8 +65,8 @@ final class BowCharts {
 
   /** What was shot, the trade's straight line and the curve of the virtual mass. */
   Chart speed() {
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             speech.say("session"),
             speech.say("arrow"),
             speech.say("arrow_mass", speech.unit(ARROW_MASS)),
@@ -162,8 +162,8 @@ final class BowCharts {
       BiFunction<VirtualMass, Quantity, Quantity> of,
       OptionalDouble reference) {
     List<Mark> marks = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             speech.say("arrow_mass", speech.unit(ARROW_MASS)),
             speech.say(id, speech.unit(y)),
             speech.say("interval95"));
@@ -194,7 +194,7 @@ final class BowCharts {
         rows.sheet());
   }
 
-  private void row(Sheet.Rows rows, Dimension y, double massKg, Quantity value) {
+  private void row(FigureTable.Rows rows, Dimension y, double massKg, Quantity value) {
     rows.add(
         speech.plain(ARROW_MASS, massKg),
         speech.figure(y, value),
@@ -204,8 +204,8 @@ final class BowCharts {
   /** Which energies and virtual masses go together. */
   Chart region() {
     List<Mark> marks = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             speech.say("bow.what"), speech.say("bow.estimate"), speech.say("interval95"));
     study
         .fit()
@@ -221,7 +221,7 @@ final class BowCharts {
         rows.sheet());
   }
 
-  private void regionOf(VirtualMassFit fit, VirtualMass model, List<Mark> marks, Sheet.Rows rows) {
+  private void regionOf(VirtualMassFit fit, VirtualMass model, List<Mark> marks, FigureTable.Rows rows) {
     String name = study.stateName();
     JointRegion region = JointRegion.of(fit, RackPage.COVERAGE);
     marks.addAll(regionMarks(speech, name, Style.FIRST, fit, region));
@@ -258,8 +258,8 @@ final class BowCharts {
   /** Its area is the stored energy. */
   Chart forceDraw() {
     List<Mark> marks = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             speech.say("bow.draw_length", speech.unit(DRAW_LENGTH)),
             speech.say("bow.draw_force", speech.unit(FORCE)),
             speech.say("bow.let_down", speech.unit(FORCE)));
@@ -277,7 +277,7 @@ final class BowCharts {
         rows.sheet());
   }
 
-  private void forceDrawMarks(ForceDrawCurve curve, List<Mark> marks, Sheet.Rows rows) {
+  private void forceDrawMarks(ForceDrawCurve curve, List<Mark> marks, FigureTable.Rows rows) {
     List<ForceDrawCurve.Point> points = curve.points();
     double[] x =
         points.stream().mapToDouble(p -> speech.in(DRAW_LENGTH, p.drawLengthM())).toArray();

@@ -24,8 +24,8 @@ public record BowFields(
     String today,
     String since,
     String done,
-    List<Field> needed,
-    List<Field> more,
+    List<NumberInput> needed,
+    List<NumberInput> more,
     String wood,
     double lengthFactor,
     double forceFactor) {
@@ -37,43 +37,43 @@ public record BowFields(
         state.map(s -> ShotColumns.stateName(s.since(), zone)).orElse(""),
         state.map(BowState::done).orElse(""),
         List.of(
-            Field.of(
+            NumberInput.of(
                 speech,
                 "draw_weight_lb",
                 "rack.draw",
                 Dimension.FORCE,
                 state.map(s -> OptionalDouble.of(s.drawWeightN())).orElse(OptionalDouble.empty())),
-            Field.of(
+            NumberInput.of(
                 speech,
                 "draw_length_in",
                 "bow.length_of_draw",
                 Dimension.DRAW_LENGTH,
                 state.map(s -> OptionalDouble.of(s.drawLengthM())).orElse(OptionalDouble.empty()))),
         List.of(
-            Field.of(
+            NumberInput.of(
                 speech,
                 "nock_to_nock_in",
                 "bow.nock_to_nock",
                 Dimension.DRAW_LENGTH,
                 m.nockToNockM()),
-            Field.of(
+            NumberInput.of(
                 speech,
                 "string_follow_in",
                 "bow.string_follow",
                 Dimension.LENGTH,
                 m.stringFollowM()),
-            Field.of(
+            NumberInput.of(
                 speech, "brace_height_in", "bow.brace_height", Dimension.LENGTH, m.braceHeightM()),
-            Field.of(speech, "mass_lb", "bow.mass", Dimension.BOW_MASS, m.massKg()),
-            Field.of(speech, "tip_width_mm", "bow.tip_width", Dimension.FINE_LENGTH, m.tipWidthM()),
-            Field.of(
+            NumberInput.of(speech, "mass_lb", "bow.mass", Dimension.BOW_MASS, m.massKg()),
+            NumberInput.of(speech, "tip_width_mm", "bow.tip_width", Dimension.FINE_LENGTH, m.tipWidthM()),
+            NumberInput.of(
                 speech,
                 "string_mass_gr",
                 "bow.string_mass",
                 Dimension.ARROW_MASS,
                 m.stringMassKg())),
         m.wood().orElse(""),
-        Field.factor(speech, Dimension.DRAW_LENGTH),
-        Field.factor(speech, Dimension.FORCE));
+        NumberInput.factor(speech, Dimension.DRAW_LENGTH),
+        NumberInput.factor(speech, Dimension.FORCE));
   }
 }

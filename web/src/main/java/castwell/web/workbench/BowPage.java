@@ -19,7 +19,7 @@ import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
 import castwell.web.chart.Chart;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.bow.AdviceWords;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
@@ -32,7 +32,7 @@ import java.util.stream.Stream;
 
 /** One bow: its life, what it does to arrows, and why. */
 public final class BowPage {
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
   private final BowStudy study;
 
@@ -65,7 +65,7 @@ public final class BowPage {
   public record Stage(
       String name, String told, String done, List<Fact> measures, boolean isShown) {}
 
-  private BowPage(Asked asked) {
+  private BowPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
     this.study =
@@ -73,16 +73,16 @@ public final class BowPage {
             asked.t(), asked.zone(), asked.named("name"), asked.text("state"), asked.request());
   }
 
-  public static Page of(Asked asked) {
+  public static Page of(PageRequest asked) {
     BowPage page = new BowPage(asked);
-    return new Page(Room.RACK, "bow", page.study.state().bow(), page.view());
+    return new Page(MenuEntry.RACK, "bow", page.study.state().bow(), page.view());
   }
 
   /** Its speeds over arrow mass alone, for a page of another kind. */
-  public static Page speed(Asked asked) {
+  public static Page speed(PageRequest asked) {
     BowPage page = new BowPage(asked);
     return new Page(
-        Room.RANGE, "speed", page.study.state().bow(), new BowCharts(asked, page.study).speed());
+        MenuEntry.RANGE, "speed", page.study.state().bow(), new BowCharts(asked, page.study).speed());
   }
 
   private View view() {
@@ -99,7 +99,7 @@ public final class BowPage {
             charts.energy(asked.quantity("energy", ENERGY)),
             charts.share(),
             charts.forceDraw()),
-        study.cells().shots() == 0 ? List.of() : AdviceWords.of(study.advice(), new Saying(speech)),
+        study.cells().shots() == 0 ? List.of() : AdviceWords.of(study.advice(), new ReportFormat(speech)),
         life(),
         BowFields.of(speech, asked.zone(), asked.now(), Optional.of(study.state())),
         new Reference(

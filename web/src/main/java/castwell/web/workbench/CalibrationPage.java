@@ -5,7 +5,7 @@ import static castwell.web.unit.Dimension.FINE_LENGTH;
 
 import castwell.analysis.speed.Calibration;
 import castwell.capture.store.Calibrations;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 
 /** How far apart the gates stand, and whether a falling rod says so too. */
 public final class CalibrationPage {
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
   private final String station;
   private final Optional<Calibrations.Entry> now;
@@ -30,11 +30,11 @@ public final class CalibrationPage {
       List<String> stations,
       String station,
       List<Fact> gates,
-      List<Field> fields,
-      Sheet history,
+      List<NumberInput> fields,
+      FigureTable history,
       DropTrial.View drop) {}
 
-  private CalibrationPage(Asked asked) {
+  private CalibrationPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
     this.station =
@@ -42,9 +42,9 @@ public final class CalibrationPage {
     this.now = asked.t().calibrations().inForce(station, asked.now());
   }
 
-  public static Page of(Asked asked) {
+  public static Page of(PageRequest asked) {
     return new Page(
-        Room.GATES,
+        MenuEntry.GATES,
         "calibration",
         asked.say("calibration.title"),
         new CalibrationPage(asked).view());
@@ -60,7 +60,7 @@ public final class CalibrationPage {
         new DropTrial(asked, station, now.map(Calibrations.Entry::calibration)).view());
   }
 
-  private List<Field> fields(Calibration gates) {
+  private List<NumberInput> fields(Calibration gates) {
     return List.of(
         field("spacing_mm", "gates.spacing", OptionalDouble.of(gates.spacingM())),
         field("spacing_u_mm", "gates.spacing_u", OptionalDouble.of(gates.spacingUM())),
@@ -70,13 +70,13 @@ public final class CalibrationPage {
             OptionalDouble.of(gates.triggerScatterM())));
   }
 
-  private Field field(String name, String key, OptionalDouble metres) {
-    return Field.of(speech, name, key, FINE_LENGTH, metres);
+  private NumberInput field(String name, String key, OptionalDouble metres) {
+    return NumberInput.of(speech, name, key, FINE_LENGTH, metres);
   }
 
-  private Sheet history() {
-    Sheet.Rows rows =
-        new Sheet.Rows(
+  private FigureTable history() {
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("calibration.from"),
             asked.say("calibration.to"),
             asked.say("gates.spacing"),

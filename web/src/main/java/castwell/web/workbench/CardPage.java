@@ -14,7 +14,7 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack.Arrow;
 import castwell.web.chart.Chart;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
@@ -27,7 +27,7 @@ import java.util.Optional;
 public final class CardPage {
   private static final int MOST_ARROWS = 8;
 
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
   private final BowStudy study;
 
@@ -40,11 +40,11 @@ public final class CardPage {
       String state,
       String cast,
       List<Fact> measures,
-      Sheet arrows,
+      FigureTable arrows,
       Chart chart,
       String date) {}
 
-  private CardPage(Asked asked) {
+  private CardPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
     this.study =
@@ -52,9 +52,9 @@ public final class CardPage {
             asked.t(), asked.zone(), asked.named("name"), Optional.empty(), asked.request());
   }
 
-  public static Page of(Asked asked) {
+  public static Page of(PageRequest asked) {
     CardPage card = new CardPage(asked);
-    return new Page(Room.RACK, "card", card.study.state().bow(), card.view());
+    return new Page(MenuEntry.RACK, "card", card.study.state().bow(), card.view());
   }
 
   private View view() {
@@ -105,9 +105,9 @@ public final class CardPage {
   }
 
   /** Those of the rack that were shot from it and aren't too light for a wooden bow. */
-  private Sheet arrows() {
-    Sheet.Rows rows =
-        new Sheet.Rows(
+  private FigureTable arrows() {
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             speech.say("arrow"),
             speech.say("card.mass"),
             speech.say("card.per_pound"),
@@ -135,7 +135,7 @@ public final class CardPage {
         && massKg <= Arrays.stream(shot).max().orElse(Double.NaN);
   }
 
-  private void row(Sheet.Rows rows, VirtualMass model, Arrow arrow) {
+  private void row(FigureTable.Rows rows, VirtualMass model, Arrow arrow) {
     Quantity mass = Quantity.exact(arrow.massKg());
     rows.add(
         arrow.name(),

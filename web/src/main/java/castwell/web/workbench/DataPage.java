@@ -1,6 +1,6 @@
 package castwell.web.workbench;
 
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.web.table.Exported;
 import java.util.List;
 import java.util.stream.Stream;
@@ -16,17 +16,17 @@ public final class DataPage {
 
   private DataPage() {}
 
-  public static Page of(Asked asked) {
+  public static Page of(PageRequest asked) {
     View view =
         new View(
             Stream.of(Exported.values()).map(what -> what + ".csv").toList(),
-            Stream.of(What.values()).map(What::word).toList(),
+            Stream.of(SheetKind.values()).map(SheetKind::word).toList(),
             asked
                 .t()
                 .upkeep()
                 .lastBackup()
                 .map(at -> asked.say("data.last_backup", Days.withMinute(at, asked.zone())))
                 .orElseGet(() -> asked.say("data.no_backup")));
-    return new Page(Room.DATA, "data", asked.say("data.title"), view);
+    return new Page(MenuEntry.DATA, "data", asked.say("data.title"), view);
   }
 }

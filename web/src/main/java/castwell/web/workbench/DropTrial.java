@@ -9,7 +9,7 @@ import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Stamps;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.derive.Derivation;
 import castwell.capture.store.Shot;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
@@ -30,7 +30,7 @@ public final class DropTrial {
 
   private static final double DROP_U_M = 0.001;
 
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
   private final Optional<Calibration> gates;
   private final Map<Shot, Quantity> falls = new LinkedHashMap<>();
@@ -48,9 +48,9 @@ public final class DropTrial {
 
   /** What was asked. */
   public record Wanted(
-      Field height, Field heightU, String latitude, String altitude, String passage) {}
+      NumberInput height, NumberInput heightU, String latitude, String altitude, String passage) {}
 
-  DropTrial(Asked asked, String station, Optional<Calibration> gates) {
+  DropTrial(PageRequest asked, String station, Optional<Calibration> gates) {
     this.asked = asked;
     this.speech = asked.speech();
     this.gates = gates;
@@ -84,8 +84,8 @@ public final class DropTrial {
         asked.text("passage").orElse(""));
   }
 
-  private Field field(String name, String key, OptionalDouble metres) {
-    return Field.of(speech, name, key, FINE_LENGTH, metres);
+  private NumberInput field(String name, String key, OptionalDouble metres) {
+    return NumberInput.of(speech, name, key, FINE_LENGTH, metres);
   }
 
   private double dropU() {
@@ -102,7 +102,7 @@ public final class DropTrial {
   }
 
   private Optional<Quantity> seconds(Shot shot) {
-    return Reprocessing.stamps(asked.t(), shot).flatMap(Stamps::betweenFronts);
+    return Derivation.stamps(asked.t(), shot).flatMap(Stamps::betweenFronts);
   }
 
   private Optional<String> answer() {

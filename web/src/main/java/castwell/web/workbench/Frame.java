@@ -15,7 +15,7 @@ import java.nio.charset.StandardCharsets;
  * @param rehearsal whether the range is pretended
  */
 public record Frame(
-    Room room,
+    MenuEntry room,
     String title,
     long event,
     boolean mayChange,

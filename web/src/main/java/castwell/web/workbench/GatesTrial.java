@@ -10,7 +10,7 @@ import castwell.capture.store.Calibrations;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.report.session.SessionMeans;
 import castwell.web.workbench.SessionPage.Gates;
 import java.time.Instant;
@@ -22,7 +22,7 @@ import java.util.function.Function;
 
 /** What another measure of a session's gates would change, before anybody says yes. */
 public final class GatesTrial {
-  private final Asked asked;
+  private final PageRequest asked;
   private final Session session;
   private final Optional<Calibrations.Entry> now;
   private final Instant from;
@@ -39,7 +39,7 @@ public final class GatesTrial {
         Function<Transaction, T> look);
   }
 
-  GatesTrial(Asked asked, Session session, List<Shot> shots, Desk desk) {
+  GatesTrial(PageRequest asked, Session session, List<Shot> shots, Desk desk) {
     this.asked = asked;
     this.session = session;
     this.now = SessionPage.inForce(asked, session, shots);
@@ -54,7 +54,7 @@ public final class GatesTrial {
     OptionalDouble spacingU = asked.quantity("spacing_u", FINE_LENGTH);
     Optional<Calibration> wanted = Optional.empty();
     String refused = "";
-    Optional<Sheet> trial = Optional.empty();
+    Optional<FigureTable> trial = Optional.empty();
     try {
       if (spacing.isPresent() && now.isPresent()) {
         wanted = Optional.of(changed(now.get().calibration(), spacing.getAsDouble(), spacingU));
@@ -78,10 +78,10 @@ public final class GatesTrial {
         wanted.map(gates -> String.valueOf(gates.spacingUM() * 1e3)).orElse(""));
   }
 
-  private Field field(String name, String key, OptionalDouble wanted, Optional<Double> now) {
+  private NumberInput field(String name, String key, OptionalDouble wanted, Optional<Double> now) {
     OptionalDouble value =
         wanted.isPresent() || now.isEmpty() ? wanted : OptionalDouble.of(now.get());
-    return Field.of(asked.speech(), name, key, FINE_LENGTH, value);
+    return NumberInput.of(asked.speech(), name, key, FINE_LENGTH, value);
   }
 
   private static Calibration changed(Calibration now, double spacingM, OptionalDouble uM) {
@@ -93,7 +93,7 @@ public final class GatesTrial {
         now.oscillator());
   }
 
-  private Sheet trial(Calibration gates) {
+  private FigureTable trial(Calibration gates) {
     Map<String, CellSummary> before = SessionMeans.of(asked.t(), asked.zone(), session.name());
     Map<String, CellSummary> after =
         desk.tryOut(
@@ -102,8 +102,8 @@ public final class GatesTrial {
             to,
             gates,
             t -> SessionMeans.of(t, asked.zone(), session.name()));
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("session.cell"),
             asked.say("shots"),
             asked.say("gates.was"),

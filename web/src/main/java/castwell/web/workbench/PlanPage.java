@@ -6,8 +6,8 @@ import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.analysis.unit.Units;
 import castwell.capture.command.Refused;
 import castwell.capture.store.Rack;
-import castwell.web.chart.Sheet;
-import castwell.web.report.Saying;
+import castwell.web.chart.FigureTable;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.plan.PlanDesign;
 import castwell.web.report.plan.PlanReport;
 import castwell.web.report.plan.PlanReport.Wish;
@@ -24,14 +24,14 @@ public final class PlanPage {
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final double USUAL_CHANGE_FPS = 2;
 
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
 
   /**
    * @param refused why there is no answer, "" if there is one
    * @param from the same question for the API, "" without an answer
    */
-  public record View(Form form, String refused, List<String> answer, Sheet order, String from) {}
+  public record View(Form form, String refused, List<String> answer, FigureTable order, String from) {}
 
   /** What can be asked, and what was. */
   public record Form(
@@ -45,13 +45,13 @@ public final class PlanPage {
       String sd,
       String unit) {}
 
-  private PlanPage(Asked asked) {
+  private PlanPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
   }
 
-  public static Page of(Asked asked) {
-    return new Page(Room.PLAN, "plan", asked.say("plan.title"), new PlanPage(asked).view());
+  public static Page of(PageRequest asked) {
+    return new Page(MenuEntry.PLAN, "plan", asked.say("plan.title"), new PlanPage(asked).view());
   }
 
   private View view() {
@@ -75,7 +75,7 @@ public final class PlanPage {
       return new View(
           form,
           "",
-          PlanReport.of(design, new Saying(speech)).sentences(),
+          PlanReport.of(design, new ReportFormat(speech)).sentences(),
           order(design.order()),
           from(design.wish(), design));
     } catch (Refused refused) {
@@ -108,9 +108,9 @@ public final class PlanPage {
     return mps.isPresent() ? OptionalDouble.of(mps.getAsDouble() / Units.METRES_PER_FOOT) : mps;
   }
 
-  private Sheet order(List<Turn> turns) {
-    Sheet.Rows rows =
-        new Sheet.Rows(
+  private FigureTable order(List<Turn> turns) {
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("plan.turn"), asked.say("plan.block"), asked.say("bow"), asked.say("arrow"));
     for (int i = 0; i < turns.size(); i++) {
       Turn turn = turns.get(i);

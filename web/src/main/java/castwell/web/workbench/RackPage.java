@@ -13,7 +13,7 @@ import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.report.ranking.Standings;
 import castwell.web.report.ranking.Standings.Standing;
@@ -28,7 +28,7 @@ import java.util.Set;
 public final class RackPage {
   static final double COVERAGE = 0.95;
 
-  private final Asked asked;
+  private final PageRequest asked;
   private final Standings standings;
   private final Set<Long> retired;
 
@@ -51,14 +51,14 @@ public final class RackPage {
       String shots,
       boolean retired) {}
 
-  private RackPage(Asked asked) {
+  private RackPage(PageRequest asked) {
     this.asked = asked;
     this.retired = asked.t().retirements().bows();
     this.standings = Standings.of(asked.t(), asked.zone(), asked.request());
   }
 
-  public static Page of(Asked asked) {
-    return new Page(Room.RACK, "rack", asked.say("rack.title"), new RackPage(asked).view());
+  public static Page of(PageRequest asked) {
+    return new Page(MenuEntry.RACK, "rack", asked.say("rack.title"), new RackPage(asked).view());
   }
 
   private View view() {
@@ -98,8 +98,8 @@ public final class RackPage {
   private Chart castChart() {
     List<Entry> ranked = standings.ranking().bows();
     List<Point> points = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("bow"),
             asked.say("rack.cast", asked.speech().unit(SPEED)),
             asked.say("interval95"),
@@ -149,8 +149,8 @@ public final class RackPage {
   /** How far the unstrung tips stayed behind, over the bows' lives. */
   private Chart followChart() {
     List<Mark> marks = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(asked.say("bow"), asked.say("rack.since"), asked.say("rack.follow"));
+    FigureTable.Rows rows =
+        new FigureTable.Rows(asked.say("bow"), asked.say("rack.since"), asked.say("rack.follow"));
     for (Rack.Named bow : asked.t().rack().bowNames()) {
       List<BowState> states =
           asked.t().rack().states(bow.id()).stream()

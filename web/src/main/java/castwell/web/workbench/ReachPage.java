@@ -14,9 +14,9 @@ import castwell.capture.store.Rack;
 import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Mark;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.reach.ReachReport.Wanted;
 import castwell.web.report.reach.Reached;
 import castwell.web.report.reach.Yardstick;
@@ -32,7 +32,7 @@ public final class ReachPage {
   private static final double LIGHTEST_KG = 0.018;
   private static final double HEAVIEST_KG = 0.065;
 
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
 
   /**
@@ -52,13 +52,13 @@ public final class ReachPage {
       String energy,
       String energyUnit) {}
 
-  private ReachPage(Asked asked) {
+  private ReachPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
   }
 
-  public static Page of(Asked asked) {
-    return new Page(Room.REACH, "reach", asked.say("reach.title"), new ReachPage(asked).view());
+  public static Page of(PageRequest asked) {
+    return new Page(MenuEntry.REACH, "reach", asked.say("reach.title"), new ReachPage(asked).view());
   }
 
   private View view() {
@@ -82,7 +82,7 @@ public final class ReachPage {
       return new View(
           form,
           "",
-          reached.sentences(new Saying(speech)),
+          reached.sentences(new ReportFormat(speech)),
           List.of(least(reached), curves(reached)));
     } catch (Refused refused) {
       return new View(form, asked.speech().say(refused.phrase()), List.of(), List.of());
@@ -119,8 +119,8 @@ public final class ReachPage {
   private Chart least(Reached reached) {
     List<String> names = new ArrayList<>();
     List<Mark.Point> points = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("bow"),
             asked.say("reach.verdict"),
             asked.say("reach.least", speech.unit(ARROW_MASS)),
@@ -138,12 +138,12 @@ public final class ReachPage {
                         names.size(),
                         speech.in(ARROW_MASS, Math.min(interval.low(), kg)),
                         speech.in(ARROW_MASS, Math.min(interval.high(), 2 * HEAVIEST_KG)),
-                        bow.state().bow() + ": " + bow.verdict().words(new Saying(speech))));
+                        bow.state().bow() + ": " + bow.verdict().words(new ReportFormat(speech))));
               });
       names.add(bow.state().bow());
       rows.add(
           bow.state().bow(),
-          bow.verdict().words(new Saying(speech)),
+          bow.verdict().words(new ReportFormat(speech)),
           speech.plain(ARROW_MASS, bow.reach().massKg()),
           speech.interval(ARROW_MASS, interval),
           speech.plain(
@@ -163,7 +163,7 @@ public final class ReachPage {
   private Chart curves(Reached reached) {
     Dimension y = isEnergy(reached) ? ENERGY : MOMENTUM;
     List<Mark> marks = new ArrayList<>();
-    Sheet.Rows rows = new Sheet.Rows(asked.say("bow"), asked.say("reach.with"), label(y));
+    FigureTable.Rows rows = new FigureTable.Rows(asked.say("bow"), asked.say("reach.with"), label(y));
     for (Reached.Bow bow : reached.bows()) {
       Style style = Style.of(marks.size());
       marks.add(line(bow, y, style));

@@ -14,9 +14,9 @@ import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.rework.Day;
 import castwell.web.report.rework.ReworkChoice;
 import castwell.web.report.rework.ReworkReport.Question;
@@ -28,7 +28,7 @@ import java.util.Optional;
 
 /** Whether a rework helped, or it was only the day. */
 public final class ReworkPage {
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
 
   /**
@@ -51,13 +51,13 @@ public final class ReworkPage {
       List<String> others,
       List<String> controls) {}
 
-  private ReworkPage(Asked asked) {
+  private ReworkPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
   }
 
-  public static Page of(Asked asked) {
-    return new Page(Room.REWORK, "rework", asked.say("rework.title"), new ReworkPage(asked).view());
+  public static Page of(PageRequest asked) {
+    return new Page(MenuEntry.REWORK, "rework", asked.say("rework.title"), new ReworkPage(asked).view());
   }
 
   private View view() {
@@ -82,7 +82,7 @@ public final class ReworkPage {
       return new View(
           form,
           "",
-          reworked.sentences(asked.t(), asked.zone(), asked.request(), new Saying(speech)),
+          reworked.sentences(asked.t(), asked.zone(), asked.request(), new ReportFormat(speech)),
           charts);
     } catch (Refused refused) {
       return new View(form, asked.speech().say(refused.phrase()), List.of(), List.of());
@@ -98,8 +98,8 @@ public final class ReworkPage {
   private Chart changes(Reworked reworked) {
     List<String> names = new ArrayList<>();
     List<Point> points = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("rework.what"),
             asked.say("rework.change", speech.unit(SPEED)),
             asked.say("interval95"),
@@ -136,7 +136,7 @@ public final class ReworkPage {
   private void add(
       List<String> names,
       List<Point> points,
-      Sheet.Rows rows,
+      FigureTable.Rows rows,
       String name,
       Quantity change,
       String n) {
@@ -157,8 +157,8 @@ public final class ReworkPage {
   /** Energy and virtual mass before and after, where both days tell them. */
   private Optional<Chart> regions(Reworked reworked) {
     List<Mark> marks = new ArrayList<>();
-    Sheet.Rows rows =
-        new Sheet.Rows(
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
             asked.say("rework.day"),
             asked.say("bow.energy_axis", speech.unit(ENERGY)),
             asked.say("bow.virtual_axis", speech.unit(ARROW_MASS)));
@@ -177,7 +177,7 @@ public final class ReworkPage {
                 rows.sheet()));
   }
 
-  private void region(List<Mark> marks, Sheet.Rows rows, Day day, String name, Style style) {
+  private void region(List<Mark> marks, FigureTable.Rows rows, Day day, String name, Style style) {
     day.bowCells()
         .fit()
         .filter(fit -> fit.degreesOfFreedom() > 0)

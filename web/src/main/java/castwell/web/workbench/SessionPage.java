@@ -13,8 +13,8 @@ import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Weather.Air;
 import castwell.web.chart.Chart;
-import castwell.web.chart.Sheet;
-import castwell.web.report.Saying;
+import castwell.web.chart.FigureTable;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.session.SessionReport;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
 
 /** One outing: every shot, what doesn't count and why, and the gates it was shot through. */
 public final class SessionPage {
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
   private final Session session;
   private final List<Shot> shots;
@@ -55,17 +55,17 @@ public final class SessionPage {
    */
   public record Gates(
       List<Fact> now,
-      Field spacing,
-      Field spacingU,
+      NumberInput spacing,
+      NumberInput spacingU,
       List<Fact> asked,
-      Optional<Sheet> trial,
+      Optional<FigureTable> trial,
       String refused,
       String from,
       String to,
       String spacingMm,
       String spacingUMm) {}
 
-  private SessionPage(Asked asked) {
+  private SessionPage(PageRequest asked) {
     this.asked = asked;
     this.speech = asked.speech();
     String name = asked.named("name");
@@ -78,14 +78,14 @@ public final class SessionPage {
     this.shots = asked.t().shots().ofSession(name);
   }
 
-  public static Page of(Asked asked, GatesTrial.Desk desk) {
+  public static Page of(PageRequest asked, GatesTrial.Desk desk) {
     SessionPage page = new SessionPage(asked);
-    return new Page(Room.SESSIONS, "session", page.session.name(), page.view(desk));
+    return new Page(MenuEntry.SESSIONS, "session", page.session.name(), page.view(desk));
   }
 
   private View view(GatesTrial.Desk desk) {
     SessionReport.Told told =
-        SessionReport.told(asked.t(), asked.zone(), session, new Saying(speech));
+        SessionReport.told(asked.t(), asked.zone(), session, new ReportFormat(speech));
     SessionShots list = new SessionShots(asked, shots, told.strays());
     return new View(
         session.name(),
@@ -124,7 +124,7 @@ public final class SessionPage {
   }
 
   /** What is known of the gates. */
-  static List<Fact> gates(Asked asked, Calibration gates) {
+  static List<Fact> gates(PageRequest asked, Calibration gates) {
     Speech speech = asked.speech();
     return List.of(
         new Fact(
@@ -133,7 +133,7 @@ public final class SessionPage {
         new Fact(asked.say("gates.from_bow"), speech.plain(DISTANCE, gates.gatesFromBowM())));
   }
 
-  static Optional<Calibrations.Entry> inForce(Asked asked, Session session, List<Shot> shots) {
+  static Optional<Calibrations.Entry> inForce(PageRequest asked, Session session, List<Shot> shots) {
     return asked
         .t()
         .calibrations()

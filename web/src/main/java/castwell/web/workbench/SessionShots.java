@@ -9,7 +9,7 @@ import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.Sheet;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.text.Speech;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ import java.util.Set;
 public final class SessionShots {
   private static final int MOST = 50;
 
-  private final Asked asked;
+  private final PageRequest asked;
   private final Speech speech;
   private final List<Shot> shots;
   private final List<Row> rows;
@@ -50,7 +50,7 @@ public final class SessionShots {
       boolean counts,
       String reason) {}
 
-  SessionShots(Asked asked, List<Shot> shots, Set<String> strays) {
+  SessionShots(PageRequest asked, List<Shot> shots, Set<String> strays) {
     this.asked = asked;
     this.speech = asked.speech();
     this.shots = shots;
@@ -62,8 +62,8 @@ public final class SessionShots {
     boolean isByArrow = Style.isEnoughFor(cells());
     Map<String, List<Point>> counting = new LinkedHashMap<>();
     List<Point> aside = new ArrayList<>();
-    Sheet.Rows numbers =
-        new Sheet.Rows(
+    FigureTable.Rows numbers =
+        new FigureTable.Rows(
             asked.say("session.time"),
             asked.say("bow"),
             asked.say("arrow"),

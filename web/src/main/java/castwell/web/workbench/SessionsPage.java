@@ -18,7 +18,7 @@ public final class SessionsPage {
 
   private SessionsPage() {}
 
-  public static Page of(Asked asked) {
+  public static Page of(PageRequest asked) {
     int from = (int) Math.max(0, Math.min(1e9, asked.number("from").orElse(0)));
     List<Listed> some = asked.t().sessions().some(from, MOST + 1);
     List<Row> rows = some.stream().limit(MOST).map(session -> row(asked, session)).toList();
@@ -27,10 +27,10 @@ public final class SessionsPage {
             rows,
             some.size() > MOST ? "/sessions?from=" + (from + MOST) : "",
             from > 0 ? "/sessions?from=" + Math.max(0, from - MOST) : "");
-    return new Page(Room.SESSIONS, "sessions", asked.say("sessions.title"), view);
+    return new Page(MenuEntry.SESSIONS, "sessions", asked.say("sessions.title"), view);
   }
 
-  private static Row row(Asked asked, Listed session) {
+  private static Row row(PageRequest asked, Listed session) {
     return new Row(
         session.name(),
         Days.withMinute(session.startedMs(), asked.zone()),

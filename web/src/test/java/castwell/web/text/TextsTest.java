@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.analysis.bow.Advice;
 import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.WhatMoved;
-import castwell.web.report.reach.Verdict;
+import castwell.web.report.reach.Reachability;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -118,7 +118,7 @@ class TextsTest {
         assertThat(ENGLISH.all()).containsKey("report.rework." + word(what) + "_" + way);
       }
     }
-    for (Verdict verdict : Verdict.values()) {
+    for (Reachability verdict : Reachability.values()) {
       assertThat(ENGLISH.all()).containsKey("report.reach." + word(verdict));
     }
     for (Advice advice : ADVICE) {

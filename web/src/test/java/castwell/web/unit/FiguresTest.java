@@ -31,21 +31,21 @@ class FiguresTest {
     "0.33301018, 0.000338, 0.3330 ± 0.0003 x"
   })
   void noMoreDigitsThanTheUncertaintyAllows(double value, double u, String shown) {
-    assertThat(Figures.figure(PLAIN, value, u)).contains(shown);
+    assertThat(FigureText.figure(PLAIN, value, u)).contains(shown);
   }
 
   @Test
   void withoutAnUncertaintyTheUsualDigits() {
-    assertThat(Figures.figure(PLAIN, 152.34, 0)).contains("152.3 x");
-    assertThat(Figures.figure(PLAIN, 152.34, Double.POSITIVE_INFINITY)).contains("152.3 x");
-    assertThat(Figures.figure(PLAIN, Double.NaN, 1)).isEmpty();
-    assertThat(Figures.plain(PLAIN, 52.0)).contains("52 x");
+    assertThat(FigureText.figure(PLAIN, 152.34, 0)).contains("152.3 x");
+    assertThat(FigureText.figure(PLAIN, 152.34, Double.POSITIVE_INFINITY)).contains("152.3 x");
+    assertThat(FigureText.figure(PLAIN, Double.NaN, 1)).isEmpty();
+    assertThat(FigureText.plain(PLAIN, 52.0)).contains("52 x");
   }
 
   @Test
   void anIntervalThatIsOpenIsNone() {
-    assertThat(Figures.interval(PLAIN, new Interval(1, Double.POSITIVE_INFINITY), "to")).isEmpty();
-    assertThat(Figures.interval(PLAIN, new Interval(149.11, 151.29), "to"))
+    assertThat(FigureText.interval(PLAIN, new Interval(1, Double.POSITIVE_INFINITY), "to")).isEmpty();
+    assertThat(FigureText.interval(PLAIN, new Interval(149.11, 151.29), "to"))
         .contains("149.1 to 151.3 x");
   }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What stands in which column.
+ * SheetKind stands in which column.
  *
  * @param columns how many there are
  * @param places by the field's name
@@ -27,13 +27,13 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
   record Place(int column, String heading, double unit) {}
 
   /** A heading of ours: the field that stands under it, and its unit. */
-  private record Ours(Field field, double unit) {}
+  private record Ours(SheetColumn field, double unit) {}
 
   /**
    * @param map the file's headings to ours, where they differ
    * @throws SheetRefused when columns are missing or contradict each other
    */
-  static Headings of(String source, What what, List<String> cells, Map<String, String> map) {
+  static Headings of(String source, SheetKind what, List<String> cells, Map<String, String> map) {
     Map<String, Ours> ours = ours(what);
     Map<String, String> meant = meant(source, cells, map, ours);
     Map<String, Place> places = new LinkedHashMap<>();
@@ -43,7 +43,7 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
       String name = meant.getOrDefault(plain, plain);
       Optional<Ours> known = Optional.ofNullable(ours.get(name));
       if (known.isPresent()) {
-        Field field = known.get().field();
+        SheetColumn field = known.get().field();
         Place before = places.put(field.name(), new Place(i, cells.get(i), known.get().unit()));
         if (before != null) {
           throw new SheetRefused("sheet.two_columns", source, before.heading(), cells.get(i));
@@ -56,9 +56,9 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
     return new Headings(cells.size(), places, notRead);
   }
 
-  private static Map<String, Ours> ours(What what) {
+  private static Map<String, Ours> ours(SheetKind what) {
     Map<String, Ours> ours = new HashMap<>();
-    for (Field field : what.fields()) {
+    for (SheetColumn field : what.fields()) {
       field.headings().forEach((heading, unit) -> ours.put(heading, new Ours(field, unit)));
     }
     return ours;
@@ -82,8 +82,8 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
     return meant;
   }
 
-  private static String hint(String name, What what, Map<String, Ours> ours) {
-    Optional<Field> withoutUnit =
+  private static String hint(String name, SheetKind what, Map<String, Ours> ours) {
+    Optional<SheetColumn> withoutUnit =
         what.fields().stream()
             .filter(f -> f.measure().isPresent() && f.name().equals(name))
             .findFirst();
@@ -94,11 +94,11 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
   }
 
   private static void refuseMissing(
-      String source, What what, List<String> cells, Map<String, Place> places) {
+      String source, SheetKind what, List<String> cells, Map<String, Place> places) {
     String missing =
         what.fields().stream()
             .filter(field -> field.needed() && !places.containsKey(field.name()))
-            .map(Field::choice)
+            .map(SheetColumn::choice)
             .collect(Collectors.joining("; "));
     if (!missing.isEmpty()) {
       throw new SheetRefused(

@@ -10,7 +10,7 @@ import static castwell.analysis.unit.Units.STANDARD_GRAVITY;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What a column's numbers measure, and the units that its heading may end in. */
+/** SheetKind a column's numbers measure, and the units that its heading may end in. */
 enum Measure {
   SPEED {
     @Override

@@ -15,7 +15,7 @@ public record Sheet(List<Line> lines, List<String> notRead) {
    * @param map the file's headings to ours, where they differ
    * @throws SheetRefused when it can't be read at all
    */
-  public static Sheet read(String source, What what, String text, Map<String, String> map) {
+  public static Sheet read(String source, SheetKind what, String text, Map<String, String> map) {
     CsvText csv = CsvText.of(source, text);
     if (csv.rows().isEmpty()) {
       throw new SheetRefused("sheet.no_columns", source, example(what));
@@ -30,8 +30,8 @@ public record Sheet(List<Line> lines, List<String> notRead) {
         headings.notRead());
   }
 
-  private static String example(What what) {
+  private static String example(SheetKind what) {
     return String.join(
-        ",", what.fields().stream().filter(Field::needed).map(Field::usualHeading).toList());
+        ",", what.fields().stream().filter(SheetColumn::needed).map(SheetColumn::usualHeading).toList());
   }
 }

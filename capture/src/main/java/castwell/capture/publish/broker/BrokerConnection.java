@@ -138,7 +138,7 @@ public final class BrokerConnection implements AutoCloseable {
               options.setPassword(known.password().getBytes(StandardCharsets.UTF_8));
             });
     if (broker.isEncrypted()) {
-      options.setSocketFactory(Tls.sockets(broker));
+      options.setSocketFactory(BrokerTls.sockets(broker));
     }
     return options;
   }

@@ -3,8 +3,8 @@ package castwell.web.http.api;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 
-import castwell.capture.command.ArrowDesk;
-import castwell.capture.command.Desk;
+import castwell.capture.command.ArrowCommands;
+import castwell.capture.command.Commands;
 import castwell.capture.store.Store;
 import castwell.capture.store.Weighings.Weighing;
 import io.javalin.config.JavalinConfig;
@@ -17,10 +17,10 @@ public final class ArrowsApi {
   private static final String[] MEASURES = {"mass_gr", "length_in", "diameter_in", "point", "note"};
 
   private final Store store;
-  private final Desk desk;
+  private final Commands desk;
   private final Views views;
 
-  public ArrowsApi(Store store, Desk desk, Views views) {
+  public ArrowsApi(Store store, Commands desk, Views views) {
     this.store = store;
     this.desk = desk;
     this.views = views;
@@ -57,7 +57,7 @@ public final class ArrowsApi {
     List<Map<String, Object>> rows =
         store.read(
             t ->
-                t.weighings().of(ArrowDesk.arrow(t, name).id()).stream()
+                t.weighings().of(ArrowCommands.arrow(t, name).id()).stream()
                     .map(ArrowsApi::weighing)
                     .toList());
     ctx.json(rows);
@@ -96,8 +96,8 @@ public final class ArrowsApi {
     return Long.parseLong(text);
   }
 
-  private static ArrowDesk.Measures measures(Body body) {
-    return new ArrowDesk.Measures(
+  private static ArrowCommands.Measures measures(Body body) {
+    return new ArrowCommands.Measures(
         body.number("mass_gr") * KILOGRAMS_PER_GRAIN,
         body.scaled("length_in", METRES_PER_INCH),
         body.scaled("diameter_in", METRES_PER_INCH),

@@ -6,8 +6,8 @@ import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
-import castwell.capture.command.BowDesk;
-import castwell.capture.command.Desk;
+import castwell.capture.command.BowCommands;
+import castwell.capture.command.Commands;
 import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Store;
 import io.javalin.config.JavalinConfig;
@@ -34,12 +34,12 @@ public final class BowsApi {
   };
 
   private final Store store;
-  private final Desk desk;
+  private final Commands desk;
   private final Views views;
   private final Clock clock;
   private final ZoneId zone;
 
-  public BowsApi(Store store, Desk desk, Views views, Clock clock, ZoneId zone) {
+  public BowsApi(Store store, Commands desk, Views views, Clock clock, ZoneId zone) {
     this.store = store;
     this.desk = desk;
     this.views = views;
@@ -78,7 +78,7 @@ public final class BowsApi {
     ctx.json(
         store.read(
             t -> {
-              var bow = BowDesk.bow(t, name);
+              var bow = BowCommands.bow(t, name);
               Instant at = at(ctx.queryParam("state_on"));
               return t.rack()
                   .state(bow.id(), at)
@@ -104,8 +104,8 @@ public final class BowsApi {
     NamedThings.created(ctx, name);
   }
 
-  private BowDesk.State state(Body body) {
-    return new BowDesk.State(
+  private BowCommands.State state(Body body) {
+    return new BowCommands.State(
         since(body),
         body.number("draw_weight_lb") * NEWTONS_PER_POUND,
         body.number("draw_length_in") * METRES_PER_INCH,

@@ -1,7 +1,7 @@
 package castwell.web.http.api;
 
 import castwell.analysis.speed.Calibration;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Calibrations;
@@ -20,11 +20,11 @@ import java.util.Optional;
 /** How a station's gates stand, and since when. */
 public final class GatesApi {
   private final Store store;
-  private final Desk desk;
+  private final Commands desk;
   private final Clock clock;
   private final ZoneId zone;
 
-  public GatesApi(Store store, Desk desk, Clock clock, ZoneId zone) {
+  public GatesApi(Store store, Commands desk, Clock clock, ZoneId zone) {
     this.store = store;
     this.desk = desk;
     this.clock = clock;

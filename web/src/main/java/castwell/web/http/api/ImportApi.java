@@ -3,11 +3,11 @@ package castwell.web.http.api;
 import castwell.analysis.unit.Units;
 import castwell.capture.intake.Brought;
 import castwell.capture.intake.HandUncertainty;
-import castwell.capture.intake.IntakeDesk;
+import castwell.capture.intake.IntakeCommands;
 import castwell.capture.intake.Look;
 import castwell.capture.intake.Taken;
 import castwell.capture.intake.sheet.SheetRefused;
-import castwell.capture.intake.sheet.What;
+import castwell.capture.intake.sheet.SheetKind;
 import castwell.web.http.problem.Problems;
 import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
@@ -24,9 +24,9 @@ public final class ImportApi {
   private static final int LARGEST_BODY = 8 * 1024 * 1024;
   private static final int MOST_LINES = 1000;
 
-  private final IntakeDesk intake;
+  private final IntakeCommands intake;
 
-  public ImportApi(IntakeDesk intake) {
+  public ImportApi(IntakeCommands intake) {
     this.intake = intake;
   }
 
@@ -63,7 +63,7 @@ public final class ImportApi {
     return view;
   }
 
-  /** What stands in it, how it would be read, and what would become of it; nothing is kept. */
+  /** SheetKind stands in it, how it would be read, and what would become of it; nothing is kept. */
   private void preview(Context ctx) {
     Brought brought = brought(ctx);
     Look look = Look.at(brought);
@@ -81,16 +81,16 @@ public final class ImportApi {
     ctx.json(view);
   }
 
-  private static What what(String word) {
-    return Arrays.stream(What.values())
+  private static SheetKind what(String word) {
+    return Arrays.stream(SheetKind.values())
         .filter(what -> what.word().equals(word))
         .findFirst()
         .orElseThrow(
             () ->
                 Body.invalid(
                     "refused.field_what",
-                    Arrays.stream(What.values())
-                        .map(What::word)
+                    Arrays.stream(SheetKind.values())
+                        .map(SheetKind::word)
                         .collect(Collectors.joining(", "))));
   }
 

@@ -1,7 +1,7 @@
 package castwell.web.http.api;
 
-import castwell.capture.plan.Progress;
-import castwell.capture.plan.Standing;
+import castwell.capture.plan.PlanProgress;
+import castwell.capture.plan.PlanState;
 import castwell.capture.store.Plans.Event;
 import castwell.capture.store.Plans.Plan;
 import castwell.capture.store.Plans.Turn;
@@ -25,7 +25,7 @@ public final class PlanView {
   private final Transaction t;
   private final Plan plan;
   private final List<Turn> turns;
-  private final Standing standing;
+  private final PlanState standing;
   private final Instant since;
 
   private PlanView(Transaction t, Plan plan) {
@@ -33,7 +33,7 @@ public final class PlanView {
     this.plan = plan;
     this.turns = t.plans().turns(plan.id());
     List<Event> events = t.plans().events(plan.id());
-    this.standing = Standing.of(turns.size(), events);
+    this.standing = PlanState.of(turns.size(), events);
     this.since = events.isEmpty() ? plan.made() : events.get(events.size() - 1).at();
   }
 
@@ -108,7 +108,7 @@ public final class PlanView {
   }
 
   private String sentence() {
-    if (standing.progress() instanceof Progress.Running running) {
+    if (standing.progress() instanceof PlanProgress.Running running) {
       return isMissed()
           ? SPEECH.say("plan.shoot_again")
           : SPEECH.say(
@@ -116,17 +116,17 @@ public final class PlanView {
               turns.get(running.turn() - 1).arrow().name(),
               turns.get(running.turn() - 1).bow().name());
     }
-    if (standing.progress() instanceof Progress.Paused paused) {
+    if (standing.progress() instanceof PlanProgress.Paused paused) {
       return paused.tagsChanged()
           ? SPEECH.say("plan.paused_by", who(paused.by()))
           : SPEECH.say("plan.paused");
     }
-    return standing.progress() instanceof Progress.Ended ? ended() : SPEECH.say("plan.not_begun");
+    return standing.progress() instanceof PlanProgress.Ended ? ended() : SPEECH.say("plan.not_begun");
   }
 
   /** A passage that doesn't count went through since the turn began. */
   private boolean isMissed() {
-    return standing.progress() instanceof Progress.Running running
+    return standing.progress() instanceof PlanProgress.Running running
         && t.shots()
             .last(plan.station())
             .filter(shot -> !shot.fired().isBefore(running.since()))

@@ -1,8 +1,8 @@
 package castwell.web.http.api;
 
 import castwell.analysis.compare.ShotOrder;
-import castwell.capture.command.PlanDesk;
-import castwell.capture.command.PlanDesk.Wanted;
+import castwell.capture.command.PlanCommands;
+import castwell.capture.command.PlanCommands.Wanted;
 import castwell.capture.command.PlanWord;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
@@ -28,11 +28,11 @@ public final class PlansApi {
   private static final int LARGEST_BODY = 512 * 1024;
 
   private final Store store;
-  private final PlanDesk plans;
+  private final PlanCommands plans;
   private final Capture capture;
   private final ZoneId zone;
 
-  public PlansApi(Store store, PlanDesk plans, Capture capture, ZoneId zone) {
+  public PlansApi(Store store, PlanCommands plans, Capture capture, ZoneId zone) {
     this.store = store;
     this.plans = plans;
     this.capture = capture;

@@ -1,7 +1,7 @@
 package castwell.web.http.api;
 
 import castwell.capture.clock.OnwardClock;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.daemon.Capture;
@@ -19,14 +19,14 @@ import java.util.stream.Collectors;
 /** What the range page shows, who shoots what, and sessions. */
 public final class RangeApi {
   private final Store store;
-  private final Desk desk;
+  private final Commands desk;
   private final Capture capture;
   private final Views views;
   private final RangeView range;
   private final OnwardClock clock;
 
   public RangeApi(
-      Store store, Desk desk, Capture capture, Views views, RangeView range, OnwardClock clock) {
+      Store store, Commands desk, Capture capture, Views views, RangeView range, OnwardClock clock) {
     this.store = store;
     this.desk = desk;
     this.capture = capture;

@@ -1,7 +1,7 @@
 package castwell.web.http.api;
 
 import castwell.analysis.unit.Units;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.daemon.Capture;
@@ -26,11 +26,11 @@ import java.util.OptionalDouble;
 /** One shot: its figures under every calibration, its history, and what a person decides of it. */
 public final class ShotsApi {
   private final Store store;
-  private final Desk desk;
+  private final Commands desk;
   private final Capture capture;
   private final Views views;
 
-  public ShotsApi(Store store, Desk desk, Capture capture, Views views) {
+  public ShotsApi(Store store, Commands desk, Capture capture, Views views) {
     this.store = store;
     this.desk = desk;
     this.capture = capture;
@@ -118,11 +118,11 @@ public final class ShotsApi {
   /** Several at once: all of them, or none. */
   private void retagAll(Context ctx) {
     Body body = Body.of(ctx, "shots", "why");
-    List<Desk.Retagging> shots =
+    List<Commands.Retagging> shots =
         body.objects("shots", "shot_id", "bow", "arrow").stream()
             .map(
                 shot ->
-                    new Desk.Retagging(
+                    new Commands.Retagging(
                         shot.text("shot_id"), shot.optionalText("bow"), shot.optionalText("arrow")))
             .toList();
     desk.retag(shots, "page", body.optionalText("why").orElse(""));

@@ -44,7 +44,7 @@ public final class JettySetUp {
 
   public void apply(JavalinConfig config) {
     Optional<SslContextFactory.Server> tls =
-        settings.certificate().map(files -> Tls.of(files, clock));
+        settings.certificate().map(files -> ServerTls.of(files, clock));
     Connections connections = new Connections(settings.limits(), nanos, refusals);
     QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS);
     threads.setName("http");

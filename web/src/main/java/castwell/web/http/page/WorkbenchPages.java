@@ -1,7 +1,7 @@
 package castwell.web.http.page;
 
 import castwell.analysis.speed.Calibration;
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.daemon.Capture;
 import castwell.capture.station.LinkState;
@@ -14,7 +14,7 @@ import castwell.web.text.Speech;
 import castwell.web.text.Texts;
 import castwell.web.unit.UnitSystem;
 import castwell.web.workbench.ArrowsPage;
-import castwell.web.workbench.Asked;
+import castwell.web.workbench.PageRequest;
 import castwell.web.workbench.BowPage;
 import castwell.web.workbench.CalibrationPage;
 import castwell.web.workbench.CardPage;
@@ -48,7 +48,7 @@ public final class WorkbenchPages {
   private final Store store;
   private final Clock clock;
   private final ZoneId zone;
-  private final Desk desk;
+  private final Commands desk;
   private final Capture capture;
   private final Gatekeeper gate;
   private final boolean rehearsal;
@@ -57,7 +57,7 @@ public final class WorkbenchPages {
       Store store,
       Clock clock,
       ZoneId zone,
-      Desk desk,
+      Commands desk,
       Capture capture,
       Gatekeeper gate,
       boolean rehearsal) {
@@ -99,7 +99,7 @@ public final class WorkbenchPages {
     };
   }
 
-  private void page(JavalinConfig config, String path, Function<Asked, Page> maker) {
+  private void page(JavalinConfig config, String path, Function<PageRequest, Page> maker) {
     config.routes.get(
         path,
         ctx -> {
@@ -108,7 +108,7 @@ public final class WorkbenchPages {
         });
   }
 
-  private String html(Context ctx, Transaction t, Function<Asked, Page> maker) {
+  private String html(Context ctx, Transaction t, Function<PageRequest, Page> maker) {
     Speech speech = new Speech(texts, units(ctx));
     Page page = page(ctx, maker, asked(ctx, t, speech));
     Frame frame =
@@ -123,14 +123,14 @@ public final class WorkbenchPages {
     return printing.html(page, frame);
   }
 
-  private Asked asked(Context ctx, Transaction t, Speech speech) {
+  private PageRequest asked(Context ctx, Transaction t, Speech speech) {
     List<String> stations = capture.links().stream().map(LinkState::station).toList();
-    return new Asked(
+    return new PageRequest(
         t, speech, zone, clock.instant(), stations, ctx.pathParamMap(), ctx.queryParamMap());
   }
 
   /** What can't be shown is told on a page as well. */
-  private static Page page(Context ctx, Function<Asked, Page> maker, Asked asked) {
+  private static Page page(Context ctx, Function<PageRequest, Page> maker, PageRequest asked) {
     try {
       return maker.apply(asked);
     } catch (Refused refused) {

@@ -7,7 +7,7 @@ import castwell.analysis.bow.Advice.Count;
 import castwell.analysis.bow.Advice.Figure;
 import castwell.analysis.bow.Advice.Mass;
 import castwell.analysis.bow.Advice.Probability;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.util.List;
 
@@ -15,16 +15,16 @@ import java.util.List;
 public final class AdviceWords {
   private AdviceWords() {}
 
-  public static List<String> of(List<Advice> advice, Saying saying) {
+  public static List<String> of(List<Advice> advice, ReportFormat saying) {
     return advice.stream().map(one -> of(one, saying)).toList();
   }
 
-  private static String of(Advice advice, Saying saying) {
+  private static String of(Advice advice, ReportFormat saying) {
     Object[] figures = advice.figures().stream().map(figure -> shown(figure, saying)).toArray();
     return saying.say("report.advice." + advice.code(), figures);
   }
 
-  private static String shown(Figure figure, Saying saying) {
+  private static String shown(Figure figure, ReportFormat saying) {
     if (figure instanceof Mass mass) {
       return saying.plain(ARROW_MASS, 0, mass.kg());
     }

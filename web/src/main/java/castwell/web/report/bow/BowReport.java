@@ -9,7 +9,7 @@ import static castwell.web.unit.Dimension.DRAW_LENGTH;
 import static castwell.web.unit.Dimension.FORCE;
 import static castwell.web.unit.Dimension.SPEED;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.VirtualMass;
@@ -26,8 +26,8 @@ import castwell.web.report.Report;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
 import castwell.web.report.ReportText;
-import castwell.web.report.Saying;
-import castwell.web.report.Shelf;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.BowCells;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
@@ -41,20 +41,20 @@ import java.util.Set;
 
 /** One bow in one state: what it does to arrows, and why. */
 public final class BowReport {
-  private static final Saying SAYING = Saying.TRADE;
+  private static final ReportFormat SAYING = ReportFormat.TRADE;
 
-  private final Shelf shelf;
+  private final BowCells shelf;
   private final Rack.Named bow;
-  private final Shelf.Stand stand;
+  private final BowCells.Stand stand;
   private final BowStudy study;
   private final List<Cell> shot;
-  private final BowCells cells;
+  private final BowSums cells;
   private final Optional<VirtualMass> model;
   private final FitRows fits;
 
   private BowReport(
       Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
-    this.shelf = new Shelf(t, zone);
+    this.shelf = new BowCells(t, zone);
     this.bow = shelf.bow(name);
     this.stand = shelf.stand(state.map(on -> shelf.state(bow, on)).orElseGet(() -> shelf.now(bow)));
     this.study = BowStudy.of(shelf, stand.state(), stand.stateName(), stand.cells(), request);

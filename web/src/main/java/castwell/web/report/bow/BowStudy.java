@@ -1,7 +1,7 @@
 package castwell.web.report.bow;
 
 import castwell.analysis.bow.Advice;
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.ForceDrawCurve;
@@ -13,7 +13,7 @@ import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.ReportRequest;
-import castwell.web.report.Shelf;
+import castwell.web.report.BowCells;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +32,7 @@ public record BowStudy(
     BowState state,
     String stateName,
     List<BowState> states,
-    BowCells cells,
+    BowSums cells,
     Optional<VirtualMassFit> fit,
     Optional<VirtualMass> model,
     Optional<Cast> cast,
@@ -44,11 +44,11 @@ public record BowStudy(
    */
   public static BowStudy of(
       Transaction t, ZoneId zone, String bow, Optional<String> stateName, ReportRequest request) {
-    Shelf shelf = new Shelf(t, zone);
+    BowCells shelf = new BowCells(t, zone);
     var named = shelf.bow(bow);
     BowState state = stateName.map(on -> shelf.state(named, on)).orElseGet(() -> shelf.now(named));
     String name = shelf.name(state);
-    BowCells cells = new BowCells(bow + ", " + name, shelf.ledger().of(state));
+    BowSums cells = new BowSums(bow + ", " + name, shelf.ledger().of(state));
     return of(shelf, state, name, cells, request);
   }
 
@@ -62,7 +62,7 @@ public record BowStudy(
   }
 
   static BowStudy of(
-      Shelf shelf, BowState state, String stateName, BowCells cells, ReportRequest request) {
+      BowCells shelf, BowState state, String stateName, BowSums cells, ReportRequest request) {
     Optional<VirtualMass> model = cells.virtualMass();
     Optional<Cast> cast =
         model.map(m -> request.cast(m, state)).filter(c -> Double.isFinite(c.speedMps().value()));

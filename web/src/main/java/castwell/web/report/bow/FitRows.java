@@ -6,7 +6,7 @@ import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.web.unit.Dimension.ARROW_MASS;
 import static castwell.web.unit.Dimension.ENERGY;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.JointRegion;
 import castwell.analysis.bow.LackOfFit;
 import castwell.analysis.bow.VirtualMass;
@@ -15,7 +15,7 @@ import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportColumn;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.util.Arrays;
 import java.util.List;
@@ -34,11 +34,11 @@ final class FitRows {
 
   private static final double FPS_PER_GRAIN = METRES_PER_FOOT / KILOGRAMS_PER_GRAIN;
 
-  private final BowCells cells;
+  private final BowSums cells;
   private final Optional<VirtualMassFit> fit;
   private final Optional<VirtualMass> model;
 
-  FitRows(BowCells cells, Optional<VirtualMass> model) {
+  FitRows(BowSums cells, Optional<VirtualMass> model) {
     this.cells = cells;
     this.fit = cells.fit();
     this.model = model;
@@ -47,10 +47,10 @@ final class FitRows {
   /** E and K come as a pair, so they are told as one. */
   String sentence(VirtualMass bow) {
     double correlation = fit.orElseThrow().correlation();
-    return Saying.TRADE.say(
+    return ReportFormat.TRADE.say(
         Double.isNaN(correlation) ? "report.bow.pair" : "report.bow.pair_correlated",
-        Saying.TRADE.said(ENERGY, 1, bow.energyJ().only(Kind.OWN)),
-        Saying.TRADE.said(ARROW_MASS, 0, bow.virtualMassKg()),
+        ReportFormat.TRADE.said(ENERGY, 1, bow.energyJ().only(Kind.OWN)),
+        ReportFormat.TRADE.said(ARROW_MASS, 0, bow.virtualMassKg()),
         Trade.plain(correlation, 2));
   }
 

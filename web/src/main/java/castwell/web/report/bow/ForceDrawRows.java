@@ -16,7 +16,7 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportTable;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
 
 /** What a bow's force-draw curve says of its shots; nothing where none was measured. */
 final class ForceDrawRows {
-  private static final Saying SAYING = Saying.TRADE;
+  private static final ReportFormat SAYING = ReportFormat.TRADE;
 
   private static final List<ReportColumn> COLUMNS =
       List.of(

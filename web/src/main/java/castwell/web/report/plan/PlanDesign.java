@@ -2,7 +2,7 @@ package castwell.web.report.plan;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.compare.MassChoice;
 import castwell.analysis.compare.PooledSpread;
@@ -14,7 +14,7 @@ import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.report.Shelf;
+import castwell.web.report.BowCells;
 import castwell.web.report.plan.PlanReport.Wish;
 import java.time.ZoneId;
 import java.util.List;
@@ -47,7 +47,7 @@ public record PlanDesign(
 
   public static PlanDesign of(Transaction t, ZoneId zone, Wish wish) {
     check(wish);
-    Shelf shelf = new Shelf(t, zone);
+    BowCells shelf = new BowCells(t, zone);
     List<Rack.Named> bows = wish.bows().stream().map(shelf::bow).toList();
     BowState state = shelf.now(bows.get(0));
     PooledSpread own = shelf.ledger().spread(state);
@@ -139,8 +139,8 @@ public record PlanDesign(
   }
 
   private static Optional<MassChoice> choice(
-      Transaction t, Shelf shelf, BowState state, double sd, int shots) {
-    return new BowCells(state.bow(), shelf.ledger().of(state))
+      Transaction t, BowCells shelf, BowState state, double sd, int shots) {
+    return new BowSums(state.bow(), shelf.ledger().of(state))
         .virtualMass()
         .flatMap(
             m ->

@@ -11,7 +11,7 @@ import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportTable;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -69,11 +69,11 @@ public final class PlanReport {
     }
   }
 
-  private final Saying saying;
+  private final ReportFormat saying;
   private final PlanDesign design;
   private final Wish wish;
 
-  private PlanReport(PlanDesign design, Saying saying) {
+  private PlanReport(PlanDesign design, ReportFormat saying) {
     this.saying = saying;
     this.design = design;
     this.wish = design.wish();
@@ -84,10 +84,10 @@ public final class PlanReport {
   }
 
   public static Report of(PlanDesign design) {
-    return of(design, Saying.TRADE);
+    return of(design, ReportFormat.TRADE);
   }
 
-  public static Report of(PlanDesign design, Saying saying) {
+  public static Report of(PlanDesign design, ReportFormat saying) {
     return new PlanReport(design, saying).report();
   }
 

@@ -17,7 +17,7 @@ import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import castwell.web.report.bow.BowReport;
 import castwell.web.report.ranking.Standings.Standing;
@@ -29,7 +29,7 @@ import java.util.stream.Collectors;
 
 /** The rack by cast at so many grains per pound, and which bows can't be told apart. */
 public final class RankingReport {
-  private static final Saying SAYING = Saying.TRADE;
+  private static final ReportFormat SAYING = ReportFormat.TRADE;
 
   private static final List<ReportColumn> BOWS =
       List.of(

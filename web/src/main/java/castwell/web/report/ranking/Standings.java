@@ -6,7 +6,7 @@ import castwell.analysis.compare.Ranking.Entry;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.ReportRequest;
-import castwell.web.report.Shelf;
+import castwell.web.report.BowCells;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
@@ -30,7 +30,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
   public record Standing(BowState state, String stateName, int n, Optional<Cast> cast) {}
 
   public static Standings of(Transaction t, ZoneId zone, ReportRequest request) {
-    Shelf shelf = new Shelf(t, zone);
+    BowCells shelf = new BowCells(t, zone);
     List<Standing> bows = shelf.now().stream().map(bow -> standing(bow, request)).toList();
     List<Entry> entries =
         bows.stream()
@@ -40,7 +40,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
     return new Standings(bows, Ranking.of(entries));
   }
 
-  private static Standing standing(Shelf.Now bow, ReportRequest request) {
+  private static Standing standing(BowCells.Now bow, ReportRequest request) {
     Optional<Cast> cast =
         bow.cells()
             .virtualMass()

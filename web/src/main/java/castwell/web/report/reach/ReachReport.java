@@ -15,7 +15,7 @@ import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportTable;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -86,7 +86,7 @@ public final class ReachReport {
 
   private Report report() {
     List<Map<String, Object>> rows = reached.bows().stream().map(ReachReport::row).toList();
-    List<String> sentences = sentences(reached, Saying.TRADE);
+    List<String> sentences = sentences(reached, ReportFormat.TRADE);
     return new Report(
         sentences,
         List.of(new ReportTable("Least arrow", BOWS, rows)),
@@ -107,7 +107,7 @@ public final class ReachReport {
     Double gpp = bow.gpp().isPresent() ? (Double) bow.gpp().getAsDouble() : null;
     return new Fields()
         .put("bow", bow.state().bow())
-        .put("verdict", bow.verdict().words(Saying.TRADE))
+        .put("verdict", bow.verdict().words(ReportFormat.TRADE))
         .put("mass_gr", grains)
         .put("ci95_gr", Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()))
         .put("grains_per_pound", gpp)
@@ -125,7 +125,7 @@ public final class ReachReport {
         .map();
   }
 
-  static List<String> sentences(Reached reached, Saying saying) {
+  static List<String> sentences(Reached reached, ReportFormat saying) {
     Wanted wanted = reached.wanted();
     Target target = reached.target();
     List<String> unknown = reached.unknown();

@@ -12,8 +12,8 @@ import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.report.Saying;
-import castwell.web.report.Shelf;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.BowCells;
 import castwell.web.report.Trade;
 import castwell.web.report.reach.ReachReport.KineticEnergy;
 import castwell.web.report.reach.ReachReport.Like;
@@ -45,27 +45,27 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
           : OptionalDouble.empty();
     }
 
-    public Verdict verdict() {
+    public Reachability verdict() {
       if (reach.massKg().isEmpty()) {
-        return Double.isInfinite(reach.intervalKg().low()) ? Verdict.NEVER : Verdict.NEVER_UNSURE;
+        return Double.isInfinite(reach.intervalKg().low()) ? Reachability.NEVER : Reachability.NEVER_UNSURE;
       }
       if (Double.isInfinite(reach.intervalKg().high())) {
-        return Verdict.PERHAPS_NEVER;
+        return Reachability.PERHAPS_NEVER;
       }
       double gpp = gpp().orElseThrow();
       if (gpp > HEAVY_GPP) {
-        return Verdict.ONLY_HEAVY;
+        return Reachability.ONLY_HEAVY;
       }
-      return gpp < FitAdvice.LEAST_GPP ? Verdict.YES_LIGHT : Verdict.YES;
+      return gpp < FitAdvice.LEAST_GPP ? Reachability.YES_LIGHT : Reachability.YES;
     }
   }
 
   public static Reached of(Transaction t, ZoneId zone, Wanted wanted) {
-    Shelf shelf = new Shelf(t, zone);
+    BowCells shelf = new BowCells(t, zone);
     Target target = target(shelf, wanted);
     List<Bow> bows = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
-    for (Shelf.Now bow : shelf.now()) {
+    for (BowCells.Now bow : shelf.now()) {
       bow.cells()
           .virtualMass()
           .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
@@ -78,11 +78,11 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   }
 
   /** The answer first, the caution last. */
-  public List<String> sentences(Saying saying) {
+  public List<String> sentences(ReportFormat saying) {
     return ReachReport.sentences(this, saying);
   }
 
-  private static Target target(Shelf shelf, Wanted wanted) {
+  private static Target target(BowCells shelf, Wanted wanted) {
     if (wanted instanceof KineticEnergy energy) {
       return new Target.KineticEnergy(Quantity.exact(energy.joules()));
     }
@@ -97,7 +97,7 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   }
 
   /** The bow's shots with that arrow as it is now. */
-  private static CellSummary shot(Shelf shelf, Like like) {
+  private static CellSummary shot(BowCells shelf, Like like) {
     Rack.Named bow = shelf.bow(like.bow());
     String state = shelf.name(shelf.now(bow));
     return shelf.ledger().ofBow(bow, Integer.MAX_VALUE).stream()

@@ -12,8 +12,8 @@ import castwell.analysis.compare.Conditions.What;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Weather.Air;
 import castwell.web.report.Fields;
-import castwell.web.report.Saying;
-import castwell.web.report.Shelf;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.BowCells;
 import castwell.web.report.Trade;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
 final class ConditionRows {
   private ConditionRows() {}
 
-  static List<Map<String, Object>> of(Shelf shelf, Reworked reworked, Saying saying) {
+  static List<Map<String, Object>> of(BowCells shelf, Reworked reworked, ReportFormat saying) {
     Day before = reworked.bow().before();
     Day after = reworked.bow().after();
     BowState stateBefore = reworked.bow().stateBefore();
@@ -50,7 +50,7 @@ final class ConditionRows {
     return rows;
   }
 
-  private static Conditions conditions(Shelf shelf, Day day, BowState state) {
+  private static Conditions conditions(BowCells shelf, Day day, BowState state) {
     String session = day.sessions().iterator().next();
     Air air = shelf.transaction().weather().ofSession(session);
     OptionalDouble gates = shelf.transaction().sessions().gatesFromBowM(session);
@@ -58,7 +58,7 @@ final class ConditionRows {
         gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
   }
 
-  private static Map<String, Object> row(Difference difference, Saying saying) {
+  private static Map<String, Object> row(Difference difference, ReportFormat saying) {
     String what = difference.what().name().toLowerCase(Locale.ROOT);
     String key = "report.rework." + what;
     if (difference.by().isEmpty()) {
@@ -73,7 +73,7 @@ final class ConditionRows {
     return row(what, words, difference.relativeSpeed());
   }
 
-  private static String amount(What what, double by, Saying saying) {
+  private static String amount(What what, double by, ReportFormat saying) {
     return switch (what) {
       case GATES -> saying.plain(DISTANCE, 2, by);
       case TEMPERATURE, MOISTURE -> Trade.plain(by, 1);

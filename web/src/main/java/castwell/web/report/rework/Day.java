@@ -1,6 +1,6 @@
 package castwell.web.report.rework;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetUp;
@@ -27,8 +27,8 @@ import java.util.function.Predicate;
 public record Day(String name, String bow, String state, Set<String> sessions, List<Cell> cells) {
 
   /** As the fits take them in. */
-  public BowCells bowCells() {
-    return BowCells.of(bow + " on " + name, cells);
+  public BowSums bowCells() {
+    return BowSums.of(bow + " on " + name, cells);
   }
 
   /** Of several states on that day the one that is asked for. */

@@ -4,7 +4,7 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
-import castwell.web.report.Shelf;
+import castwell.web.report.BowCells;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public record ReworkChoice(
   private static final int MOST_CELLS = 600;
 
   public static ReworkChoice of(Transaction t, ZoneId zone, Optional<String> asked) {
-    Shelf shelf = new Shelf(t, zone);
+    BowCells shelf = new BowCells(t, zone);
     List<Rack.Named> all = t.rack().bowNames();
     List<String> bows = all.stream().map(Rack.Named::name).toList();
     if (all.isEmpty()) {
@@ -72,7 +72,7 @@ public record ReworkChoice(
     return new ReworkChoice(bows, bow.name(), days, before, after, others, controls);
   }
 
-  private static List<CellSums> cells(Shelf shelf, Rack.Named bow) {
+  private static List<CellSums> cells(BowCells shelf, Rack.Named bow) {
     return shelf.ledger().ofBow(bow, MOST_CELLS).stream().filter(cell -> !cell.isEmpty()).toList();
   }
 
@@ -84,7 +84,7 @@ public record ReworkChoice(
         .reduce((first, second) -> second);
   }
 
-  private static List<Cell> cells(Shelf shelf, String session) {
+  private static List<Cell> cells(BowCells shelf, String session) {
     return session.isEmpty()
         ? List.of()
         : shelf.cells().ofSession(session).cells().stream()

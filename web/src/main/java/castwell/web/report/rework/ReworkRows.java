@@ -10,7 +10,7 @@ import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportColumn;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +49,7 @@ final class ReworkRows {
             "what_moved",
             reworked
                 .moved()
-                .map(m -> ReworkWords.moved(m.answer(), Saying.TRADE))
+                .map(m -> ReworkWords.moved(m.answer(), ReportFormat.TRADE))
                 .orElse("can't tell"))
         .map();
   }
@@ -89,7 +89,7 @@ final class ReworkRows {
   static Map<String, Object> moved(WhatMoved moved) {
     return new Fields()
         .put("answer", moved.answer().name().toLowerCase(Locale.ROOT).replace('_', ' '))
-        .put("sentence", ReworkWords.moved(moved.answer(), Saying.TRADE))
+        .put("sentence", ReworkWords.moved(moved.answer(), ReportFormat.TRADE))
         .put("joint_p", moved.jointP())
         .put("energy_change_ftlbf", Trade.value(JOULES_PER_FOOT_POUND, moved.energyJ()))
         .put("energy_change_ci95_ftlbf", Trade.ci95(JOULES_PER_FOOT_POUND, moved.energyJ()))

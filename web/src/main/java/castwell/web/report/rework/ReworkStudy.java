@@ -12,7 +12,7 @@ import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.web.report.ReportRequest;
-import castwell.web.report.Shelf;
+import castwell.web.report.BowCells;
 import castwell.web.report.rework.Reworked.Pair;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,12 +26,12 @@ import java.util.function.Predicate;
 
 /** Works out what came of a rework. */
 final class ReworkStudy {
-  private final Shelf shelf;
+  private final BowCells shelf;
   private final ZoneId zone;
   private final ReworkReport.Question question;
   private final ReportRequest request;
 
-  ReworkStudy(Shelf shelf, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
+  ReworkStudy(BowCells shelf, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
     this.shelf = shelf;
     this.zone = zone;
     this.question = question;

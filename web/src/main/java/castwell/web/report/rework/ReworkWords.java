@@ -6,7 +6,7 @@ import castwell.analysis.compare.Control;
 import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +21,7 @@ final class ReworkWords {
   private ReworkWords() {}
 
   static List<String> of(
-      Reworked reworked, double gpp, List<Map<String, Object>> conditions, Saying saying) {
+      Reworked reworked, double gpp, List<Map<String, Object>> conditions, ReportFormat saying) {
     List<String> sentences = new ArrayList<>();
     Reworked.Pair bow = reworked.bow();
     Quantity effect = reworked.effect();
@@ -74,7 +74,7 @@ final class ReworkWords {
   }
 
   /** Which of the bow's two numbers moved. */
-  static String moved(WhatMoved.Answer answer, Saying saying) {
+  static String moved(WhatMoved.Answer answer, ReportFormat saying) {
     return saying.say("report.rework.moved_" + answer.name().toLowerCase(Locale.ROOT));
   }
 }

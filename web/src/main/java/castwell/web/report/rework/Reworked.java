@@ -8,8 +8,8 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.ReportRequest;
-import castwell.web.report.Saying;
-import castwell.web.report.Shelf;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.BowCells;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -38,12 +38,12 @@ public record Reworked(
 
   public static Reworked of(
       Transaction t, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
-    return new ReworkStudy(new Shelf(t, zone), zone, question, request).reworked();
+    return new ReworkStudy(new BowCells(t, zone), zone, question, request).reworked();
   }
 
   /** The answer, then what it can't rule out. */
-  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request, Saying saying) {
-    var conditions = ConditionRows.of(new Shelf(t, zone), this, saying);
+  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request, ReportFormat saying) {
+    var conditions = ConditionRows.of(new BowCells(t, zone), this, saying);
     return ReworkWords.of(this, request.gpp(), conditions, saying);
   }
 

@@ -18,7 +18,7 @@ import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportTable;
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import castwell.web.text.Speech;
@@ -63,10 +63,10 @@ public final class SessionReport {
   public static Report of(Transaction t, ZoneId zone, Optional<String> name) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(session, cells, Saying.TRADE);
+    return report(session, cells, ReportFormat.TRADE);
   }
 
-  public static Told told(Transaction t, ZoneId zone, Session session, Saying saying) {
+  public static Told told(Transaction t, ZoneId zone, Session session, ReportFormat saying) {
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
     return new Told(report(session, cells, saying).sentences(), cells.strays());
   }
@@ -82,7 +82,7 @@ public final class SessionReport {
                 .orElseGet(() -> Refused.of(Why.NOT_FOUND, "refused.no_session_yet")));
   }
 
-  private static Report report(Session session, SessionCells found, Saying saying) {
+  private static Report report(Session session, SessionCells found, ReportFormat saying) {
     List<Cell> cells = found.cells();
     List<Map<String, Object>> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
@@ -160,7 +160,7 @@ public final class SessionReport {
       List<Cell> cells,
       Optional<Quantity> drift,
       List<Map<String, Object>> first,
-      Saying saying) {
+      ReportFormat saying) {
     int counting = cells.stream().mapToInt(cell -> cell.shots().size()).sum();
     int aside = cells.stream().mapToInt(cell -> cell.setAside().size()).sum();
     int strays = found.findings().excluded().size();
@@ -197,7 +197,7 @@ public final class SessionReport {
     return sentences;
   }
 
-  private static String drifted(Quantity perHour, Saying saying) {
+  private static String drifted(Quantity perHour, ReportFormat saying) {
     String rate = saying.said(SPEED, " " + saying.say("report.session.an_hour"), 1, perHour);
     return saying.say(
         perHour.pValue() < ALPHA ? "report.session.drifted" : "report.session.no_drift", rate);

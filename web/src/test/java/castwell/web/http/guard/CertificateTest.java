@@ -37,8 +37,8 @@ class CertificateTest {
     CertificateFiles pkcs12 =
         new CertificateFiles(
             certificate.pkcs12(), Optional.empty(), new Secret(MadeCertificate.PASSWORD));
-    assertThat(Tls.of(pem, Clock.systemUTC()).getKeyStore()).isNotNull();
-    assertThat(Tls.of(pkcs12, Clock.systemUTC()).getKeyStore()).isNotNull();
+    assertThat(ServerTls.of(pem, Clock.systemUTC()).getKeyStore()).isNotNull();
+    assertThat(ServerTls.of(pkcs12, Clock.systemUTC()).getKeyStore()).isNotNull();
   }
 
   @ParameterizedTest
@@ -71,7 +71,7 @@ class CertificateTest {
             made.resolve(certificate),
             Optional.of(key).filter(file -> !file.isEmpty()).map(made::resolve),
             new Secret(Optional.ofNullable(password).orElse("")));
-    assertThatThrownBy(() -> Tls.of(files, Clock.systemUTC()))
+    assertThatThrownBy(() -> ServerTls.of(files, Clock.systemUTC()))
         .isInstanceOf(CannotServe.class)
         .hasMessageMatching("[^\\n]{20,400}\\.")
         .hasMessageContaining(told)

@@ -1,6 +1,6 @@
 package castwell.capture.intake;
 
-import castwell.capture.command.Desk;
+import castwell.capture.command.Commands;
 import castwell.capture.intake.sheet.Complaints;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Sheet;
@@ -15,12 +15,12 @@ import java.util.function.LongConsumer;
 /**
  * What a person brings on a sheet: taken in whole or not at all, committed before anyone is told.
  */
-public final class IntakeDesk {
-  private final Desk desk;
+public final class IntakeCommands {
+  private final Commands desk;
   private final CaptureSettings settings;
   private final Clock clock;
 
-  public IntakeDesk(Desk desk, CaptureSettings settings, Clock clock) {
+  public IntakeCommands(Commands desk, CaptureSettings settings, Clock clock) {
     this.desk = desk;
     this.settings = settings;
     this.clock = clock;

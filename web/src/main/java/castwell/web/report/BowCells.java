@@ -1,12 +1,12 @@
 package castwell.web.report;
 
-import castwell.analysis.bow.BowCells;
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
 import castwell.capture.cell.CellLedger;
 import castwell.capture.cell.CellReader;
 import castwell.capture.cell.SessionCells;
-import castwell.capture.command.BowDesk;
+import castwell.capture.command.BowCommands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.export.ShotColumns;
@@ -19,19 +19,19 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Bows with their states and what was shot with them. */
-public final class Shelf {
+public final class BowCells {
   private final Transaction transaction;
   private final ZoneId zone;
   private final CellReader cells;
 
   /** A bow as it is now, with what it shot so. */
-  public record Now(BowState state, String stateName, BowCells cells) {}
+  public record Now(BowState state, String stateName, BowSums cells) {}
 
   /** A bow in one state, with its cells over all sessions, strays set aside. */
   public record Stand(BowState state, String stateName, List<SessionCells> sessions) {
 
-    public BowCells cells() {
-      return BowCells.of(state.bow() + ", " + stateName, shot());
+    public BowSums cells() {
+      return BowSums.of(state.bow() + ", " + stateName, shot());
     }
 
     public List<Cell> shot() {
@@ -46,7 +46,7 @@ public final class Shelf {
     }
   }
 
-  public Shelf(Transaction transaction, ZoneId zone) {
+  public BowCells(Transaction transaction, ZoneId zone) {
     this.transaction = transaction;
     this.zone = zone;
     this.cells = new CellReader(transaction, zone);
@@ -61,7 +61,7 @@ public final class Shelf {
   }
 
   public Rack.Named bow(String name) {
-    return BowDesk.bow(transaction, name);
+    return BowCommands.bow(transaction, name);
   }
 
   /** The names of a bow's states, the first first. */
@@ -107,7 +107,7 @@ public final class Shelf {
             state -> {
               CellState named = new CellState(state.bow(), name(state));
               List<CellSums> shot = byState.getOrDefault(named, List.of());
-              return new Now(state, named.state(), new BowCells(state.bow(), shot));
+              return new Now(state, named.state(), new BowSums(state.bow(), shot));
             })
         .toList();
   }

@@ -3,7 +3,7 @@ package castwell.web.cli;
 import java.io.PrintStream;
 
 /** A bar on the terminal, where there is one. */
-final class Progress implements AutoCloseable {
+final class ProgressBar implements AutoCloseable {
   private static final int WIDTH = 40;
 
   private final String name;
@@ -12,7 +12,7 @@ final class Progress implements AutoCloseable {
   private final boolean shown = System.console() != null;
   private int drawn = -1;
 
-  Progress(String name, long whole) {
+  ProgressBar(String name, long whole) {
     this.name = name;
     this.whole = Math.max(1, whole);
   }

@@ -6,7 +6,7 @@ import castwell.analysis.wording.Amount;
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.announce.Announcer;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.derive.Derivation;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Decisions.Decided;
@@ -34,43 +34,43 @@ import java.util.function.Function;
  * What a person says about the range: tags, decisions, sessions, gates. Each is committed, with the
  * figures that follow from it, before anyone is told.
  */
-public final class Desk {
+public final class Commands {
   private static final int TAG_KEY = 1;
 
   private final Store store;
   private final AnnouncedStore announced;
-  private final Reprocessing reprocessing;
+  private final Derivation reprocessing;
   private final Clock clock;
   private final ZoneId zone;
   private final Limits limits;
-  private final BowDesk bows;
-  private final ArrowDesk arrows;
-  private final PlanDesk plans;
+  private final BowCommands bows;
+  private final ArrowCommands arrows;
+  private final PlanCommands plans;
 
-  public Desk(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
+  public Commands(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
     this.store = store;
-    this.reprocessing = new Reprocessing(settings);
+    this.reprocessing = new Derivation(settings);
     this.announced = new AnnouncedStore(store, announcer);
     this.clock = clock;
     this.zone = settings.zone();
     this.limits = settings.limits();
-    this.bows = new BowDesk(announced, clock);
-    this.arrows = new ArrowDesk(announced, reprocessing, clock);
-    this.plans = new PlanDesk(announced, clock);
+    this.bows = new BowCommands(announced, clock);
+    this.arrows = new ArrowCommands(announced, reprocessing, clock);
+    this.plans = new PlanCommands(announced, clock);
   }
 
   /** What is said of plans. */
-  public PlanDesk plans() {
+  public PlanCommands plans() {
     return plans;
   }
 
   /** What is said of bows. */
-  public BowDesk bows() {
+  public BowCommands bows() {
     return bows;
   }
 
   /** What is said of arrows. */
-  public ArrowDesk arrows() {
+  public ArrowCommands arrows() {
     return arrows;
   }
 
@@ -88,7 +88,7 @@ public final class Desk {
       Transaction t, String station, Instant from, Tags.Pair tags, String by) {
     if (!t.tags().at(station, from).equals(tags)) {
       t.tags().change(station, from, tags, by);
-      PlanDesk.tagsChanged(t, station, from, by);
+      PlanCommands.tagsChanged(t, station, from, by);
       t.feed().add(Feed.Kind.TAGS, station, OptionalLong.empty());
     }
   }
@@ -151,7 +151,7 @@ public final class Desk {
             t.tags().tagShot(row.id(), pair, clock.instant(), by, reason);
             reprocessing.again(t, row);
             t.feed().shot(row.station(), row.id());
-            PlanDesk.shot(t, row);
+            PlanCommands.shot(t, row);
           }
         });
   }
@@ -166,7 +166,7 @@ public final class Desk {
           Passages.Row row = shot(t, shotId);
           t.decisions().decide(row.id(), decided, words, clock.instant(), by);
           t.feed().shot(row.station(), row.id());
-          PlanDesk.shot(t, row);
+          PlanCommands.shot(t, row);
         });
   }
 
@@ -206,7 +206,7 @@ public final class Desk {
           t.readings().add(id, reading, now, by);
           t.tags().tagShot(id, t.tags().at(station, now), now, by, "");
           t.feed().shot(station, id);
-          PlanDesk.shot(t, shot(t, shotId));
+          PlanCommands.shot(t, shot(t, shotId));
         });
     return shotId;
   }
@@ -288,9 +288,9 @@ public final class Desk {
 
   private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {
     return new Tags.Pair(
-        bow.map(name -> OptionalLong.of(BowDesk.bow(t, name).id())).orElse(OptionalLong.empty()),
+        bow.map(name -> OptionalLong.of(BowCommands.bow(t, name).id())).orElse(OptionalLong.empty()),
         arrow
-            .map(name -> OptionalLong.of(ArrowDesk.arrow(t, name).id()))
+            .map(name -> OptionalLong.of(ArrowCommands.arrow(t, name).id()))
             .orElse(OptionalLong.empty()));
   }
 

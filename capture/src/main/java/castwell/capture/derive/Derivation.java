@@ -28,11 +28,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Raw facts to figures. Measuring a live passage is reprocessing one. */
-public final class Reprocessing {
+public final class Derivation {
   private static final double LEAD_SECONDS = 1800;
   private final CaptureSettings settings;
 
-  public Reprocessing(CaptureSettings settings) {
+  public Derivation(CaptureSettings settings) {
     this.settings = settings;
   }
 

@@ -2,7 +2,7 @@ package castwell.capture.command;
 
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.derive.Derivation;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
@@ -17,9 +17,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /** What a person says about arrows; committed before anyone is told. */
-public final class ArrowDesk {
+public final class ArrowCommands {
   private final AnnouncedStore store;
-  private final Reprocessing reprocessing;
+  private final Derivation reprocessing;
   private final Clock clock;
 
   /** What is known of an arrow. */
@@ -34,7 +34,7 @@ public final class ArrowDesk {
     }
   }
 
-  ArrowDesk(AnnouncedStore store, Reprocessing reprocessing, Clock clock) {
+  ArrowCommands(AnnouncedStore store, Derivation reprocessing, Clock clock) {
     this.store = store;
     this.reprocessing = reprocessing;
     this.clock = clock;

@@ -21,9 +21,9 @@ import java.util.TreeSet;
  * @param skipped those left out
  * @param lastShot the turn that was shot last
  */
-public record Standing(
+public record PlanState(
     int turns,
-    Progress progress,
+    PlanProgress progress,
     Map<Integer, List<Long>> shots,
     Set<Integer> skipped,
     OptionalInt lastShot) {
@@ -31,24 +31,24 @@ public record Standing(
   /**
    * @param events the first first
    */
-  public static Standing of(int turns, List<Event> events) {
+  public static PlanState of(int turns, List<Event> events) {
     return new Told(turns).all(events);
   }
 
   /** The one to be shot next, or when it goes on; empty when none is left. */
   public OptionalInt turn() {
-    if (progress instanceof Progress.Running running) {
+    if (progress instanceof PlanProgress.Running running) {
       return OptionalInt.of(running.turn());
     }
-    if (progress instanceof Progress.Paused paused) {
+    if (progress instanceof PlanProgress.Paused paused) {
       return OptionalInt.of(paused.turn());
     }
-    return progress instanceof Progress.Ended ended ? ended.turn() : OptionalInt.of(1);
+    return progress instanceof PlanProgress.Ended ended ? ended.turn() : OptionalInt.of(1);
   }
 
   /** Whether it has begun and not ended. */
   public boolean isGoingOn() {
-    return progress instanceof Progress.Running || progress instanceof Progress.Paused;
+    return progress instanceof PlanProgress.Running || progress instanceof PlanProgress.Paused;
   }
 
   public int done() {
@@ -75,15 +75,15 @@ public record Standing(
     private final Map<Integer, List<Long>> shots = new TreeMap<>();
     private final Set<Integer> skipped = new TreeSet<>();
     private OptionalInt lastShot = OptionalInt.empty();
-    private Progress progress = new Progress.Ready();
+    private PlanProgress progress = new PlanProgress.Ready();
 
     Told(int turns) {
       this.turns = turns;
     }
 
-    Standing all(List<Event> events) {
+    PlanState all(List<Event> events) {
       events.forEach(this::take);
-      return new Standing(
+      return new PlanState(
           turns,
           progress,
           Collections.unmodifiableMap(shots),
@@ -95,23 +95,23 @@ public record Standing(
       int turn = event.turn();
       progress =
           switch (event.happened()) {
-            case START, RESUME -> new Progress.Running(turn, event.at());
+            case START, RESUME -> new PlanProgress.Running(turn, event.at());
             case REPEAT, BACK -> goTo(event);
             case SHOT -> shot(event);
             case SKIP -> skip(event);
-            case PAUSE -> new Progress.Paused(turn, false, event.by());
-            case TAGS_CHANGED -> new Progress.Paused(turn, true, event.by());
-            case END -> new Progress.Ended(OptionalInt.of(turn));
+            case PAUSE -> new PlanProgress.Paused(turn, false, event.by());
+            case TAGS_CHANGED -> new PlanProgress.Paused(turn, true, event.by());
+            case END -> new PlanProgress.Ended(OptionalInt.of(turn));
           };
     }
 
     /** A skipped turn that somebody goes back to is left out no more. */
-    private Progress goTo(Event event) {
+    private PlanProgress goTo(Event event) {
       skipped.remove(event.turn());
-      return new Progress.Running(event.turn(), event.at());
+      return new PlanProgress.Running(event.turn(), event.at());
     }
 
-    private Progress shot(Event event) {
+    private PlanProgress shot(Event event) {
       int turn = event.turn();
       shots.computeIfAbsent(turn, t -> new ArrayList<>()).add(event.passageId().orElseThrow());
       lastShot = OptionalInt.of(turn);
@@ -119,18 +119,18 @@ public record Standing(
     }
 
     /** A turn that was shot before stays shot when its repeat is skipped. */
-    private Progress skip(Event event) {
+    private PlanProgress skip(Event event) {
       if (!shots.containsKey(event.turn())) {
         skipped.add(event.turn());
       }
       return goOn(event.turn(), event.at());
     }
 
-    private Progress goOn(int turn, Instant at) {
+    private PlanProgress goOn(int turn, Instant at) {
       OptionalInt next = next(turns, turn, shots.keySet(), skipped);
       return next.isPresent()
-          ? new Progress.Running(next.getAsInt(), at)
-          : new Progress.Ended(OptionalInt.empty());
+          ? new PlanProgress.Running(next.getAsInt(), at)
+          : new PlanProgress.Ended(OptionalInt.empty());
     }
   }
 }

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Raw facts besides edges, on their way into the next transaction. */
-public final class FactBuffer {
+public final class WaitingFacts {
   private final List<Fact> facts = new ArrayList<>();
 
   /** Whose boot a fact is of, and over which stretch of listening it came. */

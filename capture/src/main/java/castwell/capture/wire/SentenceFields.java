@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 
 /** The comma-separated fields of one sentence, read in order. */
-final class Fields {
+final class SentenceFields {
 
   /** A field isn't what the protocol says. */
   static final class Bad extends RuntimeException {
@@ -23,7 +23,7 @@ final class Fields {
    * @param from the first field's first byte
    * @param end just past the last field
    */
-  Fields(byte[] bytes, int from, int end) {
+  SentenceFields(byte[] bytes, int from, int end) {
     this.bytes = bytes;
     this.next = from;
     this.end = end;

@@ -15,7 +15,7 @@ import java.util.Random;
  *
  * @param frontMicros when its front reaches gate A
  */
-record Crossing(double frontMicros, double speedMps, double lengthM) {
+record FlyingObject(double frontMicros, double speedMps, double lengthM) {
   /** How far along the flight a gate may trigger off its place: one standard deviation. */
   private static final double TRIGGER_SCATTER_M = 0.0004;
 

@@ -16,11 +16,11 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.slf4j.LoggerFactory;
 
 /** TLS with a given certificate and its key, as PEM or PKCS#12 (RFC 7292). */
-final class Tls {
+final class ServerTls {
   private static final String ALIAS = "castwell";
   private static final String[] VERSIONS = {"TLSv1.3", "TLSv1.2"}; // RFC 8996 ends those before
 
-  private Tls() {}
+  private ServerTls() {}
 
   /**
    * @throws CannotServe when it can't be used
@@ -108,7 +108,7 @@ final class Tls {
       for (String alias : Collections.list(store.aliases())) {
         if (store.getCertificate(alias) instanceof X509Certificate certificate
             && certificate.getNotAfter().toInstant().isBefore(clock.instant())) {
-          LoggerFactory.getLogger(Tls.class)
+          LoggerFactory.getLogger(ServerTls.class)
               .warn(
                   "The certificate {} was good until {}: browsers will warn of it; get a new one.",
                   files.certificate(),

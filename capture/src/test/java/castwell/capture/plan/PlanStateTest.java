@@ -15,28 +15,28 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Where a plan stands after what happened to it. The project's own rules, no source. */
-class StandingTest {
+class PlanStateTest {
   private final List<Event> events = new ArrayList<>();
   private long passage = 100;
 
-  private StandingTest then(Happened happened, int turn) {
+  private PlanStateTest then(Happened happened, int turn) {
     OptionalLong shot =
         happened == Happened.SHOT ? OptionalLong.of(passage++) : OptionalLong.empty();
     events.add(new Event(happened, turn, shot, Instant.ofEpochSecond(events.size()), "test"));
     return this;
   }
 
-  private Standing of(int turns) {
-    return Standing.of(turns, events);
+  private PlanState of(int turns) {
+    return PlanState.of(turns, events);
   }
 
-  private StandingTest started() {
+  private PlanStateTest started() {
     return then(Happened.START, 1);
   }
 
   @Test
   void nothingHasHappenedToAPlanThatIsMade() {
-    assertThat(of(3).progress()).isEqualTo(new Progress.Ready());
+    assertThat(of(3).progress()).isEqualTo(new PlanProgress.Ready());
     assertThat(of(3).isGoingOn()).isFalse();
     assertThat(of(3).done()).isZero();
   }
@@ -44,9 +44,9 @@ class StandingTest {
   @Test
   void eachShotTakesTheNextTurnAndTheLastEndsIt() {
     started().then(Happened.SHOT, 1);
-    assertThat(of(2).progress()).isEqualTo(new Progress.Running(2, Instant.ofEpochSecond(1)));
+    assertThat(of(2).progress()).isEqualTo(new PlanProgress.Running(2, Instant.ofEpochSecond(1)));
     then(Happened.SHOT, 2);
-    assertThat(of(2).progress()).isEqualTo(new Progress.Ended(OptionalInt.empty()));
+    assertThat(of(2).progress()).isEqualTo(new PlanProgress.Ended(OptionalInt.empty()));
     assertThat(of(2).shots())
         .containsEntry(1, List.of(100L))
         .containsEntry(2, List.of(101L))
@@ -93,11 +93,11 @@ class StandingTest {
   @Test
   void whatIsPausedOrEndedGoesOnAtItsTurn() {
     started().then(Happened.SHOT, 1).then(Happened.TAGS_CHANGED, 2);
-    assertThat(of(3).progress()).isEqualTo(new Progress.Paused(2, true, "test"));
+    assertThat(of(3).progress()).isEqualTo(new PlanProgress.Paused(2, true, "test"));
     then(Happened.RESUME, 2).then(Happened.PAUSE, 2);
-    assertThat(of(3).progress()).isEqualTo(new Progress.Paused(2, false, "test"));
+    assertThat(of(3).progress()).isEqualTo(new PlanProgress.Paused(2, false, "test"));
     then(Happened.END, 2);
-    assertThat(of(3).progress()).isEqualTo(new Progress.Ended(OptionalInt.of(2)));
+    assertThat(of(3).progress()).isEqualTo(new PlanProgress.Ended(OptionalInt.of(2)));
     then(Happened.RESUME, 2);
     assertThat(of(3).turn()).hasValue(2);
     assertThat(of(3).isGoingOn()).isTrue();
@@ -108,7 +108,7 @@ class StandingTest {
     started().then(Happened.SHOT, 1).then(Happened.REPEAT, 1);
     assertThat(of(1).turn()).hasValue(1);
     then(Happened.SHOT, 1);
-    assertThat(of(1).progress()).isEqualTo(new Progress.Ended(OptionalInt.empty()));
+    assertThat(of(1).progress()).isEqualTo(new PlanProgress.Ended(OptionalInt.empty()));
   }
 
   /** However people walk through a plan, every turn is shot or skipped once when it ends. */
@@ -121,7 +121,7 @@ class StandingTest {
       int turns = 1 + random.nextInt(12);
       started();
       Set<Integer> shot = new HashSet<>();
-      Standing standing = of(turns);
+      PlanState standing = of(turns);
       for (int step = 0; standing.isGoingOn() && step < 400; step++) {
         int at = standing.turn().orElseThrow();
         // Where one is, all turns before are settled.

@@ -5,11 +5,11 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.clock.HostClock;
-import castwell.capture.derive.Reprocessing;
+import castwell.capture.derive.Derivation;
 import castwell.capture.device.Link;
 import castwell.capture.device.Signal;
 import castwell.capture.station.BoardsHeard;
-import castwell.capture.station.Lane;
+import castwell.capture.station.StationInput;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.wire.Crc16;
@@ -24,7 +24,7 @@ import java.util.Locale;
  * A station fed by hand: sentences at chosen microseconds, and no thread or clock but that. The
  * board's counter stands at two ticks a microsecond.
  */
-class HandFedLane {
+class HandFedStation {
   static final Instant STARTED = Instant.parse("2026-05-02T09:00:00Z");
 
   private final String station;
@@ -35,35 +35,35 @@ class HandFedLane {
   private final Faults faults;
   private int line = 100;
 
-  HandFedLane(RangeBench bench, String station) {
+  HandFedStation(RangeBench bench, String station) {
     this(bench, station, new BoardsHeard(), Backlog.MOST, HostClock.recorded(STARTED));
   }
 
   /**
    * @param boards shared with the stations that are fed at the same time
    */
-  HandFedLane(RangeBench bench, String station, BoardsHeard boards) {
+  HandFedStation(RangeBench bench, String station, BoardsHeard boards) {
     this(bench, station, boards, Backlog.MOST, HostClock.recorded(STARTED));
   }
 
   /**
    * @param mostWaiting how much is kept in memory while the store takes nothing
    */
-  HandFedLane(RangeBench bench, String station, int mostWaiting) {
+  HandFedStation(RangeBench bench, String station, int mostWaiting) {
     this(bench, station, mostWaiting, HostClock.recorded(STARTED));
   }
 
-  HandFedLane(RangeBench bench, String station, int mostWaiting, HostClock clock) {
+  HandFedStation(RangeBench bench, String station, int mostWaiting, HostClock clock) {
     this(bench, station, new BoardsHeard(), mostWaiting, clock);
   }
 
-  private HandFedLane(
+  private HandFedStation(
       RangeBench bench, String station, BoardsHeard boards, int mostWaiting, HostClock clock) {
     this.station = station;
-    Lane lane =
-        new Lane(station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
+    StationInput lane =
+        new StationInput(station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
     Recorder recorder =
-        new Recorder(bench.store(), RangeBench.SETTINGS, new Reprocessing(RangeBench.SETTINGS));
+        new Recorder(bench.store(), RangeBench.SETTINGS, new Derivation(RangeBench.SETTINGS));
     this.faults = lane.faults();
     this.pipeline =
         new Pipeline(

@@ -18,13 +18,13 @@ import java.util.Optional;
  *
  * @param storedHighest the highest edge number that the store held when this began
  */
-record LaneContext(Board board, int boot, Timing timing, Assembler assembler, int storedHighest) {
+record BoardBoot(Board board, int boot, Timing timing, Assembler assembler, int storedHighest) {
   private static final int REMEMBERED_PASSAGES = 32;
 
   /** No further back than the remembered passages surely reach. */
   private static final int MOST_ASKED_AGAIN = 64;
 
-  static LaneContext open(
+  static BoardBoot open(
       Store store, CaptureSettings settings, Board board, int boot, Timing timing) {
     Assembler assembler = new Assembler(settings.timing(), timing.hz());
     return store.read(
@@ -38,7 +38,7 @@ record LaneContext(Board board, int boot, Timing timing, Assembler assembler, in
           }
           assembler.restore(edges, passages);
           int highest = t.raw().highestEdge(board.id(), boot);
-          return new LaneContext(board, boot, timing, assembler, highest);
+          return new BoardBoot(board, boot, timing, assembler, highest);
         });
   }
 

@@ -2,8 +2,8 @@ package castwell.capture.command;
 
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.plan.Progress;
-import castwell.capture.plan.Standing;
+import castwell.capture.plan.PlanProgress;
+import castwell.capture.plan.PlanState;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Plans.Event;
@@ -24,7 +24,7 @@ import java.util.OptionalLong;
  * Plans at the range: what a person says about them, and what shots do to them. While one is
  * running it sets the tags itself.
  */
-public final class PlanDesk {
+public final class PlanCommands {
   private static final int MOST_TURNS = 2000;
 
   /** The least step of time that is stored: the arrow after the one that was shot gets the tags. */
@@ -36,7 +36,7 @@ public final class PlanDesk {
   /** One arrow from one bow, by name. */
   public record Wanted(String bow, String arrow) {}
 
-  PlanDesk(AnnouncedStore store, Clock clock) {
+  PlanCommands(AnnouncedStore store, Clock clock) {
     this.store = store;
     this.clock = clock;
   }
@@ -68,8 +68,8 @@ public final class PlanDesk {
 
   private static Tags.Pair tags(Transaction t, Wanted turn) {
     return new Tags.Pair(
-        OptionalLong.of(BowDesk.bow(t, turn.bow()).id()),
-        OptionalLong.of(ArrowDesk.arrow(t, turn.arrow()).id()));
+        OptionalLong.of(BowCommands.bow(t, turn.bow()).id()),
+        OptionalLong.of(ArrowCommands.arrow(t, turn.arrow()).id()));
   }
 
   /**
@@ -114,11 +114,11 @@ public final class PlanDesk {
       return;
     }
     Plan plan = current.get();
-    Standing standing = standing(t, plan);
+    PlanState standing = standing(t, plan);
     boolean isKnown =
         standing.shots().values().stream().anyMatch(shots -> shots.contains(row.id()));
     if (!isKnown
-        && standing.progress() instanceof Progress.Running running
+        && standing.progress() instanceof PlanProgress.Running running
         && isShotOf(t, turn(t, plan, running.turn()), running, row)) {
       OptionalLong shot = OptionalLong.of(row.id());
       Event event = new Event(Happened.SHOT, running.turn(), shot, row.firedMs(), "a shot");
@@ -130,7 +130,7 @@ public final class PlanDesk {
 
   /** Tagged as the plan had it when it was shot, and never otherwise. */
   private static boolean isShotOf(
-      Transaction t, Turn turn, Progress.Running running, Passages.Row row) {
+      Transaction t, Turn turn, PlanProgress.Running running, Passages.Row row) {
     return !row.isByHand()
         && !row.firedMs().isBefore(running.since())
         && t.tags().ofShot(row.id()).filter(turn.tags()::equals).isPresent()
@@ -144,7 +144,7 @@ public final class PlanDesk {
         .current(station)
         .ifPresent(
             plan -> {
-              if (standing(t, plan).progress() instanceof Progress.Running running
+              if (standing(t, plan).progress() instanceof PlanProgress.Running running
                   && !from.isBefore(running.since())) {
                 OptionalLong none = OptionalLong.empty();
                 happen(
@@ -161,7 +161,7 @@ public final class PlanDesk {
    */
   private static void happen(Transaction t, Plan plan, Event event, Instant tagsFrom) {
     t.plans().happened(plan.id(), event);
-    if (standing(t, plan).progress() instanceof Progress.Running running) {
+    if (standing(t, plan).progress() instanceof PlanProgress.Running running) {
       Tags.Pair tags = turn(t, plan, running.turn()).tags();
       if (!t.tags().at(plan.station(), tagsFrom).equals(tags)) {
         t.tags().change(plan.station(), tagsFrom, tags, "plan");
@@ -175,7 +175,7 @@ public final class PlanDesk {
     return t.plans().turns(plan.id()).get(number - 1);
   }
 
-  private static Standing standing(Transaction t, Plan plan) {
-    return Standing.of(t.plans().turns(plan.id()).size(), t.plans().events(plan.id()));
+  private static PlanState standing(Transaction t, Plan plan) {
+    return PlanState.of(t.plans().turns(plan.id()).size(), t.plans().events(plan.id()));
   }
 }

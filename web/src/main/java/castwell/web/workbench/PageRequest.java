@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param named the parts of the path by their names
  * @param question the values asked with, by name
  */
-public record Asked(
+public record PageRequest(
     Transaction t,
     Speech speech,
     ZoneId zone,

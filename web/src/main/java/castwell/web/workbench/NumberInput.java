@@ -2,7 +2,7 @@ package castwell.web.workbench;
 
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
-import castwell.web.unit.Figures;
+import castwell.web.unit.FigureText;
 import castwell.web.unit.UnitSystem;
 import java.util.OptionalDouble;
 
@@ -14,20 +14,20 @@ import java.util.OptionalDouble;
  * @param value as it is now, "" if none is known
  * @param kept the API's number that is sent while the value is left as it is, "" if none is known
  */
-public record Field(
+public record NumberInput(
     String name, String label, String unit, double factor, String value, String kept) {
   private static final int SHOWN = 6;
   private static final int EXACT = 15;
 
-  static Field of(Speech speech, String name, String key, Dimension dimension, OptionalDouble si) {
+  static NumberInput of(Speech speech, String name, String key, Dimension dimension, OptionalDouble si) {
     double trade = UnitSystem.TRADE.of(dimension).si();
-    return new Field(
+    return new NumberInput(
         name,
         speech.say(key),
         speech.unit(dimension),
         factor(speech, dimension),
-        si.isPresent() ? Figures.significant(speech.in(dimension, si.getAsDouble()), SHOWN) : "",
-        si.isPresent() ? Figures.significant(si.getAsDouble() / trade, EXACT) : "");
+        si.isPresent() ? FigureText.significant(speech.in(dimension, si.getAsDouble()), SHOWN) : "",
+        si.isPresent() ? FigureText.significant(si.getAsDouble() / trade, EXACT) : "");
   }
 
   static double factor(Speech speech, Dimension dimension) {

@@ -1,7 +1,7 @@
 package castwell.capture.intake.sheet;
 
-import static castwell.capture.intake.sheet.Field.measured;
-import static castwell.capture.intake.sheet.Field.words;
+import static castwell.capture.intake.sheet.SheetColumn.measured;
+import static castwell.capture.intake.sheet.SheetColumn.words;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.export.Column;
@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The sheets that can be taken in, and what each may say. */
-public enum What {
+public enum SheetKind {
   SHOTS(
       "shots",
       words("bow").must(),
@@ -60,9 +60,9 @@ public enum What {
       measured("let_down", Measure.FORCE, "lb"));
 
   private final String word;
-  private final List<Field> fields;
+  private final List<SheetColumn> fields;
 
-  What(String word, Field... fields) {
+  SheetKind(String word, SheetColumn... fields) {
     this.word = word;
     this.fields = List.of(fields);
   }
@@ -77,11 +77,11 @@ public enum What {
     return word;
   }
 
-  public List<Field> fields() {
+  public List<SheetColumn> fields() {
     return fields;
   }
 
-  /** What our own export says besides: it follows from the rest, so nobody need be told. */
+  /** SheetKind our own export says besides: it follows from the rest, so nobody need be told. */
   Set<String> passedOver() {
     return this == SHOTS
         ? new ShotColumns(ZoneOffset.UTC, Phrase::key)

@@ -13,18 +13,18 @@ import java.util.stream.Collectors;
  * @param usualUnit the one in which this project writes it; empty without a measure
  * @param needed whether a sheet without it can't be read
  */
-public record Field(String name, Optional<Measure> measure, String usualUnit, boolean needed) {
+public record SheetColumn(String name, Optional<Measure> measure, String usualUnit, boolean needed) {
 
-  static Field words(String name) {
-    return new Field(name, Optional.empty(), "", false);
+  static SheetColumn words(String name) {
+    return new SheetColumn(name, Optional.empty(), "", false);
   }
 
-  static Field measured(String name, Measure measure, String usualUnit) {
-    return new Field(name, Optional.of(measure), usualUnit, false);
+  static SheetColumn measured(String name, Measure measure, String usualUnit) {
+    return new SheetColumn(name, Optional.of(measure), usualUnit, false);
   }
 
-  Field must() {
-    return new Field(name, measure, usualUnit, true);
+  SheetColumn must() {
+    return new SheetColumn(name, measure, usualUnit, true);
   }
 
   /** The headings it may stand under, each with the SI value of its unit; the usual one first. */

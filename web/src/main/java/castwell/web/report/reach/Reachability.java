@@ -1,10 +1,10 @@
 package castwell.web.report.reach;
 
-import castwell.web.report.Saying;
+import castwell.web.report.ReportFormat;
 import java.util.Locale;
 
 /** Whether a bow reaches what is wanted. */
-public enum Verdict {
+public enum Reachability {
   YES,
   /** With an arrow below 8 grains per pound. */
   YES_LIGHT,
@@ -18,7 +18,7 @@ public enum Verdict {
     return this == YES || this == YES_LIGHT;
   }
 
-  public String words(Saying saying) {
+  public String words(ReportFormat saying) {
     return saying.say("report.reach." + name().toLowerCase(Locale.ROOT));
   }
 }

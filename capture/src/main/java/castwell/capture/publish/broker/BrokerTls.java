@@ -24,11 +24,11 @@ import javax.net.ssl.TrustManager;
 import javax.net.ssl.TrustManagerFactory;
 
 /** TLS to a broker, from PEM files (RFC 7468). */
-final class Tls {
+final class BrokerTls {
   private static final char[] NO_PASSWORD = new char[0];
   private static final List<String> KEY_KINDS = List.of("RSA", "EC", "Ed25519");
 
-  private Tls() {}
+  private BrokerTls() {}
 
   static SSLSocketFactory sockets(Broker broker) throws BrokerUnavailable {
     try {

@@ -16,14 +16,14 @@ import java.util.Optional;
  *
  * @param name tells the state's fit from others'
  */
-public record BowCells(String name, List<CellSums> cells) {
+public record BowSums(String name, List<CellSums> cells) {
 
-  public BowCells {
+  public BowSums {
     cells = List.copyOf(cells);
   }
 
-  public static BowCells of(String name, List<Cell> cells) {
-    return new BowCells(name, cells.stream().map(CellSums::of).toList());
+  public static BowSums of(String name, List<Cell> cells) {
+    return new BowSums(name, cells.stream().map(CellSums::of).toList());
   }
 
   /** How many shots count. */

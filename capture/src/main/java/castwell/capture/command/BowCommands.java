@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.OptionalLong;
 
 /** What a person says about bows; committed before anyone is told. */
-public final class BowDesk {
+public final class BowCommands {
   private final AnnouncedStore store;
   private final Clock clock;
 
@@ -22,7 +22,7 @@ public final class BowDesk {
   public record State(
       Instant since, double drawWeightN, double drawLengthM, Measures measures, String done) {}
 
-  BowDesk(AnnouncedStore store, Clock clock) {
+  BowCommands(AnnouncedStore store, Clock clock) {
     this.store = store;
     this.clock = clock;
   }

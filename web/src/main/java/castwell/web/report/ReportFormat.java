@@ -8,8 +8,8 @@ import castwell.web.unit.UnitSystem;
 import java.util.List;
 
 /** A report's sentences and the quantities in them, in the reader's units. */
-public record Saying(Speech speech) {
-  public static final Saying TRADE = new Saying(Speech.TRADE);
+public record ReportFormat(Speech speech) {
+  public static final ReportFormat TRADE = new ReportFormat(Speech.TRADE);
 
   public String say(String key, Object... arguments) {
     return speech.say(key, arguments);

@@ -26,7 +26,7 @@ import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /** One station: bytes from its board to closed passages, hops one and two. Used by one thread. */
-public final class Lane {
+public final class StationInput {
   private static final long FLUSH_MICROS = 30_000_000;
   private static final long NEVER_YET = Long.MIN_VALUE;
 
@@ -45,9 +45,9 @@ public final class Lane {
   private final RecentBeats recentBeats = new RecentBeats();
   private final List<HeardBeat> untoldBeats = new ArrayList<>();
   private final WireReader wire = new WireReader(faults);
-  private final Asker asker = new Asker();
+  private final BoardQuestions asker = new BoardQuestions();
   private final LinkWatch watch;
-  private final FactBuffer facts = new FactBuffer();
+  private final WaitingFacts facts = new WaitingFacts();
   private final HeldSentences held = new HeldSentences();
   private final List<KeyPress> keys = new ArrayList<>();
   private final BoardTrack track;
@@ -56,7 +56,7 @@ public final class Lane {
 
   public record KeyPress(Key key, Instant at) {}
 
-  public Lane(
+  public StationInput(
       String station,
       String port,
       Store store,
@@ -101,12 +101,12 @@ public final class Lane {
     return recentBeats;
   }
 
-  public FactBuffer facts() {
+  public WaitingFacts facts() {
     return facts;
   }
 
   public Optional<Board> board() {
-    return track.context().map(LaneContext::board);
+    return track.context().map(BoardBoot::board);
   }
 
   public BoardClock boardClock() {
@@ -242,7 +242,7 @@ public final class Lane {
     if (track.context().isEmpty()) {
       hearEarlierBoots(identity, micros);
     }
-    LaneContext c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
+    BoardBoot c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
     facts.identity(track.origin(), identity, sinceOpened);
     keep = identity.keep();
@@ -251,7 +251,7 @@ public final class Lane {
     }
   }
 
-  private void askEdges(LaneContext c, long micros) {
+  private void askEdges(BoardBoot c, long micros) {
     asker.askEdges(c.boot(), c.firstNotStored(store, keep), micros);
   }
 

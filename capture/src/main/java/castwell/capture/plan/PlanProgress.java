@@ -4,16 +4,16 @@ import java.time.Instant;
 import java.util.OptionalInt;
 
 /** How a plan goes on. */
-public sealed interface Progress {
+public sealed interface PlanProgress {
 
   /** Made, and not begun. */
-  record Ready() implements Progress {}
+  record Ready() implements PlanProgress {}
 
   /**
    * @param turn to be shot next
    * @param since when; shots fired before belong to what was before
    */
-  record Running(int turn, Instant since) implements Progress {}
+  record Running(int turn, Instant since) implements PlanProgress {}
 
   /**
    * Shots are kept as ever, but don't belong to the plan.
@@ -22,10 +22,10 @@ public sealed interface Progress {
    * @param tagsChanged whether it paused because somebody changed the tags
    * @param by who paused it
    */
-  record Paused(int turn, boolean tagsChanged, String by) implements Progress {}
+  record Paused(int turn, boolean tagsChanged, String by) implements PlanProgress {}
 
   /**
    * @param turn that was to be shot next when somebody ended it; empty when there was none left
    */
-  record Ended(OptionalInt turn) implements Progress {}
+  record Ended(OptionalInt turn) implements PlanProgress {}
 }

@@ -3,7 +3,7 @@ package castwell.web.workbench;
 import java.util.Locale;
 
 /** Where a page is to be found: the entries of the menu. */
-public enum Room {
+public enum MenuEntry {
   RANGE("/"),
   RACK("/rack"),
   ARROWS("/arrows"),
@@ -16,7 +16,7 @@ public enum Room {
 
   private final String path;
 
-  Room(String path) {
+  MenuEntry(String path) {
     this.path = path;
   }
 

@@ -9,9 +9,9 @@ import java.util.List;
  * @param headings with their units; the first names the rows
  * @param rows as many cells each as there are headings
  */
-public record Sheet(List<String> headings, List<List<String>> rows) {
+public record FigureTable(List<String> headings, List<List<String>> rows) {
 
-  public Sheet {
+  public FigureTable {
     headings = List.copyOf(headings);
     rows = List.copyOf(rows);
     for (List<String> row : rows) {
@@ -40,8 +40,8 @@ public record Sheet(List<String> headings, List<List<String>> rows) {
       return this;
     }
 
-    public Sheet sheet() {
-      return new Sheet(headings, rows);
+    public FigureTable sheet() {
+      return new FigureTable(headings, rows);
     }
   }
 }

@@ -6,8 +6,8 @@ import java.math.MathContext;
 import java.util.Optional;
 
 /** Numbers with their units as text; empty where there is no finite number to show. */
-public final class Figures {
-  private Figures() {}
+public final class FigureText {
+  private FigureText() {}
 
   /** "150.2 ± 0.4 ft/s", or the value alone with its unit's usual decimals. */
   public static Optional<String> figure(Unit unit, double si, double uSi) {

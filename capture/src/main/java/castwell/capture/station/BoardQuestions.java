@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What the host asks its board: who it is, and edges once more. A recording answers nothing. */
-final class Asker {
+final class BoardQuestions {
   private static final long FIRST_IDENTITY_WAIT_MICROS = 1_000_000;
   private static final long LONGEST_IDENTITY_WAIT_MICROS = 5_000_000;
 
