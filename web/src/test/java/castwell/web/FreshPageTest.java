@@ -69,7 +69,7 @@ class FreshPageTest {
       List<Visit> both = List.of(rack, range);
       try (Served second = Served.again(home, "range", port)) {
         for (int i = 0; i < names.size(); i++) {
-          second.desk().bows().add(names.get(i), Instant.EPOCH, 200, 0.7, "");
+          second.commands().bows().add(names.get(i), Instant.EPOCH, 200, 0.7, "");
           assertDone(
               second,
               "/api/stations/range/readings",
@@ -82,7 +82,7 @@ class FreshPageTest {
         }
         assertThat(range.by("#lost")).isHidden();
         assertThat(rack.by("#stale")).isHidden();
-        second.desk().bows().add("Poplar", Instant.EPOCH, 200, 0.7, "");
+        second.commands().bows().add("Poplar", Instant.EPOCH, 200, 0.7, "");
         assertThat(rack.by("#bows")).containsText("Poplar");
       }
       both.forEach(visit -> visit.assertDisturbedOnlyBy("net::ERR_")); // told of the absent server

@@ -114,7 +114,7 @@ class HealthApiTest {
     long last = served.store().read(t -> t.feed().last());
     try (FeedReader aligning = FeedReader.after(served.at("/api/live"), last, "&light=1");
         FeedReader watching = FeedReader.after(served.at("/api/live"), last)) {
-      served.desk().beginSession("range", "test");
+      served.commands().beginSession("range", "test");
       aligning.anyOf("refresh"); // it is being served by now
       watching.anyOf("refresh");
       board.write(said.beat("BC", 140, 805));
@@ -124,7 +124,7 @@ class HealthApiTest {
       assertThat(light.data().path("light_a").asInt()).isEqualTo(140);
       assertThat(light.data().path("gate_a").asText()).isEqualTo("blocked");
       assertThat(light.data().path("gate_b").asText()).isEqualTo("clear");
-      served.desk().beginSession("range", "test");
+      served.commands().beginSession("range", "test");
       assertThat(watching.upTo("refresh")).doesNotContain("light").contains("link");
     }
   }

@@ -59,7 +59,7 @@ class LiveFeedTest {
   private void happen(int times, String reason) {
     for (int i = 0; i < times; i++) {
       Decided decided = i % 2 == 0 ? Decided.SET_ASIDE : Decided.BROUGHT_BACK;
-      served.desk().decide(shotId, decided, i + reason, "test");
+      served.commands().decide(shotId, decided, i + reason, "test");
     }
   }
 
@@ -120,13 +120,13 @@ class LiveFeedTest {
   @Test
   void whatElseHappensIsToldByItsKind() throws Exception {
     try (FeedReader reader = FeedReader.after(live, lastEvent())) {
-      served.desk().bows().add("Rowan", Instant.EPOCH, 230, 0.69, "");
+      served.commands().bows().add("Rowan", Instant.EPOCH, 230, 0.69, "");
       assertThat(reader.next().kind()).isEqualTo("rack");
-      served.desk().tag(Recordings.STATION, Optional.of("Rowan"), Optional.empty(), "test");
+      served.commands().tag(Recordings.STATION, Optional.of("Rowan"), Optional.empty(), "test");
       Event tags = reader.next();
       assertThat(tags.kind()).isEqualTo("tags");
       assertThat(tags.data().path("bow").asText()).isEqualTo("Rowan");
-      served.desk().beginSession(Recordings.STATION, "test");
+      served.commands().beginSession(Recordings.STATION, "test");
       assertThat(reader.next().kind()).isEqualTo("refresh");
     }
   }

@@ -63,7 +63,7 @@ class ManyReadersTest {
     Until.holds("a shot", PATIENCE, () -> !shotId(served).isEmpty());
     String id = shotId(served);
     for (int i = 0; i < 600; i++) {
-      served.desk().decide(id, Decided.SET_ASIDE, i + "界".repeat(450), "test");
+      served.commands().decide(id, Decided.SET_ASIDE, i + "界".repeat(450), "test");
     }
   }
 

@@ -40,11 +40,11 @@ class PlanApiTest {
   void serve() {
     board = new TypedBoard();
     served = Served.at(folder, board.port());
-    served.desk().bows().add("Ash", Instant.EPOCH, 230, 0.69, "");
-    served.desk().bows().add("Yew", Instant.EPOCH, 250, 0.69, "");
+    served.commands().bows().add("Ash", Instant.EPOCH, 230, 0.69, "");
+    served.commands().bows().add("Yew", Instant.EPOCH, 250, 0.69, "");
     OptionalDouble none = OptionalDouble.empty();
-    served.desk().arrows().add("Light", 0.025, none, none);
-    served.desk().arrows().add("Heavy", 0.035, none, none);
+    served.commands().arrows().add("Light", 0.025, none, none);
+    served.commands().arrows().add("Heavy", 0.035, none, none);
     board.answer();
     schema =
         JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(get("/api/schemas/plan.json"));
@@ -261,7 +261,7 @@ class PlanApiTest {
   }
 
   private void tag(String bow, String arrow) {
-    served.desk().tag("range", Optional.of(bow), Optional.of(arrow), "test");
+    served.commands().tag("range", Optional.of(bow), Optional.of(arrow), "test");
   }
 
   @Test

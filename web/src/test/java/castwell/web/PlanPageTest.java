@@ -48,10 +48,10 @@ class PlanPageTest {
     served = Served.at(folder, board.port());
     OptionalDouble none = OptionalDouble.empty();
     for (String bow : new String[] {"Heron", "Wren"}) {
-      served.desk().bows().add(bow, Instant.EPOCH, 200, 0.70, "");
+      served.commands().bows().add(bow, Instant.EPOCH, 200, 0.70, "");
     }
-    served.desk().arrows().add("Sedge", 0.026, none, none);
-    served.desk().arrows().add("Oak", 0.040, none, none);
+    served.commands().arrows().add("Sedge", 0.026, none, none);
+    served.commands().arrows().add("Oak", 0.040, none, none);
     board.answer();
   }
 
@@ -186,7 +186,7 @@ class PlanPageTest {
 
   @Test
   void anArrowTooLightForItsBowIsCautioned() {
-    served.desk().bows().add("Strong", Instant.EPOCH, 300, 0.70, "");
+    served.commands().bows().add("Strong", Instant.EPOCH, 300, 0.70, "");
     start(turn("Strong", "Sedge") + "," + turn("Heron", "Sedge"));
     try (Visit visit = Visit.onAPhone(browser, served)) {
       // 0.026 kg / 0.06479891 g a grain, over 300 N / 4.4482216 N a pound
@@ -258,12 +258,12 @@ class PlanPageTest {
   void aShotThatFitsAnotherArrowBetterIsRetaggedInOneTap() {
     double[] off = {0.2, -0.1, 0, 0.1, -0.2};
     try (Visit visit = Visit.onAPhone(browser, served)) {
-      served.desk().tag("range", Optional.of("Heron"), Optional.of("Oak"), "test");
+      served.commands().tag("range", Optional.of("Heron"), Optional.of("Oak"), "test");
       for (double o : off) {
         board.arrow(44 + o, 0.76 + o / 100);
         assertThat(visit.by("#shots > li")).hasCount(++shots);
       }
-      served.desk().tag("range", Optional.of("Heron"), Optional.of("Sedge"), "test");
+      served.commands().tag("range", Optional.of("Heron"), Optional.of("Sedge"), "test");
       for (double o : off) {
         board.arrow(50 + o, 0.71 + o / 100);
         assertThat(visit.by("#shots > li")).hasCount(++shots);
@@ -288,8 +288,8 @@ class PlanPageTest {
   void longNamesAndAWideScreenFit() {
     String bow = "The yew longbow with the horn nocks of grandfather, 2019";
     String arrow = "Pine shaft 11/32, three turkey feathers, 125 gr field point";
-    served.desk().bows().add(bow, Instant.EPOCH, 200, 0.70, "");
-    served.desk().arrows().add(arrow, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
+    served.commands().bows().add(bow, Instant.EPOCH, 200, 0.70, "");
+    served.commands().arrows().add(arrow, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
     start(turn(bow, arrow) + "," + fourTurns());
     try (Visit visit = Visit.onAPhone(browser, served)) {
       isNext(visit, arrow, bow, "0 of 5");

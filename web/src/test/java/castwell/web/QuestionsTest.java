@@ -83,10 +83,10 @@ class QuestionsTest {
     TypedBoard board = new TypedBoard();
     try (Served served = Served.at(folder, board.port())) {
       board.answer();
-      served.desk().bows().add("Yew", java.time.Instant.EPOCH, 220, 0.69, "");
+      served.commands().bows().add("Yew", java.time.Instant.EPOCH, 220, 0.69, "");
       OptionalDouble none = OptionalDouble.empty();
-      served.desk().arrows().add("Light", 0.03, none, none);
-      served.desk().tag("range", Optional.of("Yew"), Optional.of("Light"), "test");
+      served.commands().arrows().add("Light", 0.03, none, none);
+      served.commands().tag("range", Optional.of("Yew"), Optional.of("Light"), "test");
       for (int i = 1; i <= 2; i++) {
         int wanted = i;
         board.arrow(45, 0.74);

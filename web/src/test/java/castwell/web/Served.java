@@ -28,12 +28,12 @@ import java.util.Optional;
 /** The real daemon over a data folder, in this process, at a port of its own. */
 final class Served implements AutoCloseable {
   private final Daemon daemon;
-  private final Commands desk;
+  private final Commands commands;
   private final Running running;
 
-  private Served(Daemon daemon, Commands desk, Running running) {
+  private Served(Daemon daemon, Commands commands, Running running) {
     this.daemon = daemon;
-    this.desk = desk;
+    this.commands = commands;
     this.running = running;
   }
 
@@ -46,7 +46,7 @@ final class Served implements AutoCloseable {
     Daemon daemon = Daemon.open(folder);
     Settings settings = SettingsFile.read(folder);
     Station station = Rehearsal.station(settings);
-    Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+    Rehearsal.fillRack(daemon.store(), daemon.commands(settings.capture()));
     Port port = Rehearsal.port(daemon.store(), station, rehearsal, () -> System.nanoTime() / 1_000);
     return start(
         daemon, settings, List.of(station), Map.of(station.name(), port), local(httpPort), true);
@@ -60,7 +60,7 @@ final class Served implements AutoCloseable {
   static Served lanes(Path folder, Map<String, Optional<RehearsalSettings>> rehearsals) {
     Daemon daemon = Daemon.open(folder);
     Settings settings = SettingsFile.read(folder);
-    Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+    Rehearsal.fillRack(daemon.store(), daemon.commands(settings.capture()));
     List<Station> stations = new ArrayList<>();
     Map<String, Port> ports = new LinkedHashMap<>();
     SerialPorts serial = new SerialPorts(() -> System.nanoTime() / 1_000);
@@ -142,7 +142,7 @@ final class Served implements AutoCloseable {
       HttpAddress address,
       boolean rehearsal) {
     Running running = daemon.start(settings, stations, ports, address, rehearsal, Served::report);
-    return new Served(daemon, daemon.desk(settings.capture()), running);
+    return new Served(daemon, daemon.commands(settings.capture()), running);
   }
 
   private static void report(Throwable died) {
@@ -151,8 +151,8 @@ final class Served implements AutoCloseable {
   }
 
   /** Speaks to the same announcer as the page's API does. */
-  Commands desk() {
-    return desk;
+  Commands commands() {
+    return commands;
   }
 
   Store store() {

@@ -85,7 +85,7 @@ class StoryTest {
 
   private void shoot(Served served, String bow, double energyJ, double virtualGrains) {
     for (int arrow = 0; arrow < GRAINS.length; arrow++) {
-      served.desk().tag("range", Optional.of(bow), Optional.of(ARROWS.get(arrow)), "test");
+      served.commands().tag("range", Optional.of(bow), Optional.of(ARROWS.get(arrow)), "test");
       for (double loose : LOOSE) {
         board.arrow(mps(energyJ, virtualGrains, GRAINS[arrow]) + loose, 0.74);
         shot(served);

@@ -66,7 +66,7 @@ class TogetherTest {
       assertThat(other.by("#ends li").first()).containsText("Alder · Birch");
       assertThat(desktop.by("#bows")).containsText("85 since");
 
-      served.desk().bows().add("Sycamore", Instant.EPOCH, 200, 0.7, "");
+      served.commands().bows().add("Sycamore", Instant.EPOCH, 200, 0.7, "");
       assertThat(desktop.by("#bows")).containsText("Sycamore", soon());
 
       assertDone(
@@ -79,7 +79,7 @@ class TogetherTest {
       assertDone("/api/shots/" + first() + "/decision", "{\"counts\":false,\"reason\":\"a gust\"}");
       assertThat(other.by("#ends li").first()).containsText("a gust", soon());
 
-      served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
+      served.commands().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
       assertThat(one.by("#bow")).containsText("Alder", soon());
 
       assertDone("/api/stations/range/readings", "{\"speed_fps\":137}");
@@ -100,7 +100,7 @@ class TogetherTest {
 
   @Test
   void theRangeIsReadInMetresByWhoeverChoseThem() {
-    served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
+    served.commands().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
     Asked.send("POST", served.at("/api/stations/range/readings"), "{\"speed_fps\":150}");
     try (Visit visit = visit("/", 360, 740)) {
       assertThat(visit.by("#speed")).hasText("150.0");
@@ -156,9 +156,9 @@ class TogetherTest {
   @Test
   void namesAreShownAsTheyAreWritten() {
     String name = "<b>Yew & \"Elm\"</b> 100% #1?";
-    served.desk().bows().add(name, Instant.EPOCH, 200, 0.7, "");
-    served.desk().arrows().add(name, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
-    served.desk().tag("range", Optional.of(name), Optional.of(name), "test");
+    served.commands().bows().add(name, Instant.EPOCH, 200, 0.7, "");
+    served.commands().arrows().add(name, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
+    served.commands().tag("range", Optional.of(name), Optional.of(name), "test");
     try (Visit visit = visit("/rack", 1024, 740)) {
       visit.by("#bows a").filter(new Locator.FilterOptions().setHasText(name)).click();
       assertThat(visit.by("h1")).hasText(name);

@@ -139,7 +139,7 @@ final class Workbench {
          {"draw_length_in":27,"draw_force_lb":48,"let_down_lb":48}]}""");
     post(
         served, "/api/import", "{\"what\":\"shots\",\"csv\":\"%s\"}", shots().replace("\n", "\\n"));
-    served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
+    served.commands().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
     post(served, "/api/stations/range/readings", "{\"speed_fps\":148.2}");
   }
 

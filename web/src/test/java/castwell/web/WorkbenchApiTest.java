@@ -162,7 +162,7 @@ class WorkbenchApiTest {
 
   @Test
   void aTypedSpeedCountsWithTheBowAndTheArrowChosen() {
-    served.desk().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
+    served.commands().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
     Asked typed = send("POST", "/api/stations/range/readings", "{\"speed_fps\":131}");
     assertThat(typed.status()).isEqualTo(201);
     assertThat(typed.json().path("speed_fps").asDouble()).isCloseTo(131, within(1e-9));
@@ -266,13 +266,15 @@ class WorkbenchApiTest {
             Duration.ofSeconds(20),
             () -> gates.store().read(t -> t.shots().latest("range", 9)).size() == wanted);
       }
-      gates.desk().bows().add("Alder", java.time.Instant.EPOCH, 200, 0.7, "");
+      gates.commands().bows().add("Alder", java.time.Instant.EPOCH, 200, 0.7, "");
       gates
-          .desk()
+          .commands()
           .arrows()
           .add("Pine", 0.03, java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
       for (var shot : gates.store().read(t -> t.shots().latest("range", 9))) {
-        gates.desk().retag(shot.shotId(), Optional.of("Alder"), Optional.of("Pine"), "test", "");
+        gates
+            .commands()
+            .retag(shot.shotId(), Optional.of("Alder"), Optional.of("Pine"), "test", "");
       }
       String session = gates.store().read(t -> t.sessions().all().get(0).name());
       String before = exported(gates);

@@ -19,7 +19,7 @@ import java.util.OptionalLong;
 /** What a person says about arrows; committed before anyone is told. */
 public final class ArrowCommands {
   private final AnnouncedStore store;
-  private final Derivation reprocessing;
+  private final Derivation derivation;
   private final Clock clock;
 
   /** What is known of an arrow. */
@@ -34,9 +34,9 @@ public final class ArrowCommands {
     }
   }
 
-  ArrowCommands(AnnouncedStore store, Derivation reprocessing, Clock clock) {
+  ArrowCommands(AnnouncedStore store, Derivation derivation, Clock clock) {
     this.store = store;
-    this.reprocessing = reprocessing;
+    this.derivation = derivation;
     this.clock = clock;
   }
 
@@ -103,7 +103,7 @@ public final class ArrowCommands {
             clock.instant());
     List<Passages.Row> shots = t.passages().ofArrow(id);
     if (!shots.isEmpty()) {
-      shots.forEach(row -> reprocessing.again(t, row));
+      shots.forEach(row -> derivation.again(t, row));
       t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
     }
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());

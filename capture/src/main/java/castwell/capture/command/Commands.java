@@ -39,7 +39,7 @@ public final class Commands {
 
   private final Store store;
   private final AnnouncedStore announced;
-  private final Derivation reprocessing;
+  private final Derivation derivation;
   private final Clock clock;
   private final ZoneId zone;
   private final Limits limits;
@@ -49,13 +49,13 @@ public final class Commands {
 
   public Commands(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
     this.store = store;
-    this.reprocessing = new Derivation(settings);
+    this.derivation = new Derivation(settings);
     this.announced = new AnnouncedStore(store, announcer);
     this.clock = clock;
     this.zone = settings.zone();
     this.limits = settings.limits();
     this.bows = new BowCommands(announced, clock);
-    this.arrows = new ArrowCommands(announced, reprocessing, clock);
+    this.arrows = new ArrowCommands(announced, derivation, clock);
     this.plans = new PlanCommands(announced, clock);
   }
 
@@ -149,7 +149,7 @@ public final class Commands {
             Passages.Row row = shot(t, shot.shotId());
             Tags.Pair pair = pair(t, shot.bow(), shot.arrow());
             t.tags().tagShot(row.id(), pair, clock.instant(), by, reason);
-            reprocessing.again(t, row);
+            derivation.again(t, row);
             t.feed().shot(row.station(), row.id());
             PlanCommands.shot(t, row);
           }
@@ -245,7 +245,7 @@ public final class Commands {
         t -> {
           t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
           t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
-          return reprocessing.calibrated(t, station, from, to);
+          return derivation.calibrated(t, station, from, to);
         });
   }
 
@@ -260,7 +260,7 @@ public final class Commands {
     return store.tryOut(
         t -> {
           t.calibrations().enter(station, from, to, calibration, clock.instant(), "trial");
-          reprocessing.calibrated(t, station, from, to);
+          derivation.calibrated(t, station, from, to);
           return look.apply(t);
         });
   }
@@ -288,7 +288,8 @@ public final class Commands {
 
   private static Tags.Pair pair(Transaction t, Optional<String> bow, Optional<String> arrow) {
     return new Tags.Pair(
-        bow.map(name -> OptionalLong.of(BowCommands.bow(t, name).id())).orElse(OptionalLong.empty()),
+        bow.map(name -> OptionalLong.of(BowCommands.bow(t, name).id()))
+            .orElse(OptionalLong.empty()),
         arrow
             .map(name -> OptionalLong.of(ArrowCommands.arrow(t, name).id()))
             .orElse(OptionalLong.empty()));

@@ -76,14 +76,14 @@ public final class PlanCommands {
    * @param turn that the speaker takes to be the current one; of a repeat the one to be repeated,
    *     by itself the one shot last
    */
-  public void say(long planId, PlanWord word, OptionalInt turn, String by) {
+  public void say(long planId, PlanCommand word, OptionalInt turn, String by) {
     store.writing(
         t -> {
           Plan plan =
               t.plans()
                   .byId(planId)
                   .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_plan", planId));
-          int about = word.turn(plan.name(), standing(t, plan), turn);
+          int about = word.turn(plan.name(), planState(t, plan), turn);
           if (word.setsGoing()) {
             refuseTwo(t, plan);
           }
@@ -95,7 +95,7 @@ public final class PlanCommands {
   private static void refuseTwo(Transaction t, Plan plan) {
     t.plans()
         .current(plan.station())
-        .filter(other -> other.id() != plan.id() && standing(t, other).isGoingOn())
+        .filter(other -> other.id() != plan.id() && planState(t, other).isGoingOn())
         .ifPresent(
             other -> {
               throw Refused.of(
@@ -114,16 +114,16 @@ public final class PlanCommands {
       return;
     }
     Plan plan = current.get();
-    PlanState standing = standing(t, plan);
+    PlanState planState = planState(t, plan);
     boolean isKnown =
-        standing.shots().values().stream().anyMatch(shots -> shots.contains(row.id()));
+        planState.shots().values().stream().anyMatch(shots -> shots.contains(row.id()));
     if (!isKnown
-        && standing.progress() instanceof PlanProgress.Running running
+        && planState.progress() instanceof PlanProgress.Running running
         && isShotOf(t, turn(t, plan, running.turn()), running, row)) {
       OptionalLong shot = OptionalLong.of(row.id());
       Event event = new Event(Happened.SHOT, running.turn(), shot, row.firedMs(), "a shot");
       happen(t, plan, event, row.firedMs().plus(JUST_AFTER));
-    } else if (isKnown || standing.isGoingOn()) {
+    } else if (isKnown || planState.isGoingOn()) {
       t.feed().add(Feed.Kind.PLAN, plan.station(), OptionalLong.empty());
     }
   }
@@ -144,7 +144,7 @@ public final class PlanCommands {
         .current(station)
         .ifPresent(
             plan -> {
-              if (standing(t, plan).progress() instanceof PlanProgress.Running running
+              if (planState(t, plan).progress() instanceof PlanProgress.Running running
                   && !from.isBefore(running.since())) {
                 OptionalLong none = OptionalLong.empty();
                 happen(
@@ -161,7 +161,7 @@ public final class PlanCommands {
    */
   private static void happen(Transaction t, Plan plan, Event event, Instant tagsFrom) {
     t.plans().happened(plan.id(), event);
-    if (standing(t, plan).progress() instanceof PlanProgress.Running running) {
+    if (planState(t, plan).progress() instanceof PlanProgress.Running running) {
       Tags.Pair tags = turn(t, plan, running.turn()).tags();
       if (!t.tags().at(plan.station(), tagsFrom).equals(tags)) {
         t.tags().change(plan.station(), tagsFrom, tags, "plan");
@@ -175,7 +175,7 @@ public final class PlanCommands {
     return t.plans().turns(plan.id()).get(number - 1);
   }
 
-  private static PlanState standing(Transaction t, Plan plan) {
+  private static PlanState planState(Transaction t, Plan plan) {
     return PlanState.of(t.plans().turns(plan.id()).size(), t.plans().events(plan.id()));
   }
 }

@@ -26,7 +26,7 @@ final class Backlog {
 
   private final HostClock clock;
   private final int most;
-  private final IntSupplier facts;
+  private final IntSupplier waitingFacts;
   private final Runnable probe;
   private final Consumer<StoreState> listener;
   private final Deque<Waiting> waiting = new ArrayDeque<>();
@@ -37,19 +37,19 @@ final class Backlog {
 
   /**
    * @param most how much it keeps; with 0 trouble is thrown on to the caller at once
-   * @param facts how many other raw facts wait beside it
+   * @param waitingFacts how many other raw facts wait beside it
    * @param probe writes something, to see whether that can be done
    */
   Backlog(
       String station,
       HostClock clock,
       int most,
-      IntSupplier facts,
+      IntSupplier waitingFacts,
       Runnable probe,
       Consumer<StoreState> listener) {
     this.clock = clock;
     this.most = most;
-    this.facts = facts;
+    this.waitingFacts = waitingFacts;
     this.probe = probe;
     this.listener = listener;
     this.state = new StoreState(station, Optional.empty(), clock.now(), 0, false);
@@ -68,7 +68,7 @@ final class Backlog {
   }
 
   boolean isFull() {
-    return most > 0 && (waiting.size() >= most || facts.getAsInt() >= MOST_FACTS);
+    return most > 0 && (waiting.size() >= most || waitingFacts.getAsInt() >= MOST_FACTS);
   }
 
   /**

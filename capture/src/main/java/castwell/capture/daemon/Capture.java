@@ -12,8 +12,8 @@ import castwell.capture.device.Signal;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.BoardsHeard;
 import castwell.capture.station.FaultCounts;
-import castwell.capture.station.StationInput;
 import castwell.capture.station.LinkState;
+import castwell.capture.station.StationInput;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
@@ -58,19 +58,19 @@ public final class Capture implements AutoCloseable {
       Map<String, Port> ports,
       Store store,
       CaptureSettings settings,
-      Commands desk,
+      Commands commands,
       Announcer announcer,
       Clock clock,
       LongSupplier micros) {
     this.micros = micros;
     this.clockSteps = new ClockSteps(clock, micros);
-    Derivation reprocessing = new Derivation(settings);
-    Recorder recorder = new Recorder(store, settings, reprocessing);
+    Derivation derivation = new Derivation(settings);
+    Recorder recorder = new Recorder(store, settings, derivation);
     HostClock hostClock = HostClock.live(clock, micros);
     BoardsHeard boards = new BoardsHeard();
     ports.forEach(
         (station, port) -> {
-          StationInput lane =
+          StationInput input =
               new StationInput(
                   station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
           Backlog backlog =
@@ -78,10 +78,10 @@ public final class Capture implements AutoCloseable {
                   station,
                   hostClock,
                   Backlog.MOST,
-                  lane.facts()::size,
+                  input.waitingFacts()::size,
                   store::probe,
                   announcer::storeChanged);
-          stations.put(station, new Pipeline(lane, recorder, desk, announcer, store, backlog));
+          stations.put(station, new Pipeline(input, recorder, commands, announcer, store, backlog));
           readers.add(new PortReader(station, port, micros, this::post));
         });
   }

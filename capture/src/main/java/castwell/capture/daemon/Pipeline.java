@@ -5,8 +5,8 @@ import castwell.capture.command.Commands;
 import castwell.capture.device.Signal;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.station.FaultCounts;
-import castwell.capture.station.StationInput;
 import castwell.capture.station.LinkState;
+import castwell.capture.station.StationInput;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
@@ -21,9 +21,9 @@ import java.util.Optional;
  * afterwards for what it still keeps. Used by one thread.
  */
 final class Pipeline {
-  private final StationInput lane;
+  private final StationInput input;
   private final Recorder recorder;
-  private final Commands desk;
+  private final Commands commands;
   private final Announcer announcer;
   private final Store store;
   private final Backlog backlog;
@@ -31,29 +31,34 @@ final class Pipeline {
   private boolean deaf;
 
   Pipeline(
-      StationInput lane, Recorder recorder, Commands desk, Announcer announcer, Store store, Backlog backlog) {
-    this.lane = lane;
+      StationInput input,
+      Recorder recorder,
+      Commands commands,
+      Announcer announcer,
+      Store store,
+      Backlog backlog) {
+    this.input = input;
     this.recorder = recorder;
-    this.desk = desk;
+    this.commands = commands;
     this.announcer = announcer;
     this.store = store;
     this.backlog = backlog;
   }
 
   LinkState link() {
-    return lane.link();
+    return input.link();
   }
 
   Faults faults() {
-    return lane.faults();
+    return input.faults();
   }
 
   FaultCounts recentFaults() {
-    return lane.recentFaults().counts();
+    return input.recentFaults().counts();
   }
 
   List<HeardBeat> recentBeats() {
-    return lane.recentBeats().all();
+    return input.recentBeats().all();
   }
 
   StoreState store() {
@@ -61,7 +66,7 @@ final class Pipeline {
   }
 
   long nextLook() {
-    return Math.min(lane.nextLook(), backlog.nextLook());
+    return Math.min(input.nextLook(), backlog.nextLook());
   }
 
   void hear(Signal signal) {
@@ -71,26 +76,26 @@ final class Pipeline {
       link = Optional.empty();
     }
     if (!deaf || signal instanceof Signal.Closed) {
-      attempt(() -> lane.hear(signal), signal.micros());
+      attempt(() -> input.hear(signal), signal.micros());
     }
     pass(signal.micros());
   }
 
   void advance(long micros) {
-    attempt(() -> lane.advance(micros), micros);
+    attempt(() -> input.advance(micros), micros);
     pass(micros);
   }
 
   /** Closes what is open and brings every figure up to date. */
   void end(long micros) {
-    attempt(() -> lane.end(micros), micros);
+    attempt(() -> input.end(micros), micros);
     takeOver();
     backlog.add(this::flush);
     backlog.writeNow(micros);
   }
 
   /**
-   * A lane looks up and enters what it hears of for the first time. Where the store doesn't let it,
+   * A station looks up and enters what it hears of for the first time. Where the store doesn't let it,
    * the board is asked for all of it again later.
    */
   private void attempt(Runnable hearing, long micros) {
@@ -104,18 +109,18 @@ final class Pipeline {
 
   private void stopListening(long micros) {
     deaf = true;
-    lane.stopListening(micros);
+    input.stopListening(micros);
   }
 
   /** As over a new link: closing and opening the port would start many a board anew. */
   private void listenAgain(long micros) {
     deaf = false;
-    link.ifPresent(open -> attempt(() -> lane.hear(open.at(micros)), micros));
+    link.ifPresent(open -> attempt(() -> input.hear(open.at(micros)), micros));
   }
 
   private void pass(long micros) {
     takeOver();
-    if (lane.isFlushDue(micros) && backlog.isEmpty()) {
+    if (input.isFlushDue(micros) && backlog.isEmpty()) {
       backlog.add(this::flush);
     }
     backlog.write(micros);
@@ -127,20 +132,20 @@ final class Pipeline {
   }
 
   private void takeOver() {
-    lane.takeBeats().forEach(beat -> announcer.beatHeard(lane.station(), beat));
-    for (StationInput.KeyPress press : lane.takeKeys()) {
-      backlog.add(() -> desk.key(lane.station(), press.key(), press.at()));
+    input.takeBeats().forEach(beat -> announcer.beatHeard(input.station(), beat));
+    for (StationInput.KeyPress press : input.takeKeys()) {
+      backlog.add(() -> commands.key(input.station(), press.key(), press.at()));
     }
-    for (ClosedPassage passage : lane.takeClosed()) {
+    for (ClosedPassage passage : input.takeClosed()) {
       backlog.addShot(() -> record(passage));
     }
   }
 
   /** Each passage is committed before anyone hears of it. */
   private void record(ClosedPassage passage) {
-    lane.facts().enterListenings();
-    boolean rateMoved = recorder.record(passage, lane.facts()::write);
-    lane.facts().written();
+    input.waitingFacts().enterListenings();
+    boolean rateMoved = recorder.record(passage, input.waitingFacts()::write);
+    input.waitingFacts().written();
     announcer.fedMore();
     if (rateMoved) {
       backlog.add(this::refresh);
@@ -148,17 +153,18 @@ final class Pipeline {
   }
 
   private void flush() {
-    lane.facts().enterListenings();
-    store.writing(lane.facts()::write);
-    lane.facts().written();
+    input.waitingFacts().enterListenings();
+    store.writing(input.waitingFacts()::write);
+    input.waitingFacts().written();
     refresh();
   }
 
   /** Brings the session's figures up to the board's tick rate as it is known now. */
   private void refresh() {
     boolean moved =
-        lane.board()
-            .map(board -> recorder.refresh(lane.station(), board.id(), lane.boardClock()))
+        input
+            .board()
+            .map(board -> recorder.refresh(input.station(), board.id(), input.boardClock()))
             .orElse(false);
     if (moved) {
       announcer.fedMore();

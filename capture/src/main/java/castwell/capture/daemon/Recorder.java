@@ -33,7 +33,7 @@ final class Recorder {
 
   private final Store store;
   private final CaptureSettings settings;
-  private final Derivation reprocessing;
+  private final Derivation derivation;
   private final Map<Key, Current> current = new HashMap<>();
 
   private record Key(String station, long boardId) {}
@@ -44,29 +44,29 @@ final class Recorder {
   /** A passage on the disk, and the tick rate that it was derived with itself. */
   private record Taken(Current now, TickRate rate) {}
 
-  Recorder(Store store, CaptureSettings settings, Derivation reprocessing) {
+  Recorder(Store store, CaptureSettings settings, Derivation derivation) {
     this.store = store;
     this.settings = settings;
-    this.reprocessing = reprocessing;
+    this.derivation = derivation;
   }
 
   /**
    * Puts a passage on the disk: new, or amended where its edges are known already.
    *
-   * @param facts other raw facts to write in the same transaction
+   * @param waitingFacts other raw facts to write in the same transaction
    * @return whether the tick rate is known better than the session's earlier shots were derived
    *     with, so that {@link #refresh} has something to do: not now, since it takes long
    */
-  boolean record(ClosedPassage closed, Consumer<Transaction> facts) {
+  boolean record(ClosedPassage closed, Consumer<Transaction> waitingFacts) {
     closed.listening().id(); // entered in a transaction of its own, since it outlives this one
     Taken taken =
         store.write(
             t -> {
-              facts.accept(t);
+              waitingFacts.accept(t);
               t.raw().edges(closed.board().id(), closed.boot(), closed.passage().edges());
               Calibrations.Entry calibration =
                   t.calibrations().inForce(closed.station(), closed.fired()).orElseThrow();
-              TickRate rate = reprocessing.rate(calibration, closed.timing(), closed.clock());
+              TickRate rate = derivation.rate(calibration, closed.timing(), closed.clock());
               var conditions = new Derivation.Conditions(rate, closed.airDensity());
               Passage passage = closed.passage();
               List<Passages.Row> known =
@@ -94,7 +94,7 @@ final class Recorder {
     Instant fired = closed.fired();
     Tags.Pair tags = t.tags().at(station, fired);
     Figure figure =
-        reprocessing.figure(
+        derivation.figure(
             0,
             closed.passage(),
             calibration,
@@ -136,7 +136,7 @@ final class Recorder {
       t.passages().join(part.id(), row.id());
       t.feed().shot(closed.station(), part.id()); // it is none of its own any more
     }
-    reprocessing.derive(t, row, closed.passage(), closed.timing(), conditions);
+    derivation.derive(t, row, closed.passage(), closed.timing(), conditions);
     return row;
   }
 
@@ -146,7 +146,7 @@ final class Recorder {
   private Current follow(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
     Current before = current.get(new Key(closed.station(), closed.board().id()));
     if (before == null) {
-      reprocessing.loadBeats(t, row.sessionId(), closed.board().id(), closed.clock());
+      derivation.loadBeats(t, row.sessionId(), closed.board().id(), closed.clock());
     } else if (before.session() != row.sessionId()) {
       closed.clock().keepNewest(STRETCHES_BEFORE_A_SESSION);
     }
@@ -169,7 +169,7 @@ final class Recorder {
     Current now =
         store.write(
             t -> {
-              TickRate rate = reprocessing.rate(t, station, before.fired(), before.timing(), clock);
+              TickRate rate = derivation.rate(t, station, before.fired(), before.timing(), clock);
               Current next = catchUp(t, key, before, rate);
               if (next != before) {
                 t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
@@ -191,7 +191,7 @@ final class Recorder {
     }
     t.passages().ofSession(now.session()).stream()
         .filter(row -> row.boardId() == key.boardId())
-        .forEach(row -> reprocessing.again(t, row, rate));
+        .forEach(row -> derivation.again(t, row, rate));
     return new Current(now.session(), rate, now.timing(), now.fired());
   }
 

@@ -17,13 +17,13 @@ import castwell.capture.wire.Faults;
 import java.io.ByteArrayOutputStream;
 import java.util.List;
 
-/** A recording through the same lane, assembler and recorder as a live port. */
+/** A recording through the same station input, assembler and recorder as a live port. */
 public final class Replay {
   private static final long A_MINUTE_MICROS = 60_000_000;
 
   private final Store store;
   private final CaptureSettings settings;
-  private final Commands desk;
+  private final Commands commands;
 
   /**
    * How fast it goes.
@@ -49,10 +49,10 @@ public final class Replay {
     }
   }
 
-  public Replay(Store store, CaptureSettings settings, Commands desk) {
+  public Replay(Store store, CaptureSettings settings, Commands commands) {
     this.store = store;
     this.settings = settings;
-    this.desk = desk;
+    this.commands = commands;
   }
 
   /**
@@ -62,7 +62,7 @@ public final class Replay {
     RecordingHeader header = recording.header();
     HostClock clock = HostClock.recorded(header.started());
     Announcer nobody = new Announcer();
-    StationInput lane =
+    StationInput input =
         new StationInput(
             station,
             "recording " + header.name(),
@@ -74,9 +74,9 @@ public final class Replay {
     Recorder recorder = new Recorder(store, settings, new Derivation(settings));
     Pipeline pipeline =
         new Pipeline(
-            lane,
+            input,
             recorder,
-            desk,
+            commands,
             nobody,
             store,
             new Backlog(station, clock, 0, () -> 0, () -> {}, state -> {}));
@@ -96,7 +96,7 @@ public final class Replay {
           advance(pipeline, end);
           pipeline.end(end);
         });
-    return lane.faults();
+    return input.faults();
   }
 
   private static void hear(Pipeline pipeline, String station, RecordedLine line) {
@@ -111,7 +111,7 @@ public final class Replay {
       pipeline.advance(due);
       long next = pipeline.nextLook();
       if (next <= due) {
-        throw new IllegalStateException("a lane asks for the same moment again: " + due);
+        throw new IllegalStateException("a station asks for the same moment again: " + due);
       }
       due = next;
     }

@@ -6,6 +6,7 @@ import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
+import castwell.capture.store.ProgressListener;
 import castwell.capture.store.Store;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
@@ -28,7 +29,7 @@ public final class Verification {
 
   private static final int MOST_TOLD = 20;
 
-  private final Derivation reprocessing;
+  private final Derivation derivation;
 
   /**
    * @param figures how many were derived anew and compared
@@ -40,17 +41,11 @@ public final class Verification {
       long passages, long figures, long byOlderRules, List<String> faults, long faultCount) {}
 
   public Verification(CaptureSettings settings) {
-    this.reprocessing = new Derivation(settings);
-  }
-
-  /** Hears how many passages of how many are done. */
-  @FunctionalInterface
-  public interface Progress {
-    void reached(long done, long all);
+    this.derivation = new Derivation(settings);
   }
 
   /** Figures are looked at once the database itself is whole. */
-  public Outcome verify(Store store, Progress progress) {
+  public Outcome verify(Store store, ProgressListener progress) {
     return store.read(
         t -> {
           Tally tally = new Tally();
@@ -87,7 +82,7 @@ public final class Verification {
     for (Figure stored : figures) {
       tally.figures++;
       Figure anew =
-          reprocessing.figure(
+          derivation.figure(
               row.id(),
               t.passages().together(row),
               calibrations.get(stored.calibrationId()),

@@ -16,12 +16,12 @@ import java.util.function.LongConsumer;
  * What a person brings on a sheet: taken in whole or not at all, committed before anyone is told.
  */
 public final class IntakeCommands {
-  private final Commands desk;
+  private final Commands commands;
   private final CaptureSettings settings;
   private final Clock clock;
 
-  public IntakeCommands(Commands desk, CaptureSettings settings, Clock clock) {
-    this.desk = desk;
+  public IntakeCommands(Commands commands, CaptureSettings settings, Clock clock) {
+    this.commands = commands;
     this.settings = settings;
     this.clock = clock;
   }
@@ -32,7 +32,7 @@ public final class IntakeCommands {
    */
   public Taken take(Brought brought, LongConsumer progress) {
     Sheet sheet = Sheet.read(brought.source(), brought.what(), brought.text(), brought.map());
-    return desk.together(t -> take(t, brought, sheet, progress));
+    return commands.together(t -> take(t, brought, sheet, progress));
   }
 
   /**
@@ -42,7 +42,7 @@ public final class IntakeCommands {
    */
   public Taken tryOut(Brought brought) {
     Sheet sheet = Sheet.read(brought.source(), brought.what(), brought.text(), brought.map());
-    return desk.tryOut(t -> take(t, brought, sheet, part -> {}));
+    return commands.tryOut(t -> take(t, brought, sheet, part -> {}));
   }
 
   private Taken take(Transaction t, Brought brought, Sheet sheet, LongConsumer progress) {
@@ -70,7 +70,7 @@ public final class IntakeCommands {
     return switch (brought.what()) {
       case SHOTS -> new ShotIntake(t, brought, settings, clock.instant());
       case BOWS -> new BowIntake(t, settings.zone(), clock.instant());
-      case ARROWS -> new ArrowIntake(t, desk.arrows());
+      case ARROWS -> new ArrowIntake(t, commands.arrows());
       case FORCE_DRAW -> new ForceDrawIntake(t, brought.by(), settings.zone(), clock.instant());
     };
   }

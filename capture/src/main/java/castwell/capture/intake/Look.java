@@ -1,8 +1,8 @@
 package castwell.capture.intake;
 
 import castwell.capture.intake.sheet.CsvText;
-import castwell.capture.intake.sheet.SheetColumn;
 import castwell.capture.intake.sheet.Headings;
+import castwell.capture.intake.sheet.SheetColumn;
 import castwell.capture.intake.sheet.SheetRefused;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -3,7 +3,7 @@ package castwell.capture.misfit;
 import castwell.analysis.misfit.Misfit;
 import castwell.analysis.misfit.Misfit.Candidate;
 import castwell.analysis.wording.Phrase;
-import castwell.capture.misfit.ShotsKnown.What;
+import castwell.capture.misfit.ShotsKnown.BowAndArrow;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions;
@@ -79,10 +79,11 @@ public final class Misfits {
     if (!isJudgedByItsTags(shot)) {
       return Optional.empty();
     }
-    What tags = new What(shot.bow().orElseThrow().bowId(), shot.arrow().orElseThrow().id());
-    List<Candidate<What>> others =
+    BowAndArrow tags =
+        new BowAndArrow(shot.bow().orElseThrow().bowId(), shot.arrow().orElseThrow().id());
+    List<Candidate<BowAndArrow>> others =
         new ArrayList<>(ShotsKnown.before(shot.fired(), sessionId, earlier, states).candidates());
-    Optional<Candidate<What>> tagged =
+    Optional<Candidate<BowAndArrow>> tagged =
         others.stream().filter(candidate -> candidate.what().equals(tags)).findFirst();
     tagged.ifPresent(others::remove);
     return tagged
@@ -91,7 +92,8 @@ public final class Misfits {
         .map(fits -> new Hint(fits, sentences(shot, fits)));
   }
 
-  private List<Fit> fits(Candidate<What> tagged, List<Candidate<What>> others, Shot shot) {
+  private List<Fit> fits(
+      Candidate<BowAndArrow> tagged, List<Candidate<BowAndArrow>> others, Shot shot) {
     double mps = shot.figure().speedMps().orElseThrow();
     return Misfit.find(tagged, others, mps, shot.figure().lengthM()).stream()
         .map(

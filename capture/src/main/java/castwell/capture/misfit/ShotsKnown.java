@@ -28,7 +28,7 @@ final class ShotsKnown {
   private final List<Known> shots;
 
   /** A bow and an arrow, by their row numbers. */
-  record What(long bowId, long arrowId) {}
+  record BowAndArrow(long bowId, long arrowId) {}
 
   private ShotsKnown(long sessionId, List<Known> shots) {
     this.sessionId = sessionId;
@@ -56,15 +56,15 @@ final class ShotsKnown {
         .noneMatch(state -> state.since().isAfter(fired) && !state.since().isAfter(then));
   }
 
-  List<Candidate<What>> candidates() {
-    Map<What, Expected> speeds =
-        expected(shots, shot -> new What(shot.bowId(), shot.arrowId()), Known::speedMps);
+  List<Candidate<BowAndArrow>> candidates() {
+    Map<BowAndArrow, Expected> speeds =
+        expected(shots, shot -> new BowAndArrow(shot.bowId(), shot.arrowId()), Known::speedMps);
     Map<Long, Expected> lengths =
         expected(
             shots.stream().filter(shot -> shot.lengthM().isPresent()).toList(),
             Known::arrowId,
             shot -> shot.lengthM().orElseThrow());
-    List<Candidate<What>> candidates = new ArrayList<>();
+    List<Candidate<BowAndArrow>> candidates = new ArrayList<>();
     speeds.forEach(
         (what, speed) ->
             candidates.add(

@@ -34,7 +34,7 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
       BrokerSettings settings,
       List<String> stations,
       Store store,
-      Commands desk,
+      Commands commands,
       Told told,
       ZoneId zone,
       Wording wording,
@@ -50,7 +50,7 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
               store,
               payloads,
               told,
-              new TagWishes(station, desk, wording),
+              new TagWishes(station, commands, wording),
               clock,
               nanos));
     }

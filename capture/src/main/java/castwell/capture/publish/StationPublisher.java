@@ -43,7 +43,7 @@ final class StationPublisher implements Runnable {
 
   private final Semaphore calls = new Semaphore(0);
   private final CountDownLatch closed = new CountDownLatch(1);
-  private volatile Standing standing;
+  private volatile Standing planState;
 
   private record Standing(boolean connected, Phrase sentence, Instant since) {}
 
@@ -65,11 +65,11 @@ final class StationPublisher implements Runnable {
     this.nanos = nanos;
     this.outbox = new Outbox(store, topics, payloads);
     this.wishes = wishes;
-    this.standing = new Standing(false, Phrase.of("broker.not_yet"), clock.instant());
+    this.planState = new Standing(false, Phrase.of("broker.not_yet"), clock.instant());
   }
 
   BrokerState state() {
-    Standing now = standing;
+    Standing now = planState;
     return new BrokerState(
         topics.station(),
         now.connected(),
@@ -188,10 +188,10 @@ final class StationPublisher implements Runnable {
   }
 
   private void stands(boolean connected, Phrase sentence) {
-    Standing before = standing;
+    Standing before = planState;
     if (before.connected() != connected || !before.sentence().equals(sentence)) {
       boolean same = before.connected() == connected;
-      standing = new Standing(connected, sentence, same ? before.since() : clock.instant());
+      planState = new Standing(connected, sentence, same ? before.since() : clock.instant());
       if (connected) {
         LOG.info("{}: {}", topics.station(), payloads.say(sentence));
       } else {

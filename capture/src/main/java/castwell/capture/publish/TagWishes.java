@@ -15,21 +15,21 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** What others say over the broker about who shoots what, until the desk has it. */
+/** What others say over the broker about who shoots what, until the commands have them. */
 final class TagWishes {
   private static final Logger LOG = LoggerFactory.getLogger(TagWishes.class);
   private static final int MOST_WAITING = 16;
 
   private final String station;
-  private final Commands desk;
+  private final Commands commands;
   private final Wording wording;
   private final Queue<Message> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
   private final AtomicLong refused = new AtomicLong();
 
-  TagWishes(String station, Commands desk, Wording wording) {
+  TagWishes(String station, Commands commands, Wording wording) {
     this.wording = wording;
     this.station = station;
-    this.desk = desk;
+    this.commands = commands;
   }
 
   /** Never waits: what comes faster than it can be granted is refused. */
@@ -51,7 +51,7 @@ final class TagWishes {
   private Optional<String> grant(Message message) {
     try {
       TagWish wish = TagWish.of(message.payload());
-      desk.tag(station, wish.bow(), wish.arrow(), "mqtt");
+      commands.tag(station, wish.bow(), wish.arrow(), "mqtt");
       return Optional.empty();
     } catch (Refused | StoreUnavailable e) {
       return refuse(wording.say(e.phrase()));

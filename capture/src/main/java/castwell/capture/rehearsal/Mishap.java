@@ -46,7 +46,8 @@ enum Mishap {
       case LINE_REPEATED -> beams.set(any, beams.get(any).with(Fate.REPEATED));
       case GARBAGE -> all.add(garbage(afterMicros, random));
       case INSECT ->
-          all.addAll(new FlyingObject(afterMicros, 25 + 10 * random.nextDouble(), 0.014).beams(random));
+          all.addAll(
+              new FlyingObject(afterMicros, 25 + 10 * random.nextDouble(), 0.014).beams(random));
       case ONE_GATE_ONLY -> all.addAll(flicker(afterMicros, 1, 5000));
       case FLOOD -> all.addAll(flicker(afterMicros, 60, 1000));
     }

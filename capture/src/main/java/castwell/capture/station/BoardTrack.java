@@ -39,7 +39,7 @@ final class BoardTrack {
   private final CaptureSettings settings;
   private final HostClock hostClock;
   private final Faults faults;
-  private final WaitingFacts facts;
+  private final WaitingFacts waitingFacts;
   private final List<ClosedPassage> closed = new ArrayList<>();
   private Optional<BoardBoot> context = Optional.empty();
   private BoardClock clock = new BoardClock();
@@ -58,7 +58,7 @@ final class BoardTrack {
       CaptureSettings settings,
       HostClock hostClock,
       Faults faults,
-      WaitingFacts facts,
+      WaitingFacts waitingFacts,
       Listening listening) {
     this.station = station;
     this.store = store;
@@ -66,7 +66,7 @@ final class BoardTrack {
     this.settings = settings;
     this.hostClock = hostClock;
     this.faults = faults;
-    this.facts = facts;
+    this.waitingFacts = waitingFacts;
     this.listening = listening;
   }
 
@@ -192,7 +192,7 @@ final class BoardTrack {
   private void isAnother(Board board, long micros) {
     faults.count(Fault.NAME_REUSED);
     close(false, micros);
-    facts.move(origin(), board.id());
+    waitingFacts.move(origin(), board.id());
     BoardBoot taken = context.orElseThrow();
     open(board, taken.boot(), taken.timing(), sawItStart);
   }

@@ -7,7 +7,7 @@ import castwell.capture.store.RawFacts.Timing;
 import java.time.Instant;
 
 /**
- * A passage as it leaves a lane, on its way to the store.
+ * A passage as it leaves a station, on its way to the store.
  *
  * @param firstTicks full ticks of its first edge; where none arrived, of what came next, or 0
  * @param fired when its first edge was stamped

@@ -45,9 +45,9 @@ public final class StationInput {
   private final RecentBeats recentBeats = new RecentBeats();
   private final List<HeardBeat> untoldBeats = new ArrayList<>();
   private final WireReader wire = new WireReader(faults);
-  private final BoardQuestions asker = new BoardQuestions();
+  private final BoardQuestions questions = new BoardQuestions();
   private final LinkWatch watch;
-  private final WaitingFacts facts = new WaitingFacts();
+  private final WaitingFacts waitingFacts = new WaitingFacts();
   private final HeldSentences held = new HeldSentences();
   private final List<KeyPress> keys = new ArrayList<>();
   private final BoardTrack track;
@@ -77,7 +77,7 @@ public final class StationInput {
             settings,
             hostClock,
             faults,
-            facts,
+            waitingFacts,
             new Listening(store, station, port, hostClock.now(), 0));
   }
 
@@ -101,8 +101,8 @@ public final class StationInput {
     return recentBeats;
   }
 
-  public WaitingFacts facts() {
-    return facts;
+  public WaitingFacts waitingFacts() {
+    return waitingFacts;
   }
 
   public Optional<Board> board() {
@@ -122,11 +122,11 @@ public final class StationInput {
       held.opened(micros);
       track.listen(listening(opened.port(), micros));
       watch.opened(opened.port(), micros);
-      asker.opened(opened.link(), micros);
+      questions.opened(opened.link(), micros);
     } else if (signal instanceof Signal.Received received) {
       wire.accept(received.bytes(), sentence -> take(sentence, micros));
     } else if (signal instanceof Signal.Closed gone) {
-      asker.closed();
+      questions.closed();
       boards.leaves(station);
       watch.closed(gone.why(), micros);
     }
@@ -135,29 +135,29 @@ public final class StationInput {
 
   /** What comes from now on is lost, as far as the board doesn't keep it. */
   public void stopListening(long micros) {
-    asker.closed();
+    questions.closed();
     watch.notListening(micros);
   }
 
   /** Does what is due by now. */
   public void advance(long micros) {
     recentFaults.advance(micros);
-    asker.advance(micros);
+    questions.advance(micros);
     watch.advance(micros);
     release(micros);
-    track.context().ifPresent(c -> asker.fill(c.boot(), c.assembler().wanted(), micros));
+    track.context().ifPresent(c -> questions.fill(c.boot(), c.assembler().wanted(), micros));
     track.settle(micros);
   }
 
   /** When {@link #advance} has something to do, in micros. */
   public long nextLook() {
-    long next = Math.min(asker.nextLook(), watch.nextLook());
+    long next = Math.min(questions.nextLook(), watch.nextLook());
     if (track.context().isPresent()) {
       var assembler = track.context().get().assembler();
       next = Math.min(next, held.nextLook());
       next = Math.min(next, assembler.nextLook().orElse(Long.MAX_VALUE));
     }
-    return facts.isEmpty() ? next : Math.min(next, nextFlush);
+    return waitingFacts.isEmpty() ? next : Math.min(next, nextFlush);
   }
 
   /** Whether raw facts have waited long enough for a passage to be written with. */
@@ -167,7 +167,7 @@ public final class StationInput {
     }
     boolean isFirst = nextFlush == NEVER_YET;
     nextFlush = micros + (isFirst ? phase() : FLUSH_MICROS);
-    return !isFirst && !facts.isEmpty();
+    return !isFirst && !waitingFacts.isEmpty();
   }
 
   /** Stations that began together write at times of their own: no arrow waits for them all. */
@@ -237,14 +237,14 @@ public final class StationInput {
   }
 
   private void identity(Identity identity, long micros) {
-    boolean firstAnswer = asker.identityHeard();
+    boolean firstAnswer = questions.identityHeard();
     watch.identified(identity.device());
     if (track.context().isEmpty()) {
       hearEarlierBoots(identity, micros);
     }
     BoardBoot c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     long sinceOpened = track.listening().sinceOpened(micros);
-    facts.identity(track.origin(), identity, sinceOpened);
+    waitingFacts.identity(track.origin(), identity, sinceOpened);
     keep = identity.keep();
     if (firstAnswer) {
       askEdges(c, micros);
@@ -252,7 +252,7 @@ public final class StationInput {
   }
 
   private void askEdges(BoardBoot c, long micros) {
-    asker.askEdges(c.boot(), c.firstNotStored(store, keep), micros);
+    questions.askEdges(c.boot(), c.firstNotStored(store, keep), micros);
   }
 
   /**
@@ -273,16 +273,16 @@ public final class StationInput {
     } else if (sentence instanceof Heartbeat beat) {
       follow(beat.boot(), micros);
       track.recognise(beat, micros).ifPresent(c -> askEdges(c, micros));
-      facts.beat(track.origin(), beat, track.listening().sinceOpened(micros));
+      waitingFacts.beat(track.origin(), beat, track.listening().sinceOpened(micros));
       track.beat(beat, micros);
     } else if (sentence instanceof Loss loss) {
       faults.count(Fault.DROPPED_BY_BOARD, loss.count());
       follow(loss.boot(), micros);
-      facts.loss(track.origin(), loss);
+      waitingFacts.loss(track.origin(), loss);
       track.context().orElseThrow().assembler().dropped(loss.firstTicks(), loss.lastTicks());
     } else if (sentence instanceof Missing missing) {
       follow(missing.boot(), micros);
-      facts.missing(track.origin(), missing);
+      waitingFacts.missing(track.origin(), missing);
       track.context().orElseThrow().assembler().missing(missing.first(), missing.last());
     } else if (sentence instanceof Key key) {
       keys.add(new KeyPress(key, hostClock.at(micros)));
@@ -296,7 +296,7 @@ public final class StationInput {
   private void follow(int boot, long micros) {
     if (track.isRestart(boot)) {
       track.restarted(boot, micros);
-      asker.askIdentity(micros);
+      questions.askIdentity(micros);
     }
   }
 }

@@ -27,12 +27,6 @@ public final class Backups {
     return folder.resolve("backups").resolve("castwell-" + STAMP.format(now) + ".db");
   }
 
-  /** Hears how far a copy has come. */
-  @FunctionalInterface
-  public interface Progress {
-    void reached(long part, long whole);
-  }
-
   /** A backup that was made and read back. */
   public record Made(Path file, long bytes, Holding holding) {}
 
@@ -43,7 +37,7 @@ public final class Backups {
    * @param target is there, whole, when this returns; in the place of one of that name
    * @throws StoreRefused when there is nothing to copy, or the copy isn't the same
    */
-  public static Made make(Path folder, Path target, Instant now, Progress progress)
+  public static Made make(Path folder, Path target, Instant now, ProgressListener progress)
       throws IOException {
     Store.openToRead(folder).close(); // refuses what isn't ours, and brings it forward
     Jdbi jdbi = Databases.jdbi(folder.resolve(Store.FILE));
@@ -73,7 +67,7 @@ public final class Backups {
   }
 
   /** On the disk under its name, whole, or not at all. */
-  static Holding copy(Handle source, Path target, Progress progress) throws IOException {
+  static Holding copy(Handle source, Path target, ProgressListener progress) throws IOException {
     Path part = WholeFile.partOf(target);
     try {
       Holding holding = copyAsOfNow(source, part, progress);
@@ -86,7 +80,7 @@ public final class Backups {
   }
 
   /** The open transaction sees one moment, so that shots fired meanwhile don't begin it anew. */
-  private static Holding copyAsOfNow(Handle source, Path part, Progress progress) {
+  private static Holding copyAsOfNow(Handle source, Path part, ProgressListener progress) {
     return source.inTransaction(
         moment -> {
           Holding holding = Holding.of(moment);

@@ -27,7 +27,7 @@ public final class Restoring {
    * @throws StoreRefused when a program has the folder open, or the file is no sound database of
    *     ours
    */
-  public static Restored restore(Path backup, Path folder, Instant now, Backups.Progress progress)
+  public static Restored restore(Path backup, Path folder, Instant now, ProgressListener progress)
       throws IOException {
     if (!Files.isRegularFile(backup)) {
       throw new StoreRefused("There is no file %s: name a backup.".formatted(backup));
@@ -51,7 +51,7 @@ public final class Restoring {
     }
   }
 
-  private static Holding copyIn(Path backup, Path next, Backups.Progress progress)
+  private static Holding copyIn(Path backup, Path next, ProgressListener progress)
       throws IOException {
     Databases.refuseCut(backup);
     try (Handle handle = Databases.jdbi(backup).open()) {

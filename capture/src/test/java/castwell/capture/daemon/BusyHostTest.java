@@ -97,7 +97,7 @@ class BusyHostTest {
               Map.of("lane", new Board()),
               bench.store(),
               RangeBench.SETTINGS,
-              bench.desk(),
+              bench.commands(),
               bench.announcer(),
               bench.clock(),
               micros::get)) {

@@ -75,7 +75,7 @@ class CommitBeforeTellingTest {
       lane.passTimeUntil(1_500_000);
       Told told = new Told(() -> bench.tables().query("SELECT decided, reason FROM decision"));
       bench.announcer().add(told);
-      bench.desk().decide("gate-1.7.1", Decided.SET_ASIDE, "plucked", "me");
+      bench.commands().decide("gate-1.7.1", Decided.SET_ASIDE, "plucked", "me");
       assertThat(told.found).containsExactly(List.of("SET_ASIDE,plucked"));
     }
   }

@@ -70,7 +70,7 @@ class ForwardedBoardTest {
         Map.of(STATION, WirePort.ofListener(broker, STATION)),
         bench.store(),
         settings,
-        bench.desk(),
+        bench.commands(),
         bench.announcer(),
         bench.clock(),
         micros);
@@ -105,7 +105,7 @@ class ForwardedBoardTest {
         RangeBench direct = RangeBench.in(folder.resolve("direct"));
         AnsweringPeer board = new AnsweringPeer(folder.resolve("board"))) {
       direct.replay(recorded);
-      bench.desk().calibrate(STATION, Instant.EPOCH, RangeBench.GATES, "test");
+      bench.commands().calibrate(STATION, Instant.EPOCH, RangeBench.GATES, "test");
       try (Capture capture = capture(bench, RangeBench.SETTINGS, at(mosquitto), clock::micros);
           Forwarder forwarder = forwarder(board, at(mosquitto), clock::micros)) {
         capture.start(died::set);
@@ -166,7 +166,7 @@ class ForwardedBoardTest {
     try (Mosquitto mosquitto = Mosquitto.start(folder.resolve("broker"));
         RangeBench bench = RangeBench.in(folder.resolve("data"), Clock.systemUTC());
         AnsweringPeer board = new AnsweringPeer(folder.resolve("board"))) {
-      bench.desk().calibrate(STATION, Instant.EPOCH, RangeBench.GATES, "test");
+      bench.commands().calibrate(STATION, Instant.EPOCH, RangeBench.GATES, "test");
       try (Capture capture = capture(bench, RangeBench.SETTINGS, at(mosquitto), micros);
           Forwarder forwarder = forwarder(board, at(mosquitto), micros)) {
         capture.start(died::set);

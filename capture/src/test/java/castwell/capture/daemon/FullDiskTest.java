@@ -30,8 +30,14 @@ class FullDiskTest {
 
   private RangeBench bench() {
     RangeBench bench = RangeBench.in(folder, Clock.fixed(HandFedStation.STARTED, ZoneOffset.UTC));
-    bench.desk().arrows().add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
-    bench.desk().arrows().add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench
+        .commands()
+        .arrows()
+        .add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench
+        .commands()
+        .arrows()
+        .add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
     return bench;
   }
 
@@ -202,11 +208,12 @@ class FullDiskTest {
       FullDisk.during(
           () -> {
             assertThatThrownBy(
-                    () -> bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me"))
+                    () ->
+                        bench.commands().tag("lane", Optional.empty(), Optional.of("light"), "me"))
                 .isInstanceOf(StoreUnavailable.class)
                 .hasMessageStartingWith("store.input_output|");
           });
-      bench.desk().tag("lane", Optional.empty(), Optional.of("light"), "me");
+      bench.commands().tag("lane", Optional.empty(), Optional.of("light"), "me");
       assertThat(bench.tables().query("SELECT count(*) FROM tag_change")).containsExactly("1");
     }
   }

@@ -9,8 +9,8 @@ import castwell.capture.derive.Derivation;
 import castwell.capture.device.Link;
 import castwell.capture.device.Signal;
 import castwell.capture.station.BoardsHeard;
-import castwell.capture.station.StationInput;
 import castwell.capture.station.LinkState;
+import castwell.capture.station.StationInput;
 import castwell.capture.station.StoreState;
 import castwell.capture.wire.Crc16;
 import castwell.capture.wire.Faults;
@@ -60,26 +60,27 @@ class HandFedStation {
   private HandFedStation(
       RangeBench bench, String station, BoardsHeard boards, int mostWaiting, HostClock clock) {
     this.station = station;
-    StationInput lane =
-        new StationInput(station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
+    StationInput input =
+        new StationInput(
+            station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
     Recorder recorder =
         new Recorder(bench.store(), RangeBench.SETTINGS, new Derivation(RangeBench.SETTINGS));
-    this.faults = lane.faults();
+    this.faults = input.faults();
     this.pipeline =
         new Pipeline(
-            lane,
+            input,
             recorder,
-            bench.desk(),
+            bench.commands(),
             bench.announcer(),
             bench.store(),
             new Backlog(
                 station,
                 clock,
                 mostWaiting,
-                lane.facts()::size,
+                input.waitingFacts()::size,
                 bench.store()::probe,
                 stores::add));
-    bench.desk().calibrateUnlessSaid(station, Instant.EPOCH, RangeBench.GATES, "hand");
+    bench.commands().calibrateUnlessSaid(station, Instant.EPOCH, RangeBench.GATES, "hand");
   }
 
   void plugIn(long micros) {

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.shot.Gate;
+import castwell.capture.command.PlanCommand;
 import castwell.capture.command.PlanCommands.Wanted;
-import castwell.capture.command.PlanWord;
 import castwell.capture.command.Refused;
 import castwell.capture.plan.PlanProgress;
 import castwell.capture.plan.PlanState;
@@ -61,10 +61,10 @@ class PlanAtTheRangeTest {
   void begin() {
     bench = RangeBench.in(folder, new LaneClock());
     for (String bow : new String[] {"ash", "yew"}) {
-      bench.desk().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
+      bench.commands().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
     }
     for (String arrow : new String[] {"one", "two", "three"}) {
-      bench.desk().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+      bench.commands().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     }
     lane = plugged("lane");
   }
@@ -86,18 +86,18 @@ class PlanAtTheRangeTest {
   /** Each turn as "bow arrow". */
   private long start(String... turns) {
     long plan = make(turns);
-    say(plan, PlanWord.START);
+    say(plan, PlanCommand.START);
     return plan;
   }
 
   private long make(String... turns) {
     List<Wanted> wanted =
         Arrays.stream(turns).map(t -> t.split(" ")).map(t -> new Wanted(t[0], t[1])).toList();
-    return bench.desk().plans().make("lane", "the plan", wanted, "me");
+    return bench.commands().plans().make("lane", "the plan", wanted, "me");
   }
 
-  private void say(long plan, PlanWord word) {
-    bench.desk().plans().say(plan, word, OptionalInt.empty(), "me");
+  private void say(long plan, PlanCommand word) {
+    bench.commands().plans().say(plan, word, OptionalInt.empty(), "me");
     micros += 100_000;
   }
 
@@ -135,7 +135,7 @@ class PlanAtTheRangeTest {
         + shot.arrow().map(Rack.Arrow::name).orElse("-");
   }
 
-  private PlanState standing(long plan) {
+  private PlanState planState(long plan) {
     return bench
         .store()
         .read(t -> PlanState.of(t.plans().turns(plan).size(), t.plans().events(plan)));
@@ -155,12 +155,12 @@ class PlanAtTheRangeTest {
     long plan = start("ash one", "yew two", "yew two", "ash three");
     assertThat(shoot()).isEqualTo("ash one");
     assertThat(shoot()).isEqualTo("yew two");
-    assertThat(standing(plan).turn()).hasValue(3);
+    assertThat(planState(plan).turn()).hasValue(3);
     assertThat(shoot()).isEqualTo("yew two");
     assertThat(shoot()).isEqualTo("ash three");
-    assertThat(standing(plan).progress()).isEqualTo(new PlanProgress.Ended(OptionalInt.empty()));
+    assertThat(planState(plan).progress()).isEqualTo(new PlanProgress.Ended(OptionalInt.empty()));
     assertThat(shoot()).isEqualTo("ash three"); // nobody else sets them
-    assertThat(standing(plan).done()).isEqualTo(4);
+    assertThat(planState(plan).done()).isEqualTo(4);
   }
 
   @Test
@@ -168,13 +168,13 @@ class PlanAtTheRangeTest {
     long plan = start("ash one", "yew two");
     long before = bench.store().read(t -> t.feed().last());
     assertThat(tags(misread())).isEqualTo("ash one");
-    assertThat(standing(plan).turn()).hasValue(1);
+    assertThat(planState(plan).turn()).hasValue(1);
     List<Feed.Item> told = bench.store().read(t -> t.feed().after(before, 9));
     assertThat(told)
         .extracting(Feed.Item::kind)
         .containsExactly(Feed.Kind.SHOT, Feed.Kind.PLAN); // that it was missed is told
     assertThat(shoot()).isEqualTo("ash one");
-    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(planState(plan).turn()).hasValue(2);
   }
 
   @Test
@@ -185,7 +185,7 @@ class PlanAtTheRangeTest {
     lane.edgeOfArrow(micros, 7, edges - 3, 3, fired);
     pass();
     assertThat(last().counts()).isTrue();
-    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(planState(plan).turn()).hasValue(2);
     assertThat(shoot()).isEqualTo("yew two");
   }
 
@@ -193,18 +193,18 @@ class PlanAtTheRangeTest {
   void aMisreadThatIsBroughtBackTakesTheNextTurn() {
     long plan = start("ash one", "yew two");
     Shot misread = misread();
-    bench.desk().decide(misread.shotId(), Decided.BROUGHT_BACK, "I saw it", "me");
-    assertThat(standing(plan).turn()).hasValue(2);
+    bench.commands().decide(misread.shotId(), Decided.BROUGHT_BACK, "I saw it", "me");
+    assertThat(planState(plan).turn()).hasValue(2);
     assertThat(shoot()).isEqualTo("yew two");
   }
 
   @Test
   void whatWasShotBeforeIsNoTurnWhenItIsBroughtBack() {
-    bench.desk().tag("lane", Optional.of("ash"), Optional.of("one"), "me");
+    bench.commands().tag("lane", Optional.of("ash"), Optional.of("one"), "me");
     Shot before = misread();
     long plan = start("ash one", "yew two");
-    bench.desk().decide(before.shotId(), Decided.BROUGHT_BACK, "I saw it", "me");
-    assertThat(standing(plan).turn()).hasValue(1);
+    bench.commands().decide(before.shotId(), Decided.BROUGHT_BACK, "I saw it", "me");
+    assertThat(planState(plan).turn()).hasValue(1);
   }
 
   @Test
@@ -238,58 +238,58 @@ class PlanAtTheRangeTest {
   void theKeyPausesAndResumingSetsTheTagsAgain() {
     long plan = start("ash one", "yew two");
     press('S');
-    assertThat(standing(plan).progress()).isEqualTo(new PlanProgress.Paused(1, true, "key"));
+    assertThat(planState(plan).progress()).isEqualTo(new PlanProgress.Paused(1, true, "key"));
     assertThat(shoot()).isEqualTo("ash two");
-    assertThat(standing(plan).done()).isZero();
-    say(plan, PlanWord.RESUME);
+    assertThat(planState(plan).done()).isZero();
+    say(plan, PlanCommand.RESUME);
     assertThat(shoot()).isEqualTo("ash one");
-    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(planState(plan).turn()).hasValue(2);
   }
 
   @Test
   void tagsChangedByHandPauseItAndTheSameTagsDoNot() {
     long plan = start("ash one", "yew two");
-    bench.desk().tag("lane", Optional.of("ash"), Optional.of("one"), "page");
-    assertThat(standing(plan).progress()).isInstanceOf(PlanProgress.Running.class);
-    bench.desk().tag("lane", Optional.of("ash"), Optional.empty(), "page");
-    assertThat(standing(plan).progress()).isEqualTo(new PlanProgress.Paused(1, true, "page"));
+    bench.commands().tag("lane", Optional.of("ash"), Optional.of("one"), "page");
+    assertThat(planState(plan).progress()).isInstanceOf(PlanProgress.Running.class);
+    bench.commands().tag("lane", Optional.of("ash"), Optional.empty(), "page");
+    assertThat(planState(plan).progress()).isEqualTo(new PlanProgress.Paused(1, true, "page"));
   }
 
   @Test
   void tagsOfADayBeforeDoNotPauseIt() {
     long plan = start("ash one", "yew two");
     bench
-        .desk()
+        .commands()
         .tag("lane", Instant.EPOCH.plusSeconds(1), Optional.of("yew"), Optional.empty(), "replay");
-    assertThat(standing(plan).progress()).isInstanceOf(PlanProgress.Running.class);
+    assertThat(planState(plan).progress()).isInstanceOf(PlanProgress.Running.class);
   }
 
   @Test
   void skippingGoingBackAndRepeatingSetTheTags() {
     long plan = start("ash one", "yew two", "ash three");
-    say(plan, PlanWord.SKIP);
+    say(plan, PlanCommand.SKIP);
     assertThat(shoot()).isEqualTo("yew two");
-    say(plan, PlanWord.REPEAT);
+    say(plan, PlanCommand.REPEAT);
     assertThat(shoot()).isEqualTo("yew two");
-    say(plan, PlanWord.BACK);
-    say(plan, PlanWord.BACK);
+    say(plan, PlanCommand.BACK);
+    say(plan, PlanCommand.BACK);
     assertThat(shoot()).isEqualTo("ash one");
     assertThat(shoot()).isEqualTo("ash three");
-    assertThat(standing(plan).shots()).hasSize(3);
-    assertThat(standing(plan).shots().get(2)).hasSize(2);
+    assertThat(planState(plan).shots()).hasSize(3);
+    assertThat(planState(plan).shots().get(2)).hasSize(2);
   }
 
   @Test
   void whilePausedShotsAndTagsAreFree() {
     long plan = start("ash one", "yew two");
-    say(plan, PlanWord.PAUSE);
-    bench.desk().tag("lane", Optional.of("yew"), Optional.of("three"), "page");
+    say(plan, PlanCommand.PAUSE);
+    bench.commands().tag("lane", Optional.of("yew"), Optional.of("three"), "page");
     micros += 100_000;
     assertThat(shoot()).isEqualTo("yew three");
-    say(plan, PlanWord.END);
-    say(plan, PlanWord.RESUME); // ended by a slip
+    say(plan, PlanCommand.END);
+    say(plan, PlanCommand.RESUME); // ended by a slip
     assertThat(shoot()).isEqualTo("ash one");
-    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(planState(plan).turn()).hasValue(2);
   }
 
   @Test
@@ -300,29 +300,29 @@ class PlanAtTheRangeTest {
     shoot();
     String second = last().shotId();
     assertThat(doubted(plan)).isEmpty();
-    bench.desk().decide(first, Decided.SET_ASIDE, "plucked", "me");
-    bench.desk().retag(second, Optional.of("yew"), Optional.of("three"), "me", "");
+    bench.commands().decide(first, Decided.SET_ASIDE, "plucked", "me");
+    bench.commands().retag(second, Optional.of("yew"), Optional.of("three"), "me", "");
     assertThat(doubted(plan)).containsExactly(1, 2);
-    assertThat(standing(plan).turn()).as("nothing moves by itself").hasValue(3);
-    bench.desk().plans().say(plan, PlanWord.REPEAT, OptionalInt.of(1), "me");
+    assertThat(planState(plan).turn()).as("nothing moves by itself").hasValue(3);
+    bench.commands().plans().say(plan, PlanCommand.REPEAT, OptionalInt.of(1), "me");
     micros += 100_000;
     assertThat(shoot()).isEqualTo("ash one");
     assertThat(doubted(plan)).containsExactly(2);
-    bench.desk().decide(first, Decided.AS_JUDGED, "", "me");
-    bench.desk().retag(second, Optional.of("yew"), Optional.of("two"), "me", "undone");
+    bench.commands().decide(first, Decided.AS_JUDGED, "", "me");
+    bench.commands().retag(second, Optional.of("yew"), Optional.of("two"), "me", "undone");
     assertThat(doubted(plan)).isEmpty();
-    assertThat(standing(plan).turn()).hasValue(3);
+    assertThat(planState(plan).turn()).hasValue(3);
   }
 
   @Test
   void aRetaggedMisreadIsNoTurns() {
-    bench.desk().arrows().enter("three", 0.03, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench.commands().arrows().enter("three", 0.03, OptionalDouble.of(0.60), OptionalDouble.empty());
     long plan = start("ash three", "yew two");
     shoot(); // 0.72 m
     assertThat(last().counts()).isFalse();
-    bench.desk().retag(last().shotId(), Optional.of("ash"), Optional.of("one"), "me", "");
+    bench.commands().retag(last().shotId(), Optional.of("ash"), Optional.of("one"), "me", "");
     assertThat(last().counts()).isTrue();
-    assertThat(standing(plan).turn()).hasValue(1);
+    assertThat(planState(plan).turn()).hasValue(1);
   }
 
   @Test
@@ -332,21 +332,21 @@ class PlanAtTheRangeTest {
     bench.close();
     bench = RangeBench.in(folder, new LaneClock());
     lane = plugged("lane");
-    assertThat(standing(plan).turn()).hasValue(2);
+    assertThat(planState(plan).turn()).hasValue(2);
     assertThat(shoot()).isEqualTo("yew two");
-    assertThat(standing(plan).turn()).hasValue(3);
+    assertThat(planState(plan).turn()).hasValue(3);
   }
 
   @Test
   void anotherStationsShotsAreNone() {
     long plan = start("ash one", "yew two");
-    bench.desk().tag("other", Optional.of("ash"), Optional.of("one"), "me");
+    bench.commands().tag("other", Optional.of("ash"), Optional.of("one"), "me");
     HandFedStation other = plugged("other");
     other.arrow(micros, 7, 1);
     micros += 1_000_000;
     other.passTimeUntil(micros);
     assertThat(bench.shots("other")).hasSize(1);
-    assertThat(standing(plan).turn()).hasValue(1);
+    assertThat(planState(plan).turn()).hasValue(1);
   }
 
   @Test
@@ -356,21 +356,21 @@ class PlanAtTheRangeTest {
     lane.edge(micros + 900, 7, edges + 2, Gate.A, 'C', micros + 400);
     edges += 2;
     pass();
-    assertThat(standing(plan).turn()).hasValue(1);
+    assertThat(planState(plan).turn()).hasValue(1);
   }
 
   @Test
   void twoPlansDoNotRunAtOnce() {
     long first = start("ash one", "yew two");
     long second = make("yew three");
-    assertThatThrownBy(() -> say(second, PlanWord.START))
+    assertThatThrownBy(() -> say(second, PlanCommand.START))
         .isInstanceOf(Refused.class)
         .hasMessage("refused.plan_going_on|the plan|lane");
-    say(first, PlanWord.END);
-    say(second, PlanWord.START);
-    assertThatThrownBy(() -> say(first, PlanWord.RESUME)).isInstanceOf(Refused.class);
+    say(first, PlanCommand.END);
+    say(second, PlanCommand.START);
+    assertThatThrownBy(() -> say(first, PlanCommand.RESUME)).isInstanceOf(Refused.class);
     assertThat(shoot()).isEqualTo("yew three");
-    say(first, PlanWord.RESUME);
+    say(first, PlanCommand.RESUME);
     assertThat(shoot()).isEqualTo("ash one");
   }
 
@@ -378,37 +378,46 @@ class PlanAtTheRangeTest {
   void whatDoesNotFitIsRefusedAndChangesNothing() {
     long plan = make("ash one", "yew two");
     refused(
-        plan, PlanWord.SKIP, "refused.plan_cant|the plan|refused.plan_not_begun|refused.word_skip");
+        plan,
+        PlanCommand.SKIP,
+        "refused.plan_cant|the plan|refused.plan_not_begun|refused.word_skip");
     refused(
         plan,
-        PlanWord.REPEAT,
+        PlanCommand.REPEAT,
         "refused.plan_cant|the plan|refused.plan_not_begun|refused.word_repeat");
-    say(plan, PlanWord.START);
-    refused(
-        plan, PlanWord.START, "refused.plan_cant|the plan|refused.plan_running|refused.word_start");
+    say(plan, PlanCommand.START);
     refused(
         plan,
-        PlanWord.BACK,
+        PlanCommand.START,
+        "refused.plan_cant|the plan|refused.plan_running|refused.word_start");
+    refused(
+        plan,
+        PlanCommand.BACK,
         "refused.plan_cant|the plan|refused.plan_at_first_turn|refused.word_back");
-    refused(plan, PlanWord.REPEAT, "refused.plan_nothing_to_repeat|the plan");
+    refused(plan, PlanCommand.REPEAT, "refused.plan_nothing_to_repeat|the plan");
     assertThatThrownBy(
-            () -> bench.desk().plans().say(plan, PlanWord.SKIP, OptionalInt.of(2), "another phone"))
+            () ->
+                bench
+                    .commands()
+                    .plans()
+                    .say(plan, PlanCommand.SKIP, OptionalInt.of(2), "another phone"))
         .hasMessage("refused.plan_moved_on|the plan|2");
     shoot();
     shoot();
     refused(
         plan,
-        PlanWord.RESUME,
+        PlanCommand.RESUME,
         "refused.plan_cant|the plan|refused.plan_at_end|refused.word_resume");
-    refused(plan, PlanWord.SKIP, "refused.plan_cant|the plan|refused.plan_ended|refused.word_skip");
-    assertThatThrownBy(() -> say(99, PlanWord.START)).hasMessage("refused.no_plan|99");
+    refused(
+        plan, PlanCommand.SKIP, "refused.plan_cant|the plan|refused.plan_ended|refused.word_skip");
+    assertThatThrownBy(() -> say(99, PlanCommand.START)).hasMessage("refused.no_plan|99");
     assertThatThrownBy(() -> make("ash nobody")).isInstanceOf(Refused.class);
     assertThatThrownBy(() -> make()).isInstanceOf(Refused.class);
     Tags.Pair tags = bench.store().read(t -> t.tags().at("lane", new LaneClock().instant()));
     assertThat(tags).isEqualTo(bench.store().read(t -> t.plans().turns(plan).get(1).tags()));
   }
 
-  private void refused(long plan, PlanWord word, String sentence) {
+  private void refused(long plan, PlanCommand word, String sentence) {
     assertThatThrownBy(() -> say(plan, word)).isInstanceOf(Refused.class).hasMessage(sentence);
   }
 }

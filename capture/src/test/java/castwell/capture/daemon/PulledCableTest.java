@@ -74,8 +74,8 @@ class PulledCableTest {
     try (RangeBench bench = RangeBench.in(folder.resolve("data"));
         AnsweringPeer one = new AnsweringPeer(folder.resolve("one"));
         AnsweringPeer two = new AnsweringPeer(folder.resolve("two"))) {
-      bench.desk().calibrate("lane-1", Instant.EPOCH, gates(Flight.SPACING_M), "test");
-      bench.desk().calibrate("lane-2", Instant.EPOCH, gates(OTHER_SPACING_M), "test");
+      bench.commands().calibrate("lane-1", Instant.EPOCH, gates(Flight.SPACING_M), "test");
+      bench.commands().calibrate("lane-2", Instant.EPOCH, gates(OTHER_SPACING_M), "test");
       try (Capture capture = capture(bench, one, two)) {
         capture.start(died::set);
         var first = play(new PulledCable(one, recorded, "gate-1", bench.tables(), seed));
@@ -104,7 +104,13 @@ class PulledCableTest {
     ports.put("lane-1", serial.port(new PortSpec.ByPath(one.path().toString())));
     ports.put("lane-2", serial.port(new PortSpec.ByPath(two.path().toString())));
     return new Capture(
-        ports, bench.store(), SETTINGS, bench.desk(), bench.announcer(), Clock.systemUTC(), MICROS);
+        ports,
+        bench.store(),
+        SETTINGS,
+        bench.commands(),
+        bench.announcer(),
+        Clock.systemUTC(),
+        MICROS);
   }
 
   private static CompletableFuture<Void> play(PulledCable cable) {

@@ -37,14 +37,14 @@ public final class RangeBench implements AutoCloseable {
   private final Path folder;
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Commands desk;
+  private final Commands commands;
   private final Clock clock;
 
   private RangeBench(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
     this.store = Store.open(folder);
-    this.desk = new Commands(store, SETTINGS, announcer, clock);
+    this.commands = new Commands(store, SETTINGS, announcer, clock);
   }
 
   static RangeBench in(Path folder) {
@@ -64,8 +64,8 @@ public final class RangeBench implements AutoCloseable {
     return store;
   }
 
-  Commands desk() {
-    return desk;
+  Commands commands() {
+    return commands;
   }
 
   Clock clock() {
@@ -87,8 +87,8 @@ public final class RangeBench implements AutoCloseable {
               GATES.triggerScatterM(),
               header.gatesFromBowM().orElse(GATES.gatesFromBowM()),
               GATES.oscillator());
-      desk.calibrateUnlessSaid(header.name(), header.started(), gates, "recording");
-      return new Replay(store, SETTINGS, desk)
+      commands.calibrateUnlessSaid(header.name(), header.started(), gates, "recording");
+      return new Replay(store, SETTINGS, commands)
           .replay(header.name(), recording, Replay.Pace.asFastAsItGoes(micros -> {}));
     }
   }

@@ -56,7 +56,7 @@ class RecalibrationTest {
       List<Shot> before = bench.shots(NAME);
       Map<String, List<String>> facts = raw(bench);
       int covered =
-          bench.desk().calibrate(NAME, before.get(0).fired(), spacing(0.6100), "a person");
+          bench.commands().calibrate(NAME, before.get(0).fired(), spacing(0.6100), "a person");
       assertThat(covered).isEqualTo(5);
       assertThat(raw(bench)).isEqualTo(facts);
       List<Shot> after = bench.shots(NAME);
@@ -72,8 +72,8 @@ class RecalibrationTest {
   void theOldFiguresAreStillTold() throws Exception {
     try (RangeBench bench = replayed()) {
       List<Shot> before = bench.shots(NAME);
-      bench.desk().calibrate(NAME, before.get(0).fired(), spacing(0.6100), "a person");
-      bench.desk().calibrate(NAME, before.get(0).fired(), spacing(0.6050), "a person");
+      bench.commands().calibrate(NAME, before.get(0).fired(), spacing(0.6100), "a person");
+      bench.commands().calibrate(NAME, before.get(0).fired(), spacing(0.6050), "a person");
       for (Shot shot : before) {
         List<Figure> told = bench.store().read(t -> t.figures().history(shot.passageId()));
         List<Double> ratios = new ArrayList<>();
@@ -90,7 +90,7 @@ class RecalibrationTest {
   void onlyShotsFromThatInstantOnAreCovered() throws Exception {
     try (RangeBench bench = replayed()) {
       List<Shot> before = bench.shots(NAME);
-      bench.desk().calibrate(NAME, before.get(3).fired(), spacing(0.6100), "a person");
+      bench.commands().calibrate(NAME, before.get(3).fired(), spacing(0.6100), "a person");
       List<Shot> after = bench.shots(NAME);
       for (int i = 0; i < 5; i++) {
         boolean same = after.get(i).figure().equals(before.get(i).figure());
@@ -103,7 +103,7 @@ class RecalibrationTest {
   void otherStationsAreLeftAlone() throws Exception {
     try (RangeBench bench = replayed()) {
       List<Shot> before = bench.shots(NAME);
-      bench.desk().calibrate("elsewhere", before.get(0).fired(), spacing(0.6100), "a person");
+      bench.commands().calibrate("elsewhere", before.get(0).fired(), spacing(0.6100), "a person");
       assertThat(bench.shots(NAME)).isEqualTo(before);
     }
   }
@@ -112,7 +112,9 @@ class RecalibrationTest {
   @Test
   void aReplayAfterwardsChangesNothing() throws Exception {
     try (RangeBench bench = replayed()) {
-      bench.desk().calibrate(NAME, bench.shots(NAME).get(0).fired(), spacing(0.6100), "a person");
+      bench
+          .commands()
+          .calibrate(NAME, bench.shots(NAME).get(0).fired(), spacing(0.6100), "a person");
       List<Shot> before = bench.shots(NAME);
       bench.replay(Path.of(getClass().getResource("/recordings/" + NAME + ".rec").toURI()));
       assertThat(bench.shots(NAME)).isEqualTo(before);

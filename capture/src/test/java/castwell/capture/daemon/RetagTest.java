@@ -27,10 +27,13 @@ class RetagTest {
   @BeforeEach
   void shoot() {
     bench = RangeBench.in(folder);
-    bench.desk().bows().add("ash", Instant.EPOCH, 220, 0.70, "");
-    bench.desk().arrows().add("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
-    bench.desk().arrows().add("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
-    bench.desk().arrows().add("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+    bench.commands().bows().add("ash", Instant.EPOCH, 220, 0.70, "");
+    bench.commands().arrows().add("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
+    bench.commands().arrows().add("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench
+        .commands()
+        .arrows()
+        .add("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     HandFedStation lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
@@ -49,7 +52,7 @@ class RetagTest {
   }
 
   private void retag(String arrow, String why) {
-    bench.desk().retag(shot().shotId(), Optional.of("ash"), Optional.of(arrow), "me", why);
+    bench.commands().retag(shot().shotId(), Optional.of("ash"), Optional.of(arrow), "me", why);
   }
 
   @Test
@@ -80,18 +83,21 @@ class RetagTest {
   void anArrowMeasuredAnewIsJudgedAnew() {
     retag("short", "");
     assertThat(shot().counts()).isFalse();
-    bench.desk().arrows().enter("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
+    bench
+        .commands()
+        .arrows()
+        .enter("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
     assertThat(shot().counts()).isTrue();
   }
 
   @Test
   void whatDoesNotExistIsRefused() {
     String id = shot().shotId();
-    Commands desk = bench.desk();
-    assertThatThrownBy(() -> desk.retag(id, Optional.of("yew"), Optional.empty(), "me", ""))
+    Commands commands = bench.commands();
+    assertThatThrownBy(() -> commands.retag(id, Optional.of("yew"), Optional.empty(), "me", ""))
         .isInstanceOf(Refused.class)
         .hasMessage("refused.no_bow|yew");
-    assertThatThrownBy(() -> desk.retag("x.1.1", Optional.empty(), Optional.empty(), "me", ""))
+    assertThatThrownBy(() -> commands.retag("x.1.1", Optional.empty(), Optional.empty(), "me", ""))
         .isInstanceOf(Refused.class)
         .hasMessage("refused.no_shot|x.1.1");
     List<Tagging> history = bench.store().read(t -> t.tags().history(shot().passageId()));

@@ -45,7 +45,7 @@ class SetAsideTest {
   }
 
   private void decide(int which, Decided decided, String reason) {
-    bench.desk().decide(shot(which).shotId(), decided, reason, "me");
+    bench.commands().decide(shot(which).shotId(), decided, reason, "me");
   }
 
   @Test
@@ -90,7 +90,7 @@ class SetAsideTest {
   @Test
   void aDecisionOutlivesARecalibration() {
     decide(0, Decided.SET_ASIDE, "plucked");
-    bench.desk().calibrate("lane", shot(0).fired(), RangeBench.GATES, "me");
+    bench.commands().calibrate("lane", shot(0).fired(), RangeBench.GATES, "me");
     assertThat(shot(0).counts()).isFalse();
   }
 

@@ -32,8 +32,14 @@ class SetClockTest {
   @BeforeEach
   void openRange() {
     open();
-    bench.desk().arrows().add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
-    bench.desk().arrows().add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench
+        .commands()
+        .arrows()
+        .add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+    bench
+        .commands()
+        .arrows()
+        .add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
   }
 
   @AfterEach
@@ -65,7 +71,7 @@ class SetClockTest {
   }
 
   private void choose(String arrow) {
-    bench.desk().tag("lane", Optional.empty(), Optional.of(arrow), "page");
+    bench.commands().tag("lane", Optional.empty(), Optional.of(arrow), "page");
   }
 
   private List<String> arrows() {
@@ -112,7 +118,7 @@ class SetClockTest {
     shoot(10, 1);
     Calibration wider = new Calibration(0.70, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
     Instant now = HandFedStation.STARTED.plusSeconds(11);
-    bench.desk().calibrate("lane", now, wider, "page");
+    bench.commands().calibrate("lane", now, wider, "page");
     computer.set(AN_HOUR_BACK);
     shoot(20, 5);
     List<Shot> shots = bench.shots("lane");

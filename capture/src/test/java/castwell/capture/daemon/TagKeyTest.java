@@ -25,10 +25,10 @@ class TagKeyTest {
   void begin() {
     bench = RangeBench.in(folder);
     for (String bow : new String[] {"ash", "yew"}) {
-      bench.desk().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
+      bench.commands().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
     }
     for (String arrow : new String[] {"one", "two", "three"}) {
-      bench.desk().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+      bench.commands().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
     }
     lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);

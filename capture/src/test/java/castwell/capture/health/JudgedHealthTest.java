@@ -107,12 +107,12 @@ class JudgedHealthTest {
 
   @Test
   void lightIsComparedWhileItsBeamIsClear() {
-    Station standing = Station.well();
+    Station planState = Station.well();
     for (int i = 0; i < 10; i++) {
-      standing.beat(140, Station.LIGHT_B, Station.MV, new Levels(true, false));
+      planState.beat(140, Station.LIGHT_B, Station.MV, new Levels(true, false));
     }
-    assertTold(standing.item("light A"), BAD, "Gate A is blocked");
-    assertTold(standing.item("light B"), WELL);
+    assertTold(planState.item("light A"), BAD, "Gate A is blocked");
+    assertTold(planState.item("light B"), WELL);
     Station passing =
         Station.well().beat(140, Station.LIGHT_B, Station.MV, new Levels(true, false));
     assertTold(passing.item("light A"), WELL, "812");

@@ -96,7 +96,8 @@ class ForceDrawIntakeTest {
   @Test
   void tooFewPointsAreRefusedAtTheFirst() {
     List<String> said =
-        bench.refused(SheetKind.FORCE_DRAW, HEADINGS + "Yew,2026-04-01,12,10,\nYew,2026-04-01,20,30,\n");
+        bench.refused(
+            SheetKind.FORCE_DRAW, HEADINGS + "Yew,2026-04-01,12,10,\nYew,2026-04-01,20,30,\n");
     assertThat(said)
         .singleElement()
         .asString()

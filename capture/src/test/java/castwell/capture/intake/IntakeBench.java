@@ -10,8 +10,8 @@ import castwell.capture.English;
 import castwell.capture.announce.Announcer;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.command.Commands;
-import castwell.capture.intake.sheet.SheetRefused;
 import castwell.capture.intake.sheet.SheetKind;
+import castwell.capture.intake.sheet.SheetRefused;
 import castwell.capture.settings.AirSettings;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Shot;
@@ -30,7 +30,7 @@ final class IntakeBench implements AutoCloseable {
   static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
   private final Store store;
-  private final IntakeCommands desk;
+  private final IntakeCommands commands;
   private final Commands range;
   private final CaptureSettings settings;
 
@@ -46,7 +46,7 @@ final class IntakeBench implements AutoCloseable {
     Clock clock = Clock.fixed(NOW, ZONE);
     store = Store.open(folder);
     range = new Commands(store, settings, new Announcer(), clock);
-    desk = new IntakeCommands(range, settings, clock);
+    commands = new IntakeCommands(range, settings, clock);
   }
 
   Store store() {
@@ -75,7 +75,7 @@ final class IntakeBench implements AutoCloseable {
   }
 
   Taken take(SheetKind what, String source, String csv) {
-    return desk.take(
+    return commands.take(
         new Brought(what, source, csv, Map.of(), HandUncertainty.USUAL, "import"), part -> {});
   }
 

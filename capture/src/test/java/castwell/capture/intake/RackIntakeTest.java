@@ -76,7 +76,8 @@ class RackIntakeTest {
   void whatALineDoesntTellStaysAsItWas() {
     bench.take(SheetKind.BOWS, BOWS + "Ash,2026-04-01,50,28,66,1.5,6.25,1.3,ash,12,110,tillered\n");
     BowState before = states("Ash").get(0);
-    bench.take(SheetKind.BOWS, "bow,state_on,draw_weight_lb,draw_length_in\nash,2026-04-01,51,28\n");
+    bench.take(
+        SheetKind.BOWS, "bow,state_on,draw_weight_lb,draw_length_in\nash,2026-04-01,51,28\n");
     BowState now = states("Ash").get(0);
     assertThat(now.measures()).isEqualTo(before.measures());
     assertThat(now.done()).isEqualTo("tillered");

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.English;
 import castwell.capture.FuzzInputs;
-import castwell.capture.intake.sheet.SheetRefused;
 import castwell.capture.intake.sheet.SheetKind;
+import castwell.capture.intake.sheet.SheetRefused;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -56,7 +56,9 @@ class SheetTest {
   void linesAreNumberedAsAnEditorNumbersThem() {
     String text =
         "\nbow,arrow,speed_fps,note\nAsh,A1,150,\"two\nlines\"\n\nAsh,A1,151,\nAsh,A1,152,";
-    assertThat(read(SheetKind.SHOTS, text).lines()).extracting(Line::number).containsExactly(3, 6, 7);
+    assertThat(read(SheetKind.SHOTS, text).lines())
+        .extracting(Line::number)
+        .containsExactly(3, 6, 7);
   }
 
   /** Factors: NIST SP 811 (2008), appendix B.8. */
@@ -104,13 +106,16 @@ class SheetTest {
   })
   void aMapThatLeadsNowhereIsRefused(String theirs, String ours, String told) {
     String sheet = "bow,arrow,Speed\nAsh,A1,9\n";
-    assertThat(English.refusal(() -> Sheet.read("a.csv", SheetKind.SHOTS, sheet, Map.of(theirs, ours))))
+    assertThat(
+            English.refusal(
+                () -> Sheet.read("a.csv", SheetKind.SHOTS, sheet, Map.of(theirs, ours))))
         .contains(told);
   }
 
   @Test
   void headingsThatArentOursAreNamedWithWhatTheyMayBe() {
-    Sheet sheet = read(SheetKind.ARROWS, "arrow,mass_gr,lenght_in,colour,diameter\nA1,500,29,red,0.3");
+    Sheet sheet =
+        read(SheetKind.ARROWS, "arrow,mass_gr,lenght_in,colour,diameter\nA1,500,29,red,0.3");
     assertThat(sheet.notRead())
         .containsExactly(
             "lenght_in (length_in?)",
@@ -154,7 +159,8 @@ class SheetTest {
 
   @Test
   void aCommaTooManyIsNamed() {
-    List<Line> lines = read(SheetKind.SHOTS, "bow,arrow,speed_fps\nAsh,A1,150,5\nAsh,A1,1,,").lines();
+    List<Line> lines =
+        read(SheetKind.SHOTS, "bow,arrow,speed_fps\nAsh,A1,150,5\nAsh,A1,1,,").lines();
     assertThat(English.refusal(() -> lines.get(0).refuseTooMany()))
         .contains("4 cells under 3 headings");
     lines.get(1).refuseTooMany();

@@ -217,7 +217,8 @@ class ShotIntakeTest {
   void eachBadLineIsNamed(String line, String told) {
     String headings = "bow,arrow,speed_fps,fired_at,station,counts,judged_by,end\n";
     List<String> said =
-        bench.refused(SheetKind.SHOTS, headings + "Ash,A1,150,,,,,\n" + line + "\nYew,A2,150,,,,,\n");
+        bench.refused(
+            SheetKind.SHOTS, headings + "Ash,A1,150,,,,,\n" + line + "\nYew,A2,150,,,,,\n");
     assertThat(said).singleElement().asString().startsWith("3: " + told);
     assertThat(bench.shots()).isEmpty();
   }

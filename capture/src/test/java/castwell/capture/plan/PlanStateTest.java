@@ -121,12 +121,12 @@ class PlanStateTest {
       int turns = 1 + random.nextInt(12);
       started();
       Set<Integer> shot = new HashSet<>();
-      PlanState standing = of(turns);
-      for (int step = 0; standing.isGoingOn() && step < 400; step++) {
-        int at = standing.turn().orElseThrow();
+      PlanState planState = of(turns);
+      for (int step = 0; planState.isGoingOn() && step < 400; step++) {
+        int at = planState.turn().orElseThrow();
         // Where one is, all turns before are settled.
         for (int turn = 1; turn < at; turn++) {
-          assertThat(shot.contains(turn) || standing.skipped().contains(turn))
+          assertThat(shot.contains(turn) || planState.skipped().contains(turn))
               .as("turn %d, seed %d", turn, seed)
               .isTrue();
         }
@@ -139,11 +139,13 @@ class PlanStateTest {
             shot.add(at);
           }
         }
-        standing = of(turns);
-        assertThat(standing.shots().keySet()).as("seed %d", seed).isEqualTo(shot);
-        assertThat(standing.skipped()).as("seed %d", seed).noneMatch(shot::contains);
+        planState = of(turns);
+        assertThat(planState.shots().keySet()).as("seed %d", seed).isEqualTo(shot);
+        assertThat(planState.skipped()).as("seed %d", seed).noneMatch(shot::contains);
       }
-      assertThat(standing.done() + standing.skipped().size()).as("seed %d", seed).isEqualTo(turns);
+      assertThat(planState.done() + planState.skipped().size())
+          .as("seed %d", seed)
+          .isEqualTo(turns);
     }
   }
 }

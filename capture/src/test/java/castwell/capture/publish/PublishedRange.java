@@ -29,7 +29,7 @@ final class PublishedRange implements AutoCloseable {
 
   private final Store store;
   private final Announcer announcer = new Announcer();
-  private final Commands desk;
+  private final Commands commands;
   private final Publishers publishers;
   private final List<Throwable> deaths = new CopyOnWriteArrayList<>();
   private final List<String> shot = new ArrayList<>();
@@ -37,7 +37,7 @@ final class PublishedRange implements AutoCloseable {
   PublishedRange(Path folder, BrokerSettings settings) {
     Clock clock = Clock.systemUTC();
     store = Store.open(folder);
-    desk = new Commands(store, RangeBench.SETTINGS, announcer, clock);
+    commands = new Commands(store, RangeBench.SETTINGS, announcer, clock);
     LinkState link =
         new LinkState(
             Rows.STATION,
@@ -52,7 +52,7 @@ final class PublishedRange implements AutoCloseable {
             settings,
             List.of(Rows.STATION),
             store,
-            desk,
+            commands,
             new Told(station -> link, station -> Map.of(), station -> Optional.empty()),
             RangeBench.SETTINGS.zone(),
             English::say,
@@ -82,8 +82,8 @@ final class PublishedRange implements AutoCloseable {
     return store;
   }
 
-  Commands desk() {
-    return desk;
+  Commands commands() {
+    return commands;
   }
 
   /** As many passages are stored, 17 s after one another, as the recorder would; all at once. */

@@ -38,8 +38,8 @@ class TagsOverBrokerTest {
     mosquitto = Mosquitto.start(folder.resolve("broker"));
     subscriber = Subscriber.to(mosquitto, "castwell/#");
     range = new PublishedRange(folder.resolve("data"), PublishedRange.at(mosquitto.url()));
-    range.desk().bows().add("heron", Rows.NOON, 200, 0.7, "");
-    range.desk().arrows().add("heavy", 0.04, OptionalDouble.empty(), OptionalDouble.empty());
+    range.commands().bows().add("heron", Rows.NOON, 200, 0.7, "");
+    range.commands().arrows().add("heavy", 0.04, OptionalDouble.empty(), OptionalDouble.empty());
     other =
         BrokerConnection.open(
             Broker.open(mosquitto.url()), "other", Optional.empty(), message -> {}, () -> {});
@@ -87,7 +87,7 @@ class TagsOverBrokerTest {
 
   @Test
   void whatIsSaidOnThePageIsToldToo() {
-    range.desk().tag("range", Optional.of("heron"), Optional.empty(), "page");
+    range.commands().tag("range", Optional.of("heron"), Optional.empty(), "page");
     awaitTags("\"heron\"", "null");
   }
 
@@ -125,7 +125,7 @@ class TagsOverBrokerTest {
         .send(Message.kept("castwell/range/tags/set", "{\"bow\": \"heron\", \"arrow\": null}"))
         .await();
     awaitTags("\"heron\"", "null");
-    range.desk().tag("range", Optional.empty(), Optional.empty(), "page");
+    range.commands().tag("range", Optional.empty(), Optional.empty(), "page");
     awaitTags("null", "null");
     int known = subscriber.texts(TAGS).size();
     mosquitto.stop();

@@ -8,8 +8,8 @@ import castwell.capture.intake.HandUncertainty;
 import castwell.capture.intake.IntakeCommands;
 import castwell.capture.intake.Taken;
 import castwell.capture.intake.sheet.BadLine;
-import castwell.capture.intake.sheet.SheetRefused;
 import castwell.capture.intake.sheet.SheetKind;
+import castwell.capture.intake.sheet.SheetRefused;
 import castwell.capture.store.Store;
 import castwell.web.settings.Settings;
 import castwell.web.settings.SettingsFile;
@@ -89,8 +89,9 @@ final class ImportCommand implements Callable<Integer> {
     try (Store store = Store.open(folder);
         ProgressBar progress = new ProgressBar(name(), THOUSANDTHS)) {
       Settings settings = SettingsFile.read(folder);
-      Commands desk = new Commands(store, settings.capture(), new Announcer(), Clock.systemUTC());
-      IntakeCommands intake = new IntakeCommands(desk, settings.capture(), Clock.systemUTC());
+      Commands commands =
+          new Commands(store, settings.capture(), new Announcer(), Clock.systemUTC());
+      IntakeCommands intake = new IntakeCommands(commands, settings.capture(), Clock.systemUTC());
       say(intake.take(brought, progress::reached));
       return 0;
     } catch (SheetRefused e) {

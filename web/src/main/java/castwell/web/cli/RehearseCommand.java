@@ -44,7 +44,7 @@ final class RehearseCommand implements Callable<Integer> {
     try (Daemon daemon = Daemon.open(folder)) {
       Settings settings = watch.over(SettingsFile.read(folder));
       Station station = Rehearsal.station(settings);
-      Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+      Rehearsal.fillRack(daemon.store(), daemon.commands(settings.capture()));
       Port port = Rehearsal.port(daemon.store(), station, seed, seconds, Daemon::micros);
       daemon.run(
           settings,

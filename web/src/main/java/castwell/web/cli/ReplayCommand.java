@@ -49,28 +49,31 @@ final class ReplayCommand implements Callable<Integer> {
     Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder)) {
       Settings settings = SettingsFile.read(folder);
-      Commands desk = new Commands(store, settings.capture(), new Announcer(), Clock.systemUTC());
+      Commands commands =
+          new Commands(store, settings.capture(), new Announcer(), Clock.systemUTC());
       for (Path file : files) {
         try (Recording recording = Recording.open(file)) {
-          replay(store, settings, desk, file, recording);
+          replay(store, settings, commands, file, recording);
         }
       }
     }
     return 0;
   }
 
-  private void replay(Store store, Settings settings, Commands desk, Path file, Recording recording)
+  private void replay(
+      Store store, Settings settings, Commands commands, Path file, Recording recording)
       throws InterruptedException {
     RecordingHeader header = recording.header();
     String station = station(header.name());
     Calibration gates = gates(header, settings.capture().gates());
     if (bow.isPresent() || arrow.isPresent()) {
-      desk.tag(station, header.started(), bow, arrow, "replay");
+      commands.tag(station, header.started(), bow, arrow, "replay");
     }
-    desk.calibrateUnlessSaid(station, header.started(), gates, "recording");
-    try (ProgressBar progress = new ProgressBar(file.getFileName().toString(), recording.sizeBytes())) {
+    commands.calibrateUnlessSaid(station, header.started(), gates, "recording");
+    try (ProgressBar progress =
+        new ProgressBar(file.getFileName().toString(), recording.sizeBytes())) {
       Runnable reached = () -> progress.reached(recording.bytesRead());
-      new Replay(store, settings.capture(), desk).replay(station, recording, pace(reached));
+      new Replay(store, settings.capture(), commands).replay(station, recording, pace(reached));
     }
   }
 

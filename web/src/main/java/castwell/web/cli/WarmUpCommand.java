@@ -66,7 +66,7 @@ final class WarmUpCommand implements Callable<Integer> {
     try (Daemon daemon = Daemon.open(folder)) {
       Settings settings = SettingsFile.read(folder);
       Station station = Rehearsal.station(settings);
-      Rehearsal.fillRack(daemon.store(), daemon.desk(settings.capture()));
+      Rehearsal.fillRack(daemon.store(), daemon.commands(settings.capture()));
       Port port =
           Rehearsal.port(daemon.store(), station, SEED, SECONDS_BETWEEN_ARROWS, Daemon::micros);
       HttpAddress address = new HttpAddress("127.0.0.1", 0);

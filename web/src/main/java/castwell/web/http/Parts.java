@@ -26,7 +26,7 @@ import java.util.function.Supplier;
  */
 public record Parts(
     Store store,
-    Commands desk,
+    Commands commands,
     Capture capture,
     Announcer announcer,
     Checkup checkup,

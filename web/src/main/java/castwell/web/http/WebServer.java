@@ -55,7 +55,7 @@ public final class WebServer implements AutoCloseable {
   public WebServer(Parts parts) {
     address = parts.address();
     Store store = parts.store();
-    Commands desk = parts.desk();
+    Commands commands = parts.commands();
     OnwardClock clock = parts.clock();
     ZoneId zone = parts.settings().zone();
     Views views = new Views(zone);
@@ -81,18 +81,19 @@ public final class WebServer implements AutoCloseable {
               config.routes.before(headers::add);
               gate.route(config);
               new AdmissionApi(gate, parts.door()).route(config);
-              new RangeApi(store, desk, parts.capture(), views, range, clock).route(config);
-              new BowsApi(store, desk, views, clock, zone).route(config);
-              new ArrowsApi(store, desk, views).route(config);
-              new ShotsApi(store, desk, parts.capture(), views).route(config);
-              new GatesApi(store, desk, clock, zone).route(config);
-              new ImportApi(new IntakeCommands(desk, parts.settings(), clock)).route(config);
+              new RangeApi(store, commands, parts.capture(), views, range, clock).route(config);
+              new BowsApi(store, commands, views, clock, zone).route(config);
+              new ArrowsApi(store, commands, views).route(config);
+              new ShotsApi(store, commands, parts.capture(), views).route(config);
+              new GatesApi(store, commands, clock, zone).route(config);
+              new ImportApi(new IntakeCommands(commands, parts.settings(), clock)).route(config);
               new DataApi(store, clock, zone).route(config);
-              new PlansApi(store, desk.plans(), parts.capture(), zone).route(config);
+              new PlansApi(store, commands.plans(), parts.capture(), zone).route(config);
               new ReportsApi(store, zone).route(config);
               new Library().route(config);
               new LivePages().route(config);
-              new WorkbenchPages(store, clock, zone, desk, parts.capture(), gate, parts.rehearsal())
+              new WorkbenchPages(
+                      store, clock, zone, commands, parts.capture(), gate, parts.rehearsal())
                   .route(config);
               new BrokerApi(parts.broker()).route(config);
               new HealthApi(new HealthView(parts.checkup(), Speech.TRADE)).route(config);

@@ -56,7 +56,7 @@ public final class Daemon implements AutoCloseable {
     return store;
   }
 
-  public Commands desk(CaptureSettings settings) {
+  public Commands commands(CaptureSettings settings) {
     return new Commands(store, settings, announcer, clock);
   }
 
@@ -107,25 +107,25 @@ public final class Daemon implements AutoCloseable {
       HttpAddress address,
       boolean rehearsal,
       Consumer<Throwable> died) {
-    Commands desk = desk(settings.capture());
+    Commands commands = commands(settings.capture());
     for (Station station : stations) {
       store.read(t -> t.sessions().lastDated(station.name())).ifPresent(clock::goOnFrom);
     }
     for (Station station : stations) {
-      desk.calibrateUnlessSaid(
+      commands.calibrateUnlessSaid(
           station.name(), clock.instant(), station.gates(), "the configuration");
     }
     announcer.add(new TroubleLog());
     Capture capture =
-        new Capture(ports, store, settings.capture(), desk, announcer, clock, Daemon::micros);
+        new Capture(ports, store, settings.capture(), commands, announcer, clock, Daemon::micros);
     Doorkeeper door = new Doorkeeper(store, clock);
     Optional<Publishers> publishers =
-        settings.broker().map(broker -> publishers(broker, settings, stations, desk, capture));
+        settings.broker().map(broker -> publishers(broker, settings, stations, commands, capture));
     WebServer server =
         new WebServer(
             new Parts(
                 store,
-                desk,
+                commands,
                 capture,
                 announcer,
                 checkup(
@@ -160,7 +160,7 @@ public final class Daemon implements AutoCloseable {
       BrokerSettings broker,
       Settings settings,
       List<Station> stations,
-      Commands desk,
+      Commands commands,
       Capture capture) {
     Told told =
         new Told(
@@ -173,7 +173,7 @@ public final class Daemon implements AutoCloseable {
             broker,
             stations.stream().map(Station::name).toList(),
             store,
-            desk,
+            commands,
             told,
             settings.capture().zone(),
             Speech.TRADE,

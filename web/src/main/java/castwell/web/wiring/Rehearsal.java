@@ -41,23 +41,24 @@ public final class Rehearsal {
   }
 
   /** At the first start the invented bows and arrows are put on the rack, and two are tagged. */
-  public static void fillRack(Store store, Commands desk) {
+  public static void fillRack(Store store, Commands commands) {
     if (!store.read(t -> t.rack().bowNames()).isEmpty()) {
       return;
     }
     Instant now = Instant.now();
     for (RehearsalBow bow : RehearsalRack.bows()) {
-      desk.bows().add(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
+      commands.bows().add(bow.name(), now, bow.drawWeightN(), bow.drawLengthM(), bow.lastDone());
     }
     for (RehearsalArrow arrow : RehearsalRack.arrows()) {
-      desk.arrows()
+      commands
+          .arrows()
           .add(
               arrow.name(),
               arrow.massKg(),
               OptionalDouble.of(arrow.lengthM()),
               OptionalDouble.of(arrow.diameterM()));
     }
-    desk.tag(
+    commands.tag(
         STATION,
         Optional.of(RehearsalRack.bows().get(0).name()),
         Optional.of(RehearsalRack.arrows().get(0).name()),

@@ -25,14 +25,15 @@ import java.util.Set;
 
 /** The arrows with their masses, and how heavy each is for every bow. */
 public final class ArrowsPage {
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
 
   /**
    * @param arrows those in use, the lightest first, then those out of use
    * @param perPound grains per pound of each for every bow, ▲ where it is too light
    */
-  public record View(List<Card> arrows, FigureTable perPound, boolean hasLight, List<NumberInput> fields) {}
+  public record View(
+      List<Card> arrows, FigureTable perPound, boolean hasLight, List<NumberInput> fields) {}
 
   /**
    * @param fields as they are now, to be entered anew
@@ -50,18 +51,19 @@ public final class ArrowsPage {
   /** One time on the scale. */
   public record Weighed(long id, String told, boolean counts, String why) {}
 
-  private ArrowsPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private ArrowsPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
   }
 
-  public static Page of(PageRequest asked) {
-    return new Page(MenuEntry.ARROWS, "arrows", asked.say("arrows.title"), new ArrowsPage(asked).view());
+  public static Page of(PageRequest request) {
+    return new Page(
+        MenuEntry.ARROWS, "arrows", request.say("arrows.title"), new ArrowsPage(request).view());
   }
 
   private View view() {
-    Set<Long> retired = asked.t().retirements().arrows();
-    List<Arrow> arrows = new ArrayList<>(asked.t().rack().arrows());
+    Set<Long> retired = request.t().retirements().arrows();
+    List<Arrow> arrows = new ArrayList<>(request.t().rack().arrows());
     arrows.sort(
         Comparator.comparing((Arrow arrow) -> retired.contains(arrow.id()))
             .thenComparingDouble(Arrow::massKg));
@@ -77,15 +79,15 @@ public final class ArrowsPage {
   }
 
   private List<BowState> bows() {
-    Set<Long> retired = asked.t().retirements().bows();
-    return asked.t().rack().bowNames().stream()
+    Set<Long> retired = request.t().retirements().bows();
+    return request.t().rack().bowNames().stream()
         .filter(bow -> !retired.contains(bow.id()))
-        .flatMap((Rack.Named bow) -> asked.t().rack().state(bow.id(), asked.now()).stream())
+        .flatMap((Rack.Named bow) -> request.t().rack().state(bow.id(), request.now()).stream())
         .toList();
   }
 
   private FigureTable perPound(List<Arrow> arrows, List<BowState> bows) {
-    List<String> headings = new ArrayList<>(List.of(asked.say("arrow")));
+    List<String> headings = new ArrayList<>(List.of(request.say("arrow")));
     bows.forEach(bow -> headings.add(bow.bow()));
     List<List<String>> rows = new ArrayList<>();
     for (Arrow arrow : arrows) {
@@ -104,12 +106,12 @@ public final class ArrowsPage {
 
   private Card card(Arrow arrow, boolean retired) {
     List<Fact> facts = new ArrayList<>();
-    List<Weighing> weighings = asked.t().weighings().of(arrow.id());
-    facts.add(new Fact(asked.say("arrows.mass"), mass(arrow, weighings)));
-    facts.add(new Fact(asked.say("arrows.length"), speech.plain(LENGTH, arrow.lengthM())));
-    facts.add(new Fact(asked.say("arrows.diameter"), speech.plain(DIAMETER, arrow.diameterM())));
-    arrow.point().ifPresent(point -> facts.add(new Fact(asked.say("arrows.point"), point)));
-    arrow.note().ifPresent(note -> facts.add(new Fact(asked.say("arrows.note"), note)));
+    List<Weighing> weighings = request.t().weighings().of(arrow.id());
+    facts.add(new Fact(request.say("arrows.mass"), mass(arrow, weighings)));
+    facts.add(new Fact(request.say("arrows.length"), speech.plain(LENGTH, arrow.lengthM())));
+    facts.add(new Fact(request.say("arrows.diameter"), speech.plain(DIAMETER, arrow.diameterM())));
+    arrow.point().ifPresent(point -> facts.add(new Fact(request.say("arrows.point"), point)));
+    arrow.note().ifPresent(note -> facts.add(new Fact(request.say("arrows.note"), note)));
     OptionalDouble mass = OptionalDouble.of(arrow.massKg());
     return new Card(
         arrow.name(),
@@ -128,7 +130,7 @@ public final class ArrowsPage {
       return speech.measured(ARROW_MASS, arrow.massKg());
     }
     double sd = StandardDeviation.of(massesKg);
-    return asked.say(
+    return request.say(
         "arrows.weighings",
         speech.figure(ARROW_MASS, Mean.of(massesKg), sd / Math.sqrt(massesKg.length)),
         speech.figure(ARROW_MASS, sd, sd / Math.sqrt(2.0 * (massesKg.length - 1))),
@@ -138,15 +140,16 @@ public final class ArrowsPage {
   private Weighed weighed(Weighing weighing) {
     return new Weighed(
         weighing.id(),
-        asked.say(
+        request.say(
             "arrows.weighing",
             speech.measured(ARROW_MASS, weighing.massKg()),
-            Days.withMinute(weighing.atMs(), asked.zone())),
+            Days.withMinute(weighing.atMs(), request.zone())),
         weighing.counts(),
         weighing.why());
   }
 
-  private List<NumberInput> fields(OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {
+  private List<NumberInput> fields(
+      OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {
     return List.of(
         NumberInput.of(speech, "mass_gr", "arrows.mass", ARROW_MASS, mass),
         NumberInput.of(speech, "length_in", "arrows.length", LENGTH, length),

@@ -18,9 +18,9 @@ import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
@@ -44,11 +44,13 @@ final class BowCharts {
   private final BowStudy study;
   private final List<CellSummary> cells;
 
-  BowCharts(PageRequest asked, BowStudy study) {
-    this.speech = asked.speech();
+  BowCharts(PageRequest request, BowStudy study) {
+    this.speech = request.speech();
     this.study = study;
     this.cells =
-        study.sessions(asked.t(), asked.zone(), MOST_CELLS).stream().map(CellSummary::of).toList();
+        study.sessions(request.t(), request.zone(), MOST_CELLS).stream()
+            .map(CellSummary::of)
+            .toList();
   }
 
   private Axis masses() {
@@ -221,7 +223,8 @@ final class BowCharts {
         rows.sheet());
   }
 
-  private void regionOf(VirtualMassFit fit, VirtualMass model, List<Mark> marks, FigureTable.Rows rows) {
+  private void regionOf(
+      VirtualMassFit fit, VirtualMass model, List<Mark> marks, FigureTable.Rows rows) {
     String name = study.stateName();
     JointRegion region = JointRegion.of(fit, RackPage.COVERAGE);
     marks.addAll(regionMarks(speech, name, Style.FIRST, fit, region));

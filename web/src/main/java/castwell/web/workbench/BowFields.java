@@ -65,7 +65,8 @@ public record BowFields(
             NumberInput.of(
                 speech, "brace_height_in", "bow.brace_height", Dimension.LENGTH, m.braceHeightM()),
             NumberInput.of(speech, "mass_lb", "bow.mass", Dimension.BOW_MASS, m.massKg()),
-            NumberInput.of(speech, "tip_width_mm", "bow.tip_width", Dimension.FINE_LENGTH, m.tipWidthM()),
+            NumberInput.of(
+                speech, "tip_width_mm", "bow.tip_width", Dimension.FINE_LENGTH, m.tipWidthM()),
             NumberInput.of(
                 speech,
                 "string_mass_gr",

@@ -32,7 +32,7 @@ import java.util.stream.Stream;
 
 /** One bow: its life, what it does to arrows, and why. */
 public final class BowPage {
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
   private final BowStudy study;
 
@@ -65,28 +65,35 @@ public final class BowPage {
   public record Stage(
       String name, String told, String done, List<Fact> measures, boolean isShown) {}
 
-  private BowPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private BowPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
     this.study =
         BowStudy.of(
-            asked.t(), asked.zone(), asked.named("name"), asked.text("state"), asked.request());
+            request.t(),
+            request.zone(),
+            request.named("name"),
+            request.text("state"),
+            request.request());
   }
 
-  public static Page of(PageRequest asked) {
-    BowPage page = new BowPage(asked);
+  public static Page of(PageRequest request) {
+    BowPage page = new BowPage(request);
     return new Page(MenuEntry.RACK, "bow", page.study.state().bow(), page.view());
   }
 
   /** Its speeds over arrow mass alone, for a page of another kind. */
-  public static Page speed(PageRequest asked) {
-    BowPage page = new BowPage(asked);
+  public static Page speed(PageRequest request) {
+    BowPage page = new BowPage(request);
     return new Page(
-        MenuEntry.RANGE, "speed", page.study.state().bow(), new BowCharts(asked, page.study).speed());
+        MenuEntry.RANGE,
+        "speed",
+        page.study.state().bow(),
+        new BowCharts(request, page.study).speed());
   }
 
   private View view() {
-    BowCharts charts = new BowCharts(asked, study);
+    BowCharts charts = new BowCharts(request, study);
     return new View(
         study.state().bow(),
         answer(),
@@ -95,17 +102,19 @@ public final class BowPage {
         List.of(
             charts.speed(),
             charts.region(),
-            charts.momentum(asked.quantity("momentum", MOMENTUM)),
-            charts.energy(asked.quantity("energy", ENERGY)),
+            charts.momentum(request.quantity("momentum", MOMENTUM)),
+            charts.energy(request.quantity("energy", ENERGY)),
             charts.share(),
             charts.forceDraw()),
-        study.cells().shots() == 0 ? List.of() : AdviceWords.of(study.advice(), new ReportFormat(speech)),
+        study.cells().shots() == 0
+            ? List.of()
+            : AdviceWords.of(study.advice(), new ReportFormat(speech)),
         life(),
-        BowFields.of(speech, asked.zone(), asked.now(), Optional.of(study.state())),
+        BowFields.of(speech, request.zone(), request.now(), Optional.of(study.state())),
         new Reference(
-            asked.text("momentum").orElse(""),
+            request.text("momentum").orElse(""),
             speech.unit(MOMENTUM),
-            asked.text("energy").orElse(""),
+            request.text("energy").orElse(""),
             speech.unit(ENERGY)));
   }
 
@@ -199,7 +208,7 @@ public final class BowPage {
   }
 
   private Stage stage(BowState state) {
-    String name = ShotColumns.stateName(state.since(), asked.zone());
+    String name = ShotColumns.stateName(state.since(), request.zone());
     return new Stage(
         name,
         Days.ofState(name),

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 
 /** How far apart the gates stand, and whether a falling rod says so too. */
 public final class CalibrationPage {
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
   private final String station;
   private final Optional<Calibrations.Entry> now;
@@ -34,30 +34,33 @@ public final class CalibrationPage {
       FigureTable history,
       DropTrial.View drop) {}
 
-  private CalibrationPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private CalibrationPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
     this.station =
-        asked.text("station").filter(asked.stations()::contains).orElse(asked.stations().get(0));
-    this.now = asked.t().calibrations().inForce(station, asked.now());
+        request
+            .text("station")
+            .filter(request.stations()::contains)
+            .orElse(request.stations().get(0));
+    this.now = request.t().calibrations().inForce(station, request.now());
   }
 
-  public static Page of(PageRequest asked) {
+  public static Page of(PageRequest request) {
     return new Page(
         MenuEntry.GATES,
         "calibration",
-        asked.say("calibration.title"),
-        new CalibrationPage(asked).view());
+        request.say("calibration.title"),
+        new CalibrationPage(request).view());
   }
 
   private View view() {
     return new View(
-        asked.stations(),
+        request.stations(),
         station,
-        now.map(entry -> SessionPage.gates(asked, entry.calibration())).orElse(List.of()),
+        now.map(entry -> SessionPage.gates(request, entry.calibration())).orElse(List.of()),
         now.map(entry -> fields(entry.calibration())).orElse(List.of()),
         history(),
-        new DropTrial(asked, station, now.map(Calibrations.Entry::calibration)).view());
+        new DropTrial(request, station, now.map(Calibrations.Entry::calibration)).view());
   }
 
   private List<NumberInput> fields(Calibration gates) {
@@ -77,22 +80,22 @@ public final class CalibrationPage {
   private FigureTable history() {
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("calibration.from"),
-            asked.say("calibration.to"),
-            asked.say("gates.spacing"),
-            asked.say("gates.from_bow"),
-            asked.say("calibration.entered"));
-    List<Calibrations.Entry> entries = new ArrayList<>(asked.t().calibrations().of(station));
+            request.say("calibration.from"),
+            request.say("calibration.to"),
+            request.say("gates.spacing"),
+            request.say("gates.from_bow"),
+            request.say("calibration.entered"));
+    List<Calibrations.Entry> entries = new ArrayList<>(request.t().calibrations().of(station));
     Collections.reverse(entries);
     entries.forEach(
         entry ->
             rows.add(
-                Days.withMinute(entry.validFrom(), asked.zone()),
-                entry.validTo().map(to -> Days.withMinute(to, asked.zone())).orElse("–"),
+                Days.withMinute(entry.validFrom(), request.zone()),
+                entry.validTo().map(to -> Days.withMinute(to, request.zone())).orElse("–"),
                 speech.figure(
                     FINE_LENGTH, entry.calibration().spacingM(), entry.calibration().spacingUM()),
                 speech.plain(DISTANCE, entry.calibration().gatesFromBowM()),
-                Days.withMinute(entry.entered(), asked.zone()) + ", " + entry.enteredBy()));
+                Days.withMinute(entry.entered(), request.zone()) + ", " + entry.enteredBy()));
     return rows.sheet();
   }
 }

@@ -27,7 +27,7 @@ import java.util.Optional;
 public final class CardPage {
   private static final int MOST_ARROWS = 8;
 
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
   private final BowStudy study;
 
@@ -44,16 +44,20 @@ public final class CardPage {
       Chart chart,
       String date) {}
 
-  private CardPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private CardPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
     this.study =
         BowStudy.of(
-            asked.t(), asked.zone(), asked.named("name"), Optional.empty(), asked.request());
+            request.t(),
+            request.zone(),
+            request.named("name"),
+            Optional.empty(),
+            request.request());
   }
 
-  public static Page of(PageRequest asked) {
-    CardPage card = new CardPage(asked);
+  public static Page of(PageRequest request) {
+    CardPage card = new CardPage(request);
     return new Page(MenuEntry.RACK, "card", card.study.state().bow(), card.view());
   }
 
@@ -64,8 +68,8 @@ public final class CardPage {
         cast(),
         measures(),
         arrows(),
-        new BowCharts(asked, study).speed(),
-        Days.of(asked.now(), asked.zone()));
+        new BowCharts(request, study).speed(),
+        Days.of(request.now(), request.zone()));
   }
 
   private String cast() {
@@ -119,7 +123,7 @@ public final class CardPage {
         .model()
         .ifPresent(
             model ->
-                asked.t().rack().arrows().stream()
+                request.t().rack().arrows().stream()
                     .filter(arrow -> suits(arrow) && isAmong(shot, arrow.massKg()))
                     .limit(MOST_ARROWS)
                     .forEach(arrow -> row(rows, model, arrow)));

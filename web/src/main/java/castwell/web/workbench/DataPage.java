@@ -16,17 +16,17 @@ public final class DataPage {
 
   private DataPage() {}
 
-  public static Page of(PageRequest asked) {
+  public static Page of(PageRequest request) {
     View view =
         new View(
             Stream.of(Exported.values()).map(what -> what + ".csv").toList(),
             Stream.of(SheetKind.values()).map(SheetKind::word).toList(),
-            asked
+            request
                 .t()
                 .upkeep()
                 .lastBackup()
-                .map(at -> asked.say("data.last_backup", Days.withMinute(at, asked.zone())))
-                .orElseGet(() -> asked.say("data.no_backup")));
-    return new Page(MenuEntry.DATA, "data", asked.say("data.title"), view);
+                .map(at -> request.say("data.last_backup", Days.withMinute(at, request.zone())))
+                .orElseGet(() -> request.say("data.no_backup")));
+    return new Page(MenuEntry.DATA, "data", request.say("data.title"), view);
   }
 }

@@ -30,7 +30,7 @@ public final class DropTrial {
 
   private static final double DROP_U_M = 0.001;
 
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
   private final Optional<Calibration> gates;
   private final Map<Shot, Quantity> falls = new LinkedHashMap<>();
@@ -50,11 +50,11 @@ public final class DropTrial {
   public record Wanted(
       NumberInput height, NumberInput heightU, String latitude, String altitude, String passage) {}
 
-  DropTrial(PageRequest asked, String station, Optional<Calibration> gates) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  DropTrial(PageRequest request, String station, Optional<Calibration> gates) {
+    this.request = request;
+    this.speech = request.speech();
     this.gates = gates;
-    asked
+    request
         .t()
         .shots()
         .latest(station, LAST)
@@ -66,7 +66,7 @@ public final class DropTrial {
     try {
       answer = answer();
     } catch (IllegalArgumentException e) {
-      answer = Optional.of(asked.say("calibration.refused", e.getMessage()));
+      answer = Optional.of(request.say("calibration.refused", e.getMessage()));
     }
     return new View(
         falls.entrySet().stream().map(fall -> passage(fall.getKey(), fall.getValue())).toList(),
@@ -77,11 +77,11 @@ public final class DropTrial {
 
   private Wanted wanted() {
     return new Wanted(
-        field("drop", "calibration.drop", asked.quantity("drop", FINE_LENGTH)),
+        field("drop", "calibration.drop", request.quantity("drop", FINE_LENGTH)),
         field("drop_u", "gates.spacing_u", OptionalDouble.of(dropU())),
-        asked.text("latitude").orElse(""),
-        asked.text("altitude").orElse("0"),
-        asked.text("passage").orElse(""));
+        request.text("latitude").orElse(""),
+        request.text("altitude").orElse("0"),
+        request.text("passage").orElse(""));
   }
 
   private NumberInput field(String name, String key, OptionalDouble metres) {
@@ -89,34 +89,34 @@ public final class DropTrial {
   }
 
   private double dropU() {
-    return asked.quantity("drop_u", FINE_LENGTH).orElse(DROP_U_M);
+    return request.quantity("drop_u", FINE_LENGTH).orElse(DROP_U_M);
   }
 
   private Passage passage(Shot shot, Quantity seconds) {
     return new Passage(
         shot.shotId(),
-        asked.say(
+        request.say(
             "calibration.passage",
-            Days.withMinute(shot.fired(), asked.zone()),
+            Days.withMinute(shot.fired(), request.zone()),
             speech.figure(DURATION, seconds)));
   }
 
   private Optional<Quantity> seconds(Shot shot) {
-    return Derivation.stamps(asked.t(), shot).flatMap(Stamps::betweenFronts);
+    return Derivation.stamps(request.t(), shot).flatMap(Stamps::betweenFronts);
   }
 
   private Optional<String> answer() {
-    OptionalDouble height = asked.quantity("drop", FINE_LENGTH);
-    OptionalDouble latitude = asked.number("latitude");
+    OptionalDouble height = request.quantity("drop", FINE_LENGTH);
+    OptionalDouble latitude = request.number("latitude");
     Optional<Quantity> measured =
         falls.entrySet().stream()
-            .filter(fall -> asked.text("passage").equals(Optional.of(fall.getKey().shotId())))
+            .filter(fall -> request.text("passage").equals(Optional.of(fall.getKey().shotId())))
             .map(Map.Entry::getValue)
             .findFirst();
     if (height.isEmpty() || latitude.isEmpty() || measured.isEmpty() || gates.isEmpty()) {
       return Optional.empty();
     }
-    double g = NormalGravity.of(latitude.getAsDouble(), asked.number("altitude").orElse(0));
+    double g = NormalGravity.of(latitude.getAsDouble(), request.number("altitude").orElse(0));
     Quantity expected =
         DropCheck.expectedS(
             Quantity.of(height.getAsDouble(), dropU(), Source.common("drop")),
@@ -131,19 +131,19 @@ public final class DropTrial {
     figures.add(fact("calibration.expected", check.expectedS()));
     figures.add(fact("calibration.measured", check.measuredS()));
     figures.add(
-        new Fact(asked.say("calibration.gravity"), String.format(Locale.ROOT, "%.4f m/s²", g)));
+        new Fact(request.say("calibration.gravity"), String.format(Locale.ROOT, "%.4f m/s²", g)));
     figures.add(
         new Fact(
-            asked.say("calibration.error"),
+            request.say("calibration.error"),
             String.format(
                 Locale.ROOT,
                 "%+.2f %% ± %.2f %%",
                 100 * error.value(),
                 100 * error.standardUncertainty())));
-    return asked.say("calibration." + check.outcome().name().toLowerCase(Locale.ROOT));
+    return request.say("calibration." + check.outcome().name().toLowerCase(Locale.ROOT));
   }
 
   private Fact fact(String key, Quantity seconds) {
-    return new Fact(asked.say(key), speech.figure(DURATION, seconds));
+    return new Fact(request.say(key), speech.figure(DURATION, seconds));
   }
 }

@@ -8,14 +8,14 @@ import java.nio.charset.StandardCharsets;
 /**
  * What stands around every page.
  *
- * @param room the one that the page belongs to
+ * @param menuEntry the one that the page belongs to
  * @param title of the page
  * @param event the last one that the page's figures are of
  * @param mayChange whether whoever looks may change things
  * @param rehearsal whether the range is pretended
  */
 public record Frame(
-    MenuEntry room,
+    MenuEntry menuEntry,
     String title,
     long event,
     boolean mayChange,

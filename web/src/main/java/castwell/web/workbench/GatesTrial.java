@@ -22,15 +22,15 @@ import java.util.function.Function;
 
 /** What another measure of a session's gates would change, before anybody says yes. */
 public final class GatesTrial {
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Session session;
   private final Optional<Calibrations.Entry> now;
   private final Instant from;
   private final Optional<Instant> to;
-  private final Desk desk;
+  private final OnTrial trial;
 
   /** Derives a station's shots anew under other gates, has them looked at, and undoes it. */
-  public interface Desk {
+  public interface OnTrial {
     <T> T tryOut(
         String station,
         Instant from,
@@ -39,19 +39,19 @@ public final class GatesTrial {
         Function<Transaction, T> look);
   }
 
-  GatesTrial(PageRequest asked, Session session, List<Shot> shots, Desk desk) {
-    this.asked = asked;
+  GatesTrial(PageRequest request, Session session, List<Shot> shots, OnTrial trial) {
+    this.request = request;
     this.session = session;
-    this.now = SessionPage.inForce(asked, session, shots);
-    this.desk = desk;
+    this.now = SessionPage.inForce(request, session, shots);
+    this.trial = trial;
     Instant first = shots.isEmpty() ? session.startedMs() : shots.get(0).fired();
     this.from = first.isBefore(session.startedMs()) ? first : session.startedMs();
-    this.to = asked.t().sessions().next(session).map(Session::startedMs);
+    this.to = request.t().sessions().next(session).map(Session::startedMs);
   }
 
   Gates gates() {
-    OptionalDouble spacing = asked.quantity("spacing", FINE_LENGTH);
-    OptionalDouble spacingU = asked.quantity("spacing_u", FINE_LENGTH);
+    OptionalDouble spacing = request.quantity("spacing", FINE_LENGTH);
+    OptionalDouble spacingU = request.quantity("spacing_u", FINE_LENGTH);
     Optional<Calibration> wanted = Optional.empty();
     String refused = "";
     Optional<FigureTable> trial = Optional.empty();
@@ -63,13 +63,13 @@ public final class GatesTrial {
     } catch (IllegalArgumentException e) {
       refused = e.getMessage() + ".";
     } catch (Refused e) {
-      refused = asked.speech().say(e.phrase());
+      refused = request.speech().say(e.phrase());
     }
     return new Gates(
-        now.map(entry -> SessionPage.gates(asked, entry.calibration())).orElse(List.of()),
+        now.map(entry -> SessionPage.gates(request, entry.calibration())).orElse(List.of()),
         field("spacing", "gates.spacing", spacing, now.map(e -> e.calibration().spacingM())),
         field("spacing_u", "gates.spacing_u", spacingU, now.map(e -> e.calibration().spacingUM())),
-        wanted.map(gates -> SessionPage.gates(asked, gates)).orElse(List.of()),
+        wanted.map(gates -> SessionPage.gates(request, gates)).orElse(List.of()),
         trial,
         refused,
         from.toString(),
@@ -81,7 +81,7 @@ public final class GatesTrial {
   private NumberInput field(String name, String key, OptionalDouble wanted, Optional<Double> now) {
     OptionalDouble value =
         wanted.isPresent() || now.isEmpty() ? wanted : OptionalDouble.of(now.get());
-    return NumberInput.of(asked.speech(), name, key, FINE_LENGTH, value);
+    return NumberInput.of(request.speech(), name, key, FINE_LENGTH, value);
   }
 
   private static Calibration changed(Calibration now, double spacingM, OptionalDouble uM) {
@@ -94,32 +94,32 @@ public final class GatesTrial {
   }
 
   private FigureTable trial(Calibration gates) {
-    Map<String, CellSummary> before = SessionMeans.of(asked.t(), asked.zone(), session.name());
+    Map<String, CellSummary> before = SessionMeans.of(request.t(), request.zone(), session.name());
     Map<String, CellSummary> after =
-        desk.tryOut(
+        trial.tryOut(
             session.station(),
             from,
             to,
             gates,
-            t -> SessionMeans.of(t, asked.zone(), session.name()));
+            t -> SessionMeans.of(t, request.zone(), session.name()));
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("session.cell"),
-            asked.say("shots"),
-            asked.say("gates.was"),
-            asked.say("gates.becomes"),
-            asked.say("gates.by"));
+            request.say("session.cell"),
+            request.say("shots"),
+            request.say("gates.was"),
+            request.say("gates.becomes"),
+            request.say("gates.by"));
     before.forEach(
         (name, was) -> {
           CellSummary is = after.get(name);
           rows.add(
               name,
               was.n() + " → " + (is == null ? 0 : is.n()),
-              asked.speech().figure(SPEED, was.meanMps()),
-              is == null ? "–" : asked.speech().figure(SPEED, is.meanMps()),
+              request.speech().figure(SPEED, was.meanMps()),
+              is == null ? "–" : request.speech().figure(SPEED, is.meanMps()),
               is == null
                   ? "–"
-                  : asked.speech().plain(SPEED, is.meanMps().value() - was.meanMps().value()));
+                  : request.speech().plain(SPEED, is.meanMps().value() - was.meanMps().value()));
         });
     return rows.sheet();
   }

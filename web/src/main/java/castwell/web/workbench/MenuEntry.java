@@ -26,6 +26,6 @@ public enum MenuEntry {
 
   /** Of its name among the texts. */
   public String key() {
-    return "room." + name().toLowerCase(Locale.ROOT);
+    return "menu." + name().toLowerCase(Locale.ROOT);
   }
 }

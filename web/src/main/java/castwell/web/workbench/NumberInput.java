@@ -19,7 +19,8 @@ public record NumberInput(
   private static final int SHOWN = 6;
   private static final int EXACT = 15;
 
-  static NumberInput of(Speech speech, String name, String key, Dimension dimension, OptionalDouble si) {
+  static NumberInput of(
+      Speech speech, String name, String key, Dimension dimension, OptionalDouble si) {
     double trade = UnitSystem.TRADE.of(dimension).si();
     return new NumberInput(
         name,

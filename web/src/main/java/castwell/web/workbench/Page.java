@@ -6,4 +6,4 @@ package castwell.web.workbench;
  * @param template the name of its file, without its ending
  * @param view what the template shows
  */
-public record Page(MenuEntry room, String template, String title, Object view) {}
+public record Page(MenuEntry menuEntry, String template, String title, Object view) {}

@@ -24,14 +24,15 @@ public final class PlanPage {
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final double USUAL_CHANGE_FPS = 2;
 
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
 
   /**
    * @param refused why there is no answer, "" if there is one
    * @param from the same question for the API, "" without an answer
    */
-  public record View(Form form, String refused, List<String> answer, FigureTable order, String from) {}
+  public record View(
+      Form form, String refused, List<String> answer, FigureTable order, String from) {}
 
   /** What can be asked, and what was. */
   public record Form(
@@ -45,33 +46,34 @@ public final class PlanPage {
       String sd,
       String unit) {}
 
-  private PlanPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private PlanPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
   }
 
-  public static Page of(PageRequest asked) {
-    return new Page(MenuEntry.PLAN, "plan", asked.say("plan.title"), new PlanPage(asked).view());
+  public static Page of(PageRequest request) {
+    return new Page(
+        MenuEntry.PLAN, "plan", request.say("plan.title"), new PlanPage(request).view());
   }
 
   private View view() {
-    List<String> bows = asked.t().rack().bowNames().stream().map(Rack.Named::name).toList();
+    List<String> bows = request.t().rack().bowNames().stream().map(Rack.Named::name).toList();
     Form form =
         new Form(
             bows,
-            asked.stations(),
-            asked.text("bow").orElse(bows.isEmpty() ? "" : bows.get(0)),
-            asked.texts("control"),
-            asked.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
-            asked.texts("arrow"),
-            asked.text("change").orElseGet(this::usualChange),
-            asked.text("sd").orElse(""),
+            request.stations(),
+            request.text("bow").orElse(bows.isEmpty() ? "" : bows.get(0)),
+            request.texts("control"),
+            request.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
+            request.texts("arrow"),
+            request.text("change").orElseGet(this::usualChange),
+            request.text("sd").orElse(""),
             speech.unit(SPEED));
     if (bows.isEmpty() || form.arrows().isEmpty()) {
-      return new View(form, asked.say("plan.empty"), List.of(), order(List.of()), "");
+      return new View(form, request.say("plan.empty"), List.of(), order(List.of()), "");
     }
     try {
-      PlanDesign design = PlanDesign.of(asked.t(), asked.zone(), wish(form));
+      PlanDesign design = PlanDesign.of(request.t(), request.zone(), wish(form));
       return new View(
           form,
           "",
@@ -79,7 +81,8 @@ public final class PlanPage {
           order(design.order()),
           from(design.wish(), design));
     } catch (Refused refused) {
-      return new View(form, asked.speech().say(refused.phrase()), List.of(), order(List.of()), "");
+      return new View(
+          form, request.speech().say(refused.phrase()), List.of(), order(List.of()), "");
     }
   }
 
@@ -91,17 +94,17 @@ public final class PlanPage {
 
   private Wish wish(Form form) {
     OptionalDouble change =
-        asked.text("change").isPresent()
-            ? feet(asked.quantity("change", SPEED))
+        request.text("change").isPresent()
+            ? feet(request.quantity("change", SPEED))
             : OptionalDouble.empty();
     return Wish.of(
         form.bow(),
         form.controls().stream().filter(name -> !name.equals(form.bow())).toList(),
         change,
         OptionalDouble.empty(),
-        feet(asked.quantity("sd", SPEED)),
+        feet(request.quantity("sd", SPEED)),
         form.chosen(),
-        asked.number("seed"));
+        request.number("seed"));
   }
 
   private static OptionalDouble feet(OptionalDouble mps) {
@@ -111,7 +114,10 @@ public final class PlanPage {
   private FigureTable order(List<Turn> turns) {
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("plan.turn"), asked.say("plan.block"), asked.say("bow"), asked.say("arrow"));
+            request.say("plan.turn"),
+            request.say("plan.block"),
+            request.say("bow"),
+            request.say("arrow"));
     for (int i = 0; i < turns.size(); i++) {
       Turn turn = turns.get(i);
       rows.add(String.valueOf(i + 1), String.valueOf(turn.block()), turn.bow(), turn.arrow());

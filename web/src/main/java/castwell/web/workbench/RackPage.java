@@ -11,9 +11,9 @@ import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.report.ranking.Standings;
 import castwell.web.report.ranking.Standings.Standing;
@@ -28,7 +28,7 @@ import java.util.Set;
 public final class RackPage {
   static final double COVERAGE = 0.95;
 
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Standings standings;
   private final Set<Long> retired;
 
@@ -51,14 +51,15 @@ public final class RackPage {
       String shots,
       boolean retired) {}
 
-  private RackPage(PageRequest asked) {
-    this.asked = asked;
-    this.retired = asked.t().retirements().bows();
-    this.standings = Standings.of(asked.t(), asked.zone(), asked.request());
+  private RackPage(PageRequest request) {
+    this.request = request;
+    this.retired = request.t().retirements().bows();
+    this.standings = Standings.of(request.t(), request.zone(), request.request());
   }
 
-  public static Page of(PageRequest asked) {
-    return new Page(MenuEntry.RACK, "rack", asked.say("rack.title"), new RackPage(asked).view());
+  public static Page of(PageRequest request) {
+    return new Page(
+        MenuEntry.RACK, "rack", request.say("rack.title"), new RackPage(request).view());
   }
 
   private View view() {
@@ -67,7 +68,7 @@ public final class RackPage {
         castChart(),
         followChart(),
         cards(),
-        BowFields.of(asked.speech(), asked.zone(), asked.now(), Optional.empty()));
+        BowFields.of(request.speech(), request.zone(), request.now(), Optional.empty()));
   }
 
   private List<String> answer() {
@@ -84,13 +85,13 @@ public final class RackPage {
             .distinct()
             .filter(bow -> !bow.equals(best.bow()))
             .toList();
-    String cast = asked.speech().figure(SPEED, best.castMps());
+    String cast = request.speech().figure(SPEED, best.castMps());
     if (ranked.size() == 1) {
-      answer.add(asked.say("rack.alone", best.bow(), cast));
+      answer.add(request.say("rack.alone", best.bow(), cast));
     } else if (alike.isEmpty()) {
-      answer.add(asked.say("rack.fastest", best.bow(), cast));
+      answer.add(request.say("rack.fastest", best.bow(), cast));
     } else {
-      answer.add(asked.say("rack.fastest_unsure", best.bow(), cast, String.join(", ", alike)));
+      answer.add(request.say("rack.fastest_unsure", best.bow(), cast, String.join(", ", alike)));
     }
     return answer;
   }
@@ -100,16 +101,16 @@ public final class RackPage {
     List<Point> points = new ArrayList<>();
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("bow"),
-            asked.say("rack.cast", asked.speech().unit(SPEED)),
-            asked.say("interval95"),
-            asked.say("shots"),
-            asked.say("rack.group"));
+            request.say("bow"),
+            request.say("rack.cast", request.speech().unit(SPEED)),
+            request.say("interval95"),
+            request.say("shots"),
+            request.say("rack.group"));
     Map<String, String> letters = standings.letters();
     for (int i = 0; i < ranked.size(); i++) {
       Entry entry = ranked.get(i);
       Interval interval = entry.castMps().interval(COVERAGE);
-      String told = asked.speech().interval(SPEED, interval);
+      String told = request.speech().interval(SPEED, interval);
       points.add(
           new Point(
               speed(entry.castMps().value()),
@@ -119,7 +120,7 @@ public final class RackPage {
               entry.bow() + ": " + told));
       rows.add(
           entry.bow(),
-          asked.speech().figure(SPEED, entry.castMps()),
+          request.speech().figure(SPEED, entry.castMps()),
           told,
           String.valueOf(standings.of(entry.bow()).orElseThrow().n()),
           letters.get(entry.bow()));
@@ -130,9 +131,9 @@ public final class RackPage {
             : List.of(new Mark.Points("", Style.FIRST, 'x', List.copyOf(points)));
     return new Chart(
         "cast",
-        asked.say("rack.cast_title"),
-        asked.say(points.isEmpty() ? "rack.cast_empty" : "rack.cast_told"),
-        Axis.of(asked.say("rack.cast", asked.speech().unit(SPEED))),
+        request.say("rack.cast_title"),
+        request.say(points.isEmpty() ? "rack.cast_empty" : "rack.cast_told"),
+        Axis.of(request.say("rack.cast", request.speech().unit(SPEED))),
         Axis.names("", ranked.stream().map(entry -> named(entry.bow(), letters)).toList()),
         marks,
         rows.sheet());
@@ -143,17 +144,18 @@ public final class RackPage {
   }
 
   private double speed(double mps) {
-    return asked.speech().in(SPEED, mps);
+    return request.speech().in(SPEED, mps);
   }
 
   /** How far the unstrung tips stayed behind, over the bows' lives. */
   private Chart followChart() {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
-        new FigureTable.Rows(asked.say("bow"), asked.say("rack.since"), asked.say("rack.follow"));
-    for (Rack.Named bow : asked.t().rack().bowNames()) {
+        new FigureTable.Rows(
+            request.say("bow"), request.say("rack.since"), request.say("rack.follow"));
+    for (Rack.Named bow : request.t().rack().bowNames()) {
       List<BowState> states =
-          asked.t().rack().states(bow.id()).stream()
+          request.t().rack().states(bow.id()).stream()
               .filter(state -> state.measures().stringFollowM().isPresent())
               .toList();
       Style style = Style.of(marks.size() / 2);
@@ -162,8 +164,8 @@ public final class RackPage {
           state ->
               rows.add(
                   bow.name(),
-                  Days.of(state.since(), asked.zone()),
-                  asked.speech().plain(LENGTH, state.measures().stringFollowM())));
+                  Days.of(state.since(), request.zone()),
+                  request.speech().plain(LENGTH, state.measures().stringFollowM())));
       if (!points.isEmpty()) {
         marks.add(Mark.Points.of(bow.name(), style, points));
         marks.add(new Mark.Line(bow.name(), style, xs(points), ys(points)));
@@ -171,10 +173,10 @@ public final class RackPage {
     }
     return new Chart(
         "follow",
-        asked.say("rack.follow_title"),
-        asked.say(marks.isEmpty() ? "rack.follow_empty" : "rack.follow_told"),
+        request.say("rack.follow_title"),
+        request.say(marks.isEmpty() ? "rack.follow_empty" : "rack.follow_told"),
         Axis.dates(""),
-        Axis.of(asked.say("rack.follow") + " " + asked.speech().unit(LENGTH)).holding(0, 0),
+        Axis.of(request.say("rack.follow") + " " + request.speech().unit(LENGTH)).holding(0, 0),
         marks,
         rows.sheet());
   }
@@ -183,12 +185,12 @@ public final class RackPage {
     double m = state.measures().stringFollowM().orElseThrow();
     return Point.of(
         state.since().toEpochMilli(),
-        asked.speech().in(LENGTH, m),
+        request.speech().in(LENGTH, m),
         state.bow()
             + ", "
-            + Days.of(state.since(), asked.zone())
+            + Days.of(state.since(), request.zone())
             + ": "
-            + asked.speech().plain(LENGTH, m));
+            + request.speech().plain(LENGTH, m));
   }
 
   private static double[] xs(List<Point> points) {
@@ -211,16 +213,16 @@ public final class RackPage {
   private Card card(Standing bow, Map<String, String> letters) {
     return new Card(
         bow.state().bow(),
-        asked.say(
+        request.say(
             "bow.draw",
-            asked.speech().plain(FORCE, bow.state().drawWeightN()),
-            asked.speech().plain(DRAW_LENGTH, bow.state().drawLengthM())),
+            request.speech().plain(FORCE, bow.state().drawWeightN()),
+            request.speech().plain(DRAW_LENGTH, bow.state().drawLengthM())),
         bow.stateName(),
         bow.cast()
-            .map(cast -> asked.speech().figure(SPEED, cast.withScaleMps()))
-            .orElseGet(() -> asked.say("rack.no_cast")),
+            .map(cast -> request.speech().figure(SPEED, cast.withScaleMps()))
+            .orElseGet(() -> request.say("rack.no_cast")),
         letters.getOrDefault(bow.state().bow(), ""),
-        asked.say("rack.shots_since", bow.n(), Days.ofState(bow.stateName())),
+        request.say("rack.shots_since", bow.n(), Days.ofState(bow.stateName())),
         retired.contains(bow.state().bowId()));
   }
 }

@@ -13,8 +13,8 @@ import castwell.capture.command.Refused;
 import castwell.capture.store.Rack;
 import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
-import castwell.web.chart.Mark;
 import castwell.web.chart.FigureTable;
+import castwell.web.chart.Mark;
 import castwell.web.chart.Style;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.reach.ReachReport.Wanted;
@@ -32,7 +32,7 @@ public final class ReachPage {
   private static final double LIGHTEST_KG = 0.018;
   private static final double HEAVIEST_KG = 0.065;
 
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
 
   /**
@@ -52,45 +52,46 @@ public final class ReachPage {
       String energy,
       String energyUnit) {}
 
-  private ReachPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private ReachPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
   }
 
-  public static Page of(PageRequest asked) {
-    return new Page(MenuEntry.REACH, "reach", asked.say("reach.title"), new ReachPage(asked).view());
+  public static Page of(PageRequest request) {
+    return new Page(
+        MenuEntry.REACH, "reach", request.say("reach.title"), new ReachPage(request).view());
   }
 
   private View view() {
     Form form =
         new Form(
-            asked.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
-            asked.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
-            asked.text("like_bow").orElse(""),
-            asked.text("like_arrow").orElse(""),
+            request.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
+            request.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
+            request.text("like_bow").orElse(""),
+            request.text("like_arrow").orElse(""),
             yardstick().name(),
-            asked.text("momentum").orElse(""),
+            request.text("momentum").orElse(""),
             speech.unit(MOMENTUM),
-            asked.text("energy").orElse(""),
+            request.text("energy").orElse(""),
             speech.unit(ENERGY));
     try {
       Optional<Wanted> wanted = wanted();
       if (wanted.isEmpty()) {
-        return new View(form, asked.say("reach.ask"), List.of(), List.of());
+        return new View(form, request.say("reach.ask"), List.of(), List.of());
       }
-      Reached reached = Reached.of(asked.t(), asked.zone(), wanted.get());
+      Reached reached = Reached.of(request.t(), request.zone(), wanted.get());
       return new View(
           form,
           "",
           reached.sentences(new ReportFormat(speech)),
           List.of(least(reached), curves(reached)));
     } catch (Refused refused) {
-      return new View(form, asked.speech().say(refused.phrase()), List.of(), List.of());
+      return new View(form, request.speech().say(refused.phrase()), List.of(), List.of());
     }
   }
 
   private Yardstick yardstick() {
-    return asked.text("yardstick").filter("energy"::equals).isPresent()
+    return request.text("yardstick").filter("energy"::equals).isPresent()
         ? Yardstick.energy
         : Yardstick.momentum;
   }
@@ -100,15 +101,15 @@ public final class ReachPage {
     Optional<Double> momentum =
         scaled("momentum", MOMENTUM, Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND);
     Optional<Double> energy = scaled("energy", ENERGY, Units.JOULES_PER_FOOT_POUND);
-    Optional<String> bow = asked.text("like_bow");
-    Optional<String> arrow = asked.text("like_arrow");
+    Optional<String> bow = request.text("like_bow");
+    Optional<String> arrow = request.text("like_arrow");
     return momentum.isEmpty() && energy.isEmpty() && bow.isEmpty() && arrow.isEmpty()
         ? Optional.empty()
         : Optional.of(Wanted.of(momentum, energy, bow, arrow, yardstick()));
   }
 
   private Optional<Double> scaled(String name, Dimension dimension, double unit) {
-    OptionalDouble si = asked.quantity(name, dimension);
+    OptionalDouble si = request.quantity(name, dimension);
     return si.isPresent() ? Optional.of(si.getAsDouble() / unit) : Optional.empty();
   }
 
@@ -121,11 +122,11 @@ public final class ReachPage {
     List<Mark.Point> points = new ArrayList<>();
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("bow"),
-            asked.say("reach.verdict"),
-            asked.say("reach.least", speech.unit(ARROW_MASS)),
-            asked.say("interval95"),
-            asked.say("reach.gpp"));
+            request.say("bow"),
+            request.say("reach.verdict"),
+            request.say("reach.least", speech.unit(ARROW_MASS)),
+            request.say("interval95"),
+            request.say("reach.gpp"));
     for (Reached.Bow bow : reached.bows()) {
       var interval = bow.reach().intervalKg();
       bow.reach()
@@ -152,9 +153,9 @@ public final class ReachPage {
     }
     return new Chart(
         "least",
-        asked.say("reach.least_title"),
-        asked.say(names.isEmpty() ? "reach.no_bow" : "reach.least_told"),
-        Axis.of(asked.say("reach.least", speech.unit(ARROW_MASS))),
+        request.say("reach.least_title"),
+        request.say(names.isEmpty() ? "reach.no_bow" : "reach.least_told"),
+        Axis.of(request.say("reach.least", speech.unit(ARROW_MASS))),
         Axis.names("", names),
         names.isEmpty() ? List.of() : List.of(new Mark.Points("", Style.FIRST, 'x', points)),
         rows.sheet());
@@ -163,11 +164,12 @@ public final class ReachPage {
   private Chart curves(Reached reached) {
     Dimension y = isEnergy(reached) ? ENERGY : MOMENTUM;
     List<Mark> marks = new ArrayList<>();
-    FigureTable.Rows rows = new FigureTable.Rows(asked.say("bow"), asked.say("reach.with"), label(y));
+    FigureTable.Rows rows =
+        new FigureTable.Rows(request.say("bow"), request.say("reach.with"), label(y));
     for (Reached.Bow bow : reached.bows()) {
       Style style = Style.of(marks.size());
       marks.add(line(bow, y, style));
-      for (Rack.Arrow arrow : asked.t().rack().arrows()) {
+      for (Rack.Arrow arrow : request.t().rack().arrows()) {
         Quantity given = given(bow.model(), y, arrow.massKg());
         rows.add(bow.state().bow(), arrow.name(), speech.figure(y, given));
       }
@@ -175,22 +177,22 @@ public final class ReachPage {
     double wanted = reached.target().wanted().value();
     marks.add(
         new Mark.Level(
-            asked.say("bow.reference", speech.plain(y, wanted)),
+            request.say("bow.reference", speech.plain(y, wanted)),
             Style.REFERENCE,
             'y',
             speech.in(y, wanted)));
     return new Chart(
         "curves",
-        asked.say("reach.curves_title"),
-        asked.say("reach.curves_told"),
-        Axis.of(asked.say("arrow_mass", speech.unit(ARROW_MASS))),
+        request.say("reach.curves_title"),
+        request.say("reach.curves_told"),
+        Axis.of(request.say("arrow_mass", speech.unit(ARROW_MASS))),
         Axis.of(label(y)),
         marks,
         rows.sheet());
   }
 
   private String label(Dimension y) {
-    return asked.say(y == ENERGY ? "energy" : "momentum", speech.unit(y));
+    return request.say(y == ENERGY ? "energy" : "momentum", speech.unit(y));
   }
 
   private static Quantity given(VirtualMass model, Dimension y, double massKg) {

@@ -12,9 +12,9 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.command.Refused;
 import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.rework.Day;
@@ -28,7 +28,7 @@ import java.util.Optional;
 
 /** Whether a rework helped, or it was only the day. */
 public final class ReworkPage {
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
 
   /**
@@ -51,41 +51,43 @@ public final class ReworkPage {
       List<String> others,
       List<String> controls) {}
 
-  private ReworkPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  private ReworkPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
   }
 
-  public static Page of(PageRequest asked) {
-    return new Page(MenuEntry.REWORK, "rework", asked.say("rework.title"), new ReworkPage(asked).view());
+  public static Page of(PageRequest request) {
+    return new Page(
+        MenuEntry.REWORK, "rework", request.say("rework.title"), new ReworkPage(request).view());
   }
 
   private View view() {
-    ReworkChoice choice = ReworkChoice.of(asked.t(), asked.zone(), asked.text("bow"));
+    ReworkChoice choice = ReworkChoice.of(request.t(), request.zone(), request.text("bow"));
     if (choice.bow().isEmpty()) {
       return new View(
-          form(choice, "", "", List.of()), asked.say("rework.empty"), List.of(), List.of());
+          form(choice, "", "", List.of()), request.say("rework.empty"), List.of(), List.of());
     }
-    String before = asked.text("before").filter(choice.days()::contains).orElse(choice.before());
-    String after = asked.text("after").filter(choice.days()::contains).orElse(choice.after());
+    String before = request.text("before").filter(choice.days()::contains).orElse(choice.before());
+    String after = request.text("after").filter(choice.days()::contains).orElse(choice.after());
     List<String> controls =
-        asked.text("before").isPresent() ? asked.texts("control") : choice.controls();
+        request.text("before").isPresent() ? request.texts("control") : choice.controls();
     Form form = form(choice, before, after, controls);
     if (choice.days().size() < 2) {
-      return new View(form, asked.say("rework.once", choice.bow()), List.of(), List.of());
+      return new View(form, request.say("rework.once", choice.bow()), List.of(), List.of());
     }
     try {
       Question question = new Question(choice.bow(), before, after, controls);
-      Reworked reworked = Reworked.of(asked.t(), asked.zone(), question, asked.request());
+      Reworked reworked = Reworked.of(request.t(), request.zone(), question, request.request());
       List<Chart> charts = new ArrayList<>(List.of(changes(reworked)));
       regions(reworked).ifPresent(charts::add);
       return new View(
           form,
           "",
-          reworked.sentences(asked.t(), asked.zone(), asked.request(), new ReportFormat(speech)),
+          reworked.sentences(
+              request.t(), request.zone(), request.request(), new ReportFormat(speech)),
           charts);
     } catch (Refused refused) {
-      return new View(form, asked.speech().say(refused.phrase()), List.of(), List.of());
+      return new View(form, request.speech().say(refused.phrase()), List.of(), List.of());
     }
   }
 
@@ -100,32 +102,32 @@ public final class ReworkPage {
     List<Point> points = new ArrayList<>();
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("rework.what"),
-            asked.say("rework.change", speech.unit(SPEED)),
-            asked.say("interval95"),
-            asked.say("rework.n"));
-    add(names, points, rows, asked.say("rework.effect"), reworked.effect(), "");
+            request.say("rework.what"),
+            request.say("rework.change", speech.unit(SPEED)),
+            request.say("interval95"),
+            request.say("rework.n"));
+    add(names, points, rows, request.say("rework.effect"), reworked.effect(), "");
     reworked
         .sameGpp()
-        .ifPresent(cast -> add(names, points, rows, asked.say("rework.at_gpp"), cast, ""));
+        .ifPresent(cast -> add(names, points, rows, request.say("rework.at_gpp"), cast, ""));
     for (Change.OfArrow arrow : reworked.change().arrows()) {
       String name =
-          asked.say("rework.arrow", arrow.arrow(), speech.plain(ARROW_MASS, arrow.massKg()));
+          request.say("rework.arrow", arrow.arrow(), speech.plain(ARROW_MASS, arrow.massKg()));
       add(names, points, rows, name, arrow.changeMps().only(Kind.OWN), n(arrow));
     }
     for (Change other : reworked.others()) {
-      String name = asked.say("rework.control", other.bow());
+      String name = request.say("rework.control", other.bow());
       add(names, points, rows, name, other.meanMps().only(Kind.OWN), "");
     }
     return new Chart(
         "changes",
-        asked.say("rework.changes_title"),
-        asked.say("rework.changes_told"),
-        Axis.of(asked.say("rework.change", speech.unit(SPEED))).holding(0, 0),
+        request.say("rework.changes_title"),
+        request.say("rework.changes_told"),
+        Axis.of(request.say("rework.change", speech.unit(SPEED))).holding(0, 0),
         Axis.names("", names),
         List.of(
             new Mark.Points("", Style.FIRST, 'x', points),
-            new Mark.Level(asked.say("rework.none"), Style.REFERENCE, 'x', 0)),
+            new Mark.Level(request.say("rework.none"), Style.REFERENCE, 'x', 0)),
         rows.sheet());
   }
 
@@ -159,20 +161,20 @@ public final class ReworkPage {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
         new FigureTable.Rows(
-            asked.say("rework.day"),
-            asked.say("bow.energy_axis", speech.unit(ENERGY)),
-            asked.say("bow.virtual_axis", speech.unit(ARROW_MASS)));
-    region(marks, rows, reworked.bow().before(), asked.say("rework.before"), Style.FIRST);
-    region(marks, rows, reworked.bow().after(), asked.say("rework.after"), Style.SECOND);
+            request.say("rework.day"),
+            request.say("bow.energy_axis", speech.unit(ENERGY)),
+            request.say("bow.virtual_axis", speech.unit(ARROW_MASS)));
+    region(marks, rows, reworked.bow().before(), request.say("rework.before"), Style.FIRST);
+    region(marks, rows, reworked.bow().after(), request.say("rework.after"), Style.SECOND);
     return marks.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new Chart(
                 "regions",
-                asked.say("rework.regions_title"),
-                asked.say("rework.regions_told"),
-                Axis.of(asked.say("bow.energy_axis", speech.unit(ENERGY))),
-                Axis.of(asked.say("bow.virtual_axis", speech.unit(ARROW_MASS))),
+                request.say("rework.regions_title"),
+                request.say("rework.regions_told"),
+                Axis.of(request.say("bow.energy_axis", speech.unit(ENERGY))),
+                Axis.of(request.say("bow.virtual_axis", speech.unit(ARROW_MASS))),
                 marks,
                 rows.sheet()));
   }

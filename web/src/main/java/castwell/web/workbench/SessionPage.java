@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
 
 /** One outing: every shot, what doesn't count and why, and the gates it was shot through. */
 public final class SessionPage {
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
   private final Session session;
   private final List<Shot> shots;
@@ -57,7 +57,7 @@ public final class SessionPage {
       List<Fact> now,
       NumberInput spacing,
       NumberInput spacingU,
-      List<Fact> asked,
+      List<Fact> request,
       Optional<FigureTable> trial,
       String refused,
       String from,
@@ -65,76 +65,78 @@ public final class SessionPage {
       String spacingMm,
       String spacingUMm) {}
 
-  private SessionPage(PageRequest asked) {
-    this.asked = asked;
-    this.speech = asked.speech();
-    String name = asked.named("name");
+  private SessionPage(PageRequest request) {
+    this.request = request;
+    this.speech = request.speech();
+    String name = request.named("name");
     this.session =
-        asked
+        request
             .t()
             .sessions()
             .byName(name)
             .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "session.none", name));
-    this.shots = asked.t().shots().ofSession(name);
+    this.shots = request.t().shots().ofSession(name);
   }
 
-  public static Page of(PageRequest asked, GatesTrial.Desk desk) {
-    SessionPage page = new SessionPage(asked);
-    return new Page(MenuEntry.SESSIONS, "session", page.session.name(), page.view(desk));
+  public static Page of(PageRequest request, GatesTrial.OnTrial trial) {
+    SessionPage page = new SessionPage(request);
+    return new Page(MenuEntry.SESSIONS, "session", page.session.name(), page.view(trial));
   }
 
-  private View view(GatesTrial.Desk desk) {
+  private View view(GatesTrial.OnTrial trial) {
     SessionReport.Told told =
-        SessionReport.told(asked.t(), asked.zone(), session, new ReportFormat(speech));
-    SessionShots list = new SessionShots(asked, shots, told.strays());
+        SessionReport.told(request.t(), request.zone(), session, new ReportFormat(speech));
+    SessionShots list = new SessionShots(request, shots, told.strays());
     return new View(
         session.name(),
         session.station(),
-        asked.t().notes().of(session.id()).orElse(""),
+        request.t().notes().of(session.id()).orElse(""),
         told.sentences(),
         conditions(),
         list.chart(),
-        list.listed(asked.number("from")),
-        asked.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
-        asked.t().rack().arrows().stream().map(Arrow::name).toList(),
-        new GatesTrial(asked, session, shots, desk).gates());
+        list.listed(request.number("from")),
+        request.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
+        request.t().rack().arrows().stream().map(Arrow::name).toList(),
+        new GatesTrial(request, session, shots, trial).gates());
   }
 
   private List<Fact> conditions() {
     List<Fact> facts = new ArrayList<>();
     facts.add(
-        new Fact(asked.say("session.began"), Days.withMinute(session.startedMs(), asked.zone())));
-    facts.add(new Fact(asked.say("session.station"), session.station()));
-    Air air = asked.t().weather().ofSession(session.name());
-    facts.add(new Fact(asked.say("session.air"), plain(air.celsius(), 1, " °C")));
-    facts.add(new Fact(asked.say("session.humidity"), plain(air.relativeHumidity(), 100, " %")));
+        new Fact(
+            request.say("session.began"), Days.withMinute(session.startedMs(), request.zone())));
+    facts.add(new Fact(request.say("session.station"), session.station()));
+    Air air = request.t().weather().ofSession(session.name());
+    facts.add(new Fact(request.say("session.air"), plain(air.celsius(), 1, " °C")));
+    facts.add(new Fact(request.say("session.humidity"), plain(air.relativeHumidity(), 100, " %")));
     OptionalDouble middle =
         shots.stream()
             .flatMap(shot -> shot.byGates().stream())
             .mapToDouble(Shot.ByGates::middleFromBowM)
             .max();
-    facts.add(new Fact(asked.say("session.distance"), speech.plain(DISTANCE, middle)));
+    facts.add(new Fact(request.say("session.distance"), speech.plain(DISTANCE, middle)));
     return facts;
   }
 
   private String plain(OptionalDouble value, double factor, String unit) {
     return value.isPresent()
         ? Math.round(value.getAsDouble() * factor) + unit
-        : asked.say("figure.not_known");
+        : request.say("figure.not_known");
   }
 
   /** What is known of the gates. */
-  static List<Fact> gates(PageRequest asked, Calibration gates) {
-    Speech speech = asked.speech();
+  static List<Fact> gates(PageRequest request, Calibration gates) {
+    Speech speech = request.speech();
     return List.of(
         new Fact(
-            asked.say("gates.spacing"),
+            request.say("gates.spacing"),
             speech.figure(FINE_LENGTH, gates.spacingM(), gates.spacingUM())),
-        new Fact(asked.say("gates.from_bow"), speech.plain(DISTANCE, gates.gatesFromBowM())));
+        new Fact(request.say("gates.from_bow"), speech.plain(DISTANCE, gates.gatesFromBowM())));
   }
 
-  static Optional<Calibrations.Entry> inForce(PageRequest asked, Session session, List<Shot> shots) {
-    return asked
+  static Optional<Calibrations.Entry> inForce(
+      PageRequest request, Session session, List<Shot> shots) {
+    return request
         .t()
         .calibrations()
         .inForce(

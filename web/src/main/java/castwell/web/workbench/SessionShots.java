@@ -7,9 +7,9 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
 import castwell.web.chart.Axis;
 import castwell.web.chart.Chart;
+import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
-import castwell.web.chart.FigureTable;
 import castwell.web.chart.Style;
 import castwell.web.text.Speech;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ import java.util.Set;
 public final class SessionShots {
   private static final int MOST = 50;
 
-  private final PageRequest asked;
+  private final PageRequest request;
   private final Speech speech;
   private final List<Shot> shots;
   private final List<Row> rows;
@@ -50,9 +50,9 @@ public final class SessionShots {
       boolean counts,
       String reason) {}
 
-  SessionShots(PageRequest asked, List<Shot> shots, Set<String> strays) {
-    this.asked = asked;
-    this.speech = asked.speech();
+  SessionShots(PageRequest request, List<Shot> shots, Set<String> strays) {
+    this.request = request;
+    this.speech = request.speech();
     this.shots = shots;
     this.rows = shots.stream().map(shot -> row(shot, strays.contains(shot.shotId()))).toList();
   }
@@ -64,11 +64,11 @@ public final class SessionShots {
     List<Point> aside = new ArrayList<>();
     FigureTable.Rows numbers =
         new FigureTable.Rows(
-            asked.say("session.time"),
-            asked.say("bow"),
-            asked.say("arrow"),
-            asked.say("speed", speech.unit(SPEED)),
-            asked.say("session.counts"));
+            request.say("session.time"),
+            request.say("bow"),
+            request.say("arrow"),
+            request.say("speed", speech.unit(SPEED)),
+            request.say("session.counts"));
     for (int i = 0; i < shots.size(); i++) {
       Shot shot = shots.get(i);
       Row row = rows.get(i);
@@ -77,7 +77,7 @@ public final class SessionShots {
           row.bow(),
           row.arrow(),
           row.speed(),
-          row.counts() ? asked.say("yes") : row.reason());
+          row.counts() ? request.say("yes") : row.reason());
       if (shot.figure().speedMps().isPresent()) {
         Point point =
             Point.of(
@@ -98,14 +98,14 @@ public final class SessionShots {
     counting.forEach(
         (name, points) -> marks.add(Mark.Points.of(name, Style.of(marks.size()), points)));
     if (!aside.isEmpty()) {
-      marks.add(Mark.Points.of(asked.say("session.aside"), Style.ASIDE, aside));
+      marks.add(Mark.Points.of(request.say("session.aside"), Style.ASIDE, aside));
     }
     return new Chart(
         "run",
-        asked.say("session.run_title"),
-        asked.say(marks.isEmpty() ? "session.run_empty" : "session.run_told"),
+        request.say("session.run_title"),
+        request.say(marks.isEmpty() ? "session.run_empty" : "session.run_told"),
         Axis.dates(""),
-        Axis.of(asked.say("speed", speech.unit(SPEED))),
+        Axis.of(request.say("speed", speech.unit(SPEED))),
         marks,
         numbers.sheet());
   }
@@ -130,9 +130,9 @@ public final class SessionShots {
     }
     return new Listed(
         ends.entrySet().stream()
-            .map(end -> new End(asked.say("session.end", end.getKey()), end.getValue()))
+            .map(end -> new End(request.say("session.end", end.getKey()), end.getValue()))
             .toList(),
-        shots.size() > MOST ? asked.say("session.listed", first + 1, last, shots.size()) : "",
+        shots.size() > MOST ? request.say("session.listed", first + 1, last, shots.size()) : "",
         first > 0 ? OptionalInt.of(Math.max(0, first - MOST)) : OptionalInt.empty(),
         last < shots.size() ? OptionalInt.of(last) : OptionalInt.empty());
   }
@@ -140,12 +140,12 @@ public final class SessionShots {
   private Row row(Shot shot, boolean isStray) {
     return new Row(
         shot.shotId(),
-        Days.time(shot.fired(), asked.zone()),
+        Days.time(shot.fired(), request.zone()),
         shot.bow().map(BowState::bow).orElse(""),
         shot.arrow().map(Arrow::name).orElse(""),
         speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
         shot.counts() && !isStray,
-        isStray ? asked.say("session.stray") : speech.say(shot.reasons()));
+        isStray ? request.say("session.stray") : speech.say(shot.reasons()));
   }
 
   private static double uOf(Shot shot) {

@@ -18,25 +18,25 @@ public final class SessionsPage {
 
   private SessionsPage() {}
 
-  public static Page of(PageRequest asked) {
-    int from = (int) Math.max(0, Math.min(1e9, asked.number("from").orElse(0)));
-    List<Listed> some = asked.t().sessions().some(from, MOST + 1);
-    List<Row> rows = some.stream().limit(MOST).map(session -> row(asked, session)).toList();
+  public static Page of(PageRequest request) {
+    int from = (int) Math.max(0, Math.min(1e9, request.number("from").orElse(0)));
+    List<Listed> some = request.t().sessions().some(from, MOST + 1);
+    List<Row> rows = some.stream().limit(MOST).map(session -> row(request, session)).toList();
     View view =
         new View(
             rows,
             some.size() > MOST ? "/sessions?from=" + (from + MOST) : "",
             from > 0 ? "/sessions?from=" + Math.max(0, from - MOST) : "");
-    return new Page(MenuEntry.SESSIONS, "sessions", asked.say("sessions.title"), view);
+    return new Page(MenuEntry.SESSIONS, "sessions", request.say("sessions.title"), view);
   }
 
-  private static Row row(PageRequest asked, Listed session) {
+  private static Row row(PageRequest request, Listed session) {
     return new Row(
         session.name(),
-        Days.withMinute(session.startedMs(), asked.zone()),
+        Days.withMinute(session.startedMs(), request.zone()),
         session.station(),
         String.join(", ", session.bows()),
-        asked.say("sessions.shots", session.counting(), session.passages() - session.counting()),
+        request.say("sessions.shots", session.counting(), session.passages() - session.counting()),
         session.note().orElse(""));
   }
 }

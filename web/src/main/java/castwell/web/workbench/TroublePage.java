@@ -7,7 +7,7 @@ public final class TroublePage {
 
   private TroublePage() {}
 
-  public static Page of(PageRequest asked, String sentence) {
-    return new Page(MenuEntry.RACK, "trouble", asked.say("trouble.title"), new View(sentence));
+  public static Page of(PageRequest request, String sentence) {
+    return new Page(MenuEntry.RACK, "trouble", request.say("trouble.title"), new View(sentence));
   }
 }

@@ -35,7 +35,7 @@ class TextsTest {
       Pattern.compile(
           String.join(
               "|",
-              "room\\..*",
+              "menu\\..*",
               "health\\.title_.*",
               "sheet\\.no_(bow|arrow)(_but)?",
               "calibration\\.(agrees|differs|cant_tell)",

@@ -44,7 +44,8 @@ class FiguresTest {
 
   @Test
   void anIntervalThatIsOpenIsNone() {
-    assertThat(FigureText.interval(PLAIN, new Interval(1, Double.POSITIVE_INFINITY), "to")).isEmpty();
+    assertThat(FigureText.interval(PLAIN, new Interval(1, Double.POSITIVE_INFINITY), "to"))
+        .isEmpty();
     assertThat(FigureText.interval(PLAIN, new Interval(149.11, 151.29), "to"))
         .contains("149.1 to 151.3 x");
   }

@@ -32,6 +32,7 @@ public record Sheet(List<Line> lines, List<String> notRead) {
 
   private static String example(SheetKind what) {
     return String.join(
-        ",", what.fields().stream().filter(SheetColumn::needed).map(SheetColumn::usualHeading).toList());
+        ",",
+        what.fields().stream().filter(SheetColumn::needed).map(SheetColumn::usualHeading).toList());
   }
 }

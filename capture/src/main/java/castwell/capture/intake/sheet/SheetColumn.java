@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
  * @param usualUnit the one in which this project writes it; empty without a measure
  * @param needed whether a sheet without it can't be read
  */
-public record SheetColumn(String name, Optional<Measure> measure, String usualUnit, boolean needed) {
+public record SheetColumn(
+    String name, Optional<Measure> measure, String usualUnit, boolean needed) {
 
   static SheetColumn words(String name) {
     return new SheetColumn(name, Optional.empty(), "", false);

@@ -17,12 +17,12 @@ public final class ArrowsApi {
   private static final String[] MEASURES = {"mass_gr", "length_in", "diameter_in", "point", "note"};
 
   private final Store store;
-  private final Commands desk;
+  private final Commands commands;
   private final Views views;
 
-  public ArrowsApi(Store store, Commands desk, Views views) {
+  public ArrowsApi(Store store, Commands commands, Views views) {
     this.store = store;
-    this.desk = desk;
+    this.commands = commands;
     this.views = views;
   }
 
@@ -35,20 +35,20 @@ public final class ArrowsApi {
     config.routes.post("/api/arrows/{name}/weighings/{id}", this::decide);
     config.routes.post(
         "/api/arrows/{name}/retired",
-        ctx -> NamedThings.retire(ctx, (name, yes) -> desk.arrows().retire(name, yes, "page")));
+        ctx -> NamedThings.retire(ctx, (name, yes) -> commands.arrows().retire(name, yes, "page")));
   }
 
   private void add(Context ctx) {
     Body body = NamedThings.fresh(ctx, MEASURES);
     String name = body.text("name");
-    desk.arrows().add(name, measures(body));
+    commands.arrows().add(name, measures(body));
     NamedThings.created(ctx, name);
   }
 
   private void enter(Context ctx) {
     Body body = Body.of(ctx, MEASURES);
     String name = ctx.pathParam("name");
-    desk.arrows().enter(name, measures(body));
+    commands.arrows().enter(name, measures(body));
     ctx.json(Map.of("name", name));
   }
 
@@ -75,7 +75,7 @@ public final class ArrowsApi {
   private void weigh(Context ctx) {
     String name = ctx.pathParam("name");
     double grains = Body.of(ctx, "mass_gr").number("mass_gr");
-    desk.arrows().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
+    commands.arrows().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
     NamedThings.created(ctx, name);
   }
 
@@ -85,7 +85,7 @@ public final class ArrowsApi {
         body.truth("set_aside").orElseThrow(() -> Body.invalid("refused.field_set_aside"));
     String name = ctx.pathParam("name");
     long id = id(ctx.pathParam("id"));
-    desk.arrows().decideWeighing(name, id, aside, body.optionalText("why").orElse(""), "page");
+    commands.arrows().decideWeighing(name, id, aside, body.optionalText("why").orElse(""), "page");
     ctx.json(Map.of("name", name, "id", id, "counts", !aside));
   }
 

@@ -34,14 +34,14 @@ public final class BowsApi {
   };
 
   private final Store store;
-  private final Commands desk;
+  private final Commands commands;
   private final Views views;
   private final Clock clock;
   private final ZoneId zone;
 
-  public BowsApi(Store store, Commands desk, Views views, Clock clock, ZoneId zone) {
+  public BowsApi(Store store, Commands commands, Views views, Clock clock, ZoneId zone) {
     this.store = store;
-    this.desk = desk;
+    this.commands = commands;
     this.views = views;
     this.clock = clock;
     this.zone = zone;
@@ -56,20 +56,20 @@ public final class BowsApi {
     config.routes.post("/api/bows/{name}/force-draw", this::addForceDraw);
     config.routes.post(
         "/api/bows/{name}/retired",
-        ctx -> NamedThings.retire(ctx, (name, yes) -> desk.bows().retire(name, yes, "page")));
+        ctx -> NamedThings.retire(ctx, (name, yes) -> commands.bows().retire(name, yes, "page")));
   }
 
   private void addBow(Context ctx) {
     Body body = NamedThings.fresh(ctx, STATE);
     String name = body.text("name");
-    desk.bows().add(name, state(body));
+    commands.bows().add(name, state(body));
     NamedThings.created(ctx, name);
   }
 
   private void addState(Context ctx) {
     Body body = Body.of(ctx, STATE);
     String name = ctx.pathParam("name");
-    desk.bows().addState(name, state(body));
+    commands.bows().addState(name, state(body));
     NamedThings.created(ctx, name);
   }
 
@@ -100,7 +100,7 @@ public final class BowsApi {
                         point.number("draw_force_lb") * NEWTONS_PER_POUND,
                         point.scaled("let_down_lb", NEWTONS_PER_POUND)))
             .toList();
-    desk.bows().addForceDraw(name, since(body), points, "page");
+    commands.bows().addForceDraw(name, since(body), points, "page");
     NamedThings.created(ctx, name);
   }
 

@@ -20,13 +20,13 @@ import java.util.Optional;
 /** How a station's gates stand, and since when. */
 public final class GatesApi {
   private final Store store;
-  private final Commands desk;
+  private final Commands commands;
   private final Clock clock;
   private final ZoneId zone;
 
-  public GatesApi(Store store, Commands desk, Clock clock, ZoneId zone) {
+  public GatesApi(Store store, Commands commands, Clock clock, ZoneId zone) {
     this.store = store;
-    this.desk = desk;
+    this.commands = commands;
     this.clock = clock;
     this.zone = zone;
   }
@@ -64,7 +64,7 @@ public final class GatesApi {
             .map(Calibrations.Entry::calibration)
             .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_station", station));
     Optional<Instant> to = body.optionalText("to").map(text -> Dates.instant("to", text, zone));
-    int covered = desk.calibrate(station, from, to, changed(now, body), "page");
+    int covered = commands.calibrate(station, from, to, changed(now, body), "page");
     ctx.status(201);
     ctx.json(Map.of("station", station, "from", from.toString(), "shots_derived_anew", covered));
   }

@@ -25,7 +25,7 @@ public final class PlanView {
   private final Transaction t;
   private final Plan plan;
   private final List<Turn> turns;
-  private final PlanState standing;
+  private final PlanState planState;
   private final Instant since;
 
   private PlanView(Transaction t, Plan plan) {
@@ -33,7 +33,7 @@ public final class PlanView {
     this.plan = plan;
     this.turns = t.plans().turns(plan.id());
     List<Event> events = t.plans().events(plan.id());
-    this.standing = PlanState.of(turns.size(), events);
+    this.planState = PlanState.of(turns.size(), events);
     this.since = events.isEmpty() ? plan.made() : events.get(events.size() - 1).at();
   }
 
@@ -59,21 +59,21 @@ public final class PlanView {
   }
 
   private Map<String, Object> view() {
-    OptionalInt turn = standing.turn();
+    OptionalInt turn = planState.turn();
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("plan", plan.id());
     view.put("station", plan.station());
     view.put("name", plan.name());
     view.put("made_at", plan.made().toString());
     view.put("made_by", plan.by());
-    view.put("state", standing.progress().getClass().getSimpleName().toLowerCase(Locale.ROOT));
+    view.put("state", planState.progress().getClass().getSimpleName().toLowerCase(Locale.ROOT));
     view.put("since", since.toString());
     view.put("turns", turns.size());
-    view.put("done", standing.done());
-    view.put("skipped", standing.skipped().size());
+    view.put("done", planState.done());
+    view.put("skipped", planState.skipped().size());
     view.put("now", turn(turn));
-    view.put("then", turn(turn.isPresent() ? standing.after(turn.getAsInt()) : turn));
-    view.put("last_shot", turn(standing.lastShot()));
+    view.put("then", turn(turn.isPresent() ? planState.after(turn.getAsInt()) : turn));
+    view.put("last_shot", turn(planState.lastShot()));
     view.put("missed", isMissed());
     view.put("sentence", sentence());
     view.put("shoot_again", t.plans().doubted(plan.id()).stream().map(this::again).toList());
@@ -94,8 +94,8 @@ public final class PlanView {
 
   private Map<String, Object> ordered(Turn turn) {
     Map<String, Object> view = named(turn);
-    boolean isShot = standing.shots().containsKey(turn.number());
-    boolean isSkipped = standing.skipped().contains(turn.number());
+    boolean isShot = planState.shots().containsKey(turn.number());
+    boolean isSkipped = planState.skipped().contains(turn.number());
     view.put("became", isShot ? "shot" : isSkipped ? "skipped" : null);
     return view;
   }
@@ -108,7 +108,7 @@ public final class PlanView {
   }
 
   private String sentence() {
-    if (standing.progress() instanceof PlanProgress.Running running) {
+    if (planState.progress() instanceof PlanProgress.Running running) {
       return isMissed()
           ? SPEECH.say("plan.shoot_again")
           : SPEECH.say(
@@ -116,17 +116,19 @@ public final class PlanView {
               turns.get(running.turn() - 1).arrow().name(),
               turns.get(running.turn() - 1).bow().name());
     }
-    if (standing.progress() instanceof PlanProgress.Paused paused) {
+    if (planState.progress() instanceof PlanProgress.Paused paused) {
       return paused.tagsChanged()
           ? SPEECH.say("plan.paused_by", who(paused.by()))
           : SPEECH.say("plan.paused");
     }
-    return standing.progress() instanceof PlanProgress.Ended ? ended() : SPEECH.say("plan.not_begun");
+    return planState.progress() instanceof PlanProgress.Ended
+        ? ended()
+        : SPEECH.say("plan.not_begun");
   }
 
   /** A passage that doesn't count went through since the turn began. */
   private boolean isMissed() {
-    return standing.progress() instanceof PlanProgress.Running running
+    return planState.progress() instanceof PlanProgress.Running running
         && t.shots()
             .last(plan.station())
             .filter(shot -> !shot.fired().isBefore(running.since()))
@@ -136,7 +138,7 @@ public final class PlanView {
   }
 
   private boolean isShotOfPlan(Shot shot) {
-    return standing.shots().values().stream().anyMatch(ids -> ids.contains(shot.passageId()));
+    return planState.shots().values().stream().anyMatch(ids -> ids.contains(shot.passageId()));
   }
 
   private static String who(String by) {
@@ -146,10 +148,10 @@ public final class PlanView {
   }
 
   private String ended() {
-    int left = turns.size() - standing.done() - standing.skipped().size();
-    int skipped = standing.skipped().size();
+    int left = turns.size() - planState.done() - planState.skipped().size();
+    int skipped = planState.skipped().size();
     return left > 0
-        ? SPEECH.say("plan.over_left", standing.done(), turns.size(), skipped, left)
-        : SPEECH.say("plan.over", standing.done(), turns.size(), skipped);
+        ? SPEECH.say("plan.over_left", planState.done(), turns.size(), skipped, left)
+        : SPEECH.say("plan.over", planState.done(), turns.size(), skipped);
   }
 }

@@ -1,9 +1,9 @@
 package castwell.web.http.api;
 
 import castwell.analysis.compare.ShotOrder;
+import castwell.capture.command.PlanCommand;
 import castwell.capture.command.PlanCommands;
 import castwell.capture.command.PlanCommands.Wanted;
-import castwell.capture.command.PlanWord;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.daemon.Capture;
@@ -113,16 +113,16 @@ public final class PlansApi {
     ctx.json(store.read(t -> PlanView.of(t, find(t, id))));
   }
 
-  private static PlanWord word(String said) {
-    return Arrays.stream(PlanWord.values())
+  private static PlanCommand word(String said) {
+    return Arrays.stream(PlanCommand.values())
         .filter(word -> word.word().equals(said))
         .findFirst()
         .orElseThrow(
             () ->
                 Body.invalid(
                     "refused.field_do",
-                    Arrays.stream(PlanWord.values())
-                        .map(PlanWord::word)
+                    Arrays.stream(PlanCommand.values())
+                        .map(PlanCommand::word)
                         .collect(Collectors.joining(", "))));
   }
 

@@ -19,16 +19,21 @@ import java.util.stream.Collectors;
 /** What the range page shows, who shoots what, and sessions. */
 public final class RangeApi {
   private final Store store;
-  private final Commands desk;
+  private final Commands commands;
   private final Capture capture;
   private final Views views;
   private final RangeView range;
   private final OnwardClock clock;
 
   public RangeApi(
-      Store store, Commands desk, Capture capture, Views views, RangeView range, OnwardClock clock) {
+      Store store,
+      Commands commands,
+      Capture capture,
+      Views views,
+      RangeView range,
+      OnwardClock clock) {
     this.store = store;
-    this.desk = desk;
+    this.commands = commands;
     this.capture = capture;
     this.views = views;
     this.range = range;
@@ -77,7 +82,7 @@ public final class RangeApi {
   private void tag(Context ctx) {
     Body body = Body.of(ctx, "station", "bow", "arrow");
     String station = known(capture, body.text("station"));
-    desk.tag(station, body.optionalText("bow"), body.optionalText("arrow"), "page");
+    commands.tag(station, body.optionalText("bow"), body.optionalText("arrow"), "page");
     ctx.json(store.read(t -> views.tags(t, station, clock.instant())));
   }
 
@@ -99,14 +104,14 @@ public final class RangeApi {
 
   private void beginSession(Context ctx) {
     String station = known(capture, Body.of(ctx, "station").text("station"));
-    desk.beginSession(station, "page");
+    commands.beginSession(station, "page");
     ctx.status(201);
     ctx.json(Map.of("station", station));
   }
 
   private void note(Context ctx) {
     String note = Body.of(ctx, "note").optionalText("note").orElse("");
-    desk.note(ctx.pathParam("name"), note, "page");
+    commands.note(ctx.pathParam("name"), note, "page");
     ctx.json(Map.of("note", note));
   }
 

@@ -26,13 +26,13 @@ import java.util.OptionalDouble;
 /** One shot: its figures under every calibration, its history, and what a person decides of it. */
 public final class ShotsApi {
   private final Store store;
-  private final Commands desk;
+  private final Commands commands;
   private final Capture capture;
   private final Views views;
 
-  public ShotsApi(Store store, Commands desk, Capture capture, Views views) {
+  public ShotsApi(Store store, Commands commands, Capture capture, Views views) {
     this.store = store;
-    this.desk = desk;
+    this.commands = commands;
     this.capture = capture;
     this.views = views;
   }
@@ -85,7 +85,7 @@ public final class ShotsApi {
             .map(counts -> counts ? Decided.BROUGHT_BACK : Decided.SET_ASIDE)
             .orElse(Decided.AS_JUDGED);
     String id = ctx.pathParam("shot_id");
-    desk.decide(id, decided, body.optionalText("reason").orElse(""), "page");
+    commands.decide(id, decided, body.optionalText("reason").orElse(""), "page");
     answer(ctx, id);
   }
 
@@ -93,7 +93,8 @@ public final class ShotsApi {
     Body body = Body.of(ctx, "bow", "arrow", "why");
     String id = ctx.pathParam("shot_id");
     Optional<String> why = body.optionalText("why");
-    desk.retag(id, body.optionalText("bow"), body.optionalText("arrow"), "page", why.orElse(""));
+    commands.retag(
+        id, body.optionalText("bow"), body.optionalText("arrow"), "page", why.orElse(""));
     answer(ctx, id);
   }
 
@@ -110,7 +111,7 @@ public final class ShotsApi {
             usual.commonShare() * mps,
             body.optionalText("note").orElse(""),
             "the range page");
-    String shotId = desk.typed(station, reading, "page");
+    String shotId = commands.typed(station, reading, "page");
     ctx.status(201);
     answer(ctx, shotId);
   }
@@ -125,7 +126,7 @@ public final class ShotsApi {
                     new Commands.Retagging(
                         shot.text("shot_id"), shot.optionalText("bow"), shot.optionalText("arrow")))
             .toList();
-    desk.retag(shots, "page", body.optionalText("why").orElse(""));
+    commands.retag(shots, "page", body.optionalText("why").orElse(""));
     ctx.json(Map.of("shots", shots.size()));
   }
 

@@ -14,7 +14,6 @@ import castwell.web.text.Speech;
 import castwell.web.text.Texts;
 import castwell.web.unit.UnitSystem;
 import castwell.web.workbench.ArrowsPage;
-import castwell.web.workbench.PageRequest;
 import castwell.web.workbench.BowPage;
 import castwell.web.workbench.CalibrationPage;
 import castwell.web.workbench.CardPage;
@@ -22,6 +21,7 @@ import castwell.web.workbench.DataPage;
 import castwell.web.workbench.Frame;
 import castwell.web.workbench.GatesTrial;
 import castwell.web.workbench.Page;
+import castwell.web.workbench.PageRequest;
 import castwell.web.workbench.PlanPage;
 import castwell.web.workbench.Printing;
 import castwell.web.workbench.RackPage;
@@ -48,7 +48,7 @@ public final class WorkbenchPages {
   private final Store store;
   private final Clock clock;
   private final ZoneId zone;
-  private final Commands desk;
+  private final Commands commands;
   private final Capture capture;
   private final Gatekeeper gate;
   private final boolean rehearsal;
@@ -57,14 +57,14 @@ public final class WorkbenchPages {
       Store store,
       Clock clock,
       ZoneId zone,
-      Commands desk,
+      Commands commands,
       Capture capture,
       Gatekeeper gate,
       boolean rehearsal) {
     this.store = store;
     this.clock = clock;
     this.zone = zone;
-    this.desk = desk;
+    this.commands = commands;
     this.capture = capture;
     this.gate = gate;
     this.rehearsal = rehearsal;
@@ -77,7 +77,7 @@ public final class WorkbenchPages {
     page(config, "/bows/{name}/card", CardPage::of);
     page(config, "/arrows", ArrowsPage::of);
     page(config, "/sessions", SessionsPage::of);
-    page(config, "/sessions/{name}", asked -> SessionPage.of(asked, trial()));
+    page(config, "/sessions/{name}", request -> SessionPage.of(request, trial()));
     page(config, "/rework", ReworkPage::of);
     page(config, "/reach", ReachPage::of);
     page(config, "/plan", PlanPage::of);
@@ -85,8 +85,8 @@ public final class WorkbenchPages {
     page(config, "/data", DataPage::of);
   }
 
-  private GatesTrial.Desk trial() {
-    return new GatesTrial.Desk() {
+  private GatesTrial.OnTrial trial() {
+    return new GatesTrial.OnTrial() {
       @Override
       public <T> T tryOut(
           String station,
@@ -94,7 +94,7 @@ public final class WorkbenchPages {
           Optional<Instant> to,
           Calibration gates,
           Function<Transaction, T> look) {
-        return desk.tryCalibration(station, from, to, gates, look);
+        return commands.tryCalibration(station, from, to, gates, look);
       }
     };
   }
@@ -110,10 +110,10 @@ public final class WorkbenchPages {
 
   private String html(Context ctx, Transaction t, Function<PageRequest, Page> maker) {
     Speech speech = new Speech(texts, units(ctx));
-    Page page = page(ctx, maker, asked(ctx, t, speech));
+    Page page = page(ctx, maker, request(ctx, t, speech));
     Frame frame =
         new Frame(
-            page.room(),
+            page.menuEntry(),
             page.title(),
             t.feed().last(),
             gate.mayChange(ctx),
@@ -123,19 +123,19 @@ public final class WorkbenchPages {
     return printing.html(page, frame);
   }
 
-  private PageRequest asked(Context ctx, Transaction t, Speech speech) {
+  private PageRequest request(Context ctx, Transaction t, Speech speech) {
     List<String> stations = capture.links().stream().map(LinkState::station).toList();
     return new PageRequest(
         t, speech, zone, clock.instant(), stations, ctx.pathParamMap(), ctx.queryParamMap());
   }
 
   /** What can't be shown is told on a page as well. */
-  private static Page page(Context ctx, Function<PageRequest, Page> maker, PageRequest asked) {
+  private static Page page(Context ctx, Function<PageRequest, Page> maker, PageRequest request) {
     try {
-      return maker.apply(asked);
+      return maker.apply(request);
     } catch (Refused refused) {
       ctx.status(Problems.status(refused));
-      return TroublePage.of(asked, asked.speech().say(refused.phrase()));
+      return TroublePage.of(request, request.speech().say(refused.phrase()));
     }
   }
 

@@ -15,18 +15,18 @@ import java.util.List;
 public final class AdviceWords {
   private AdviceWords() {}
 
-  public static List<String> of(List<Advice> advice, ReportFormat saying) {
-    return advice.stream().map(one -> of(one, saying)).toList();
+  public static List<String> of(List<Advice> advice, ReportFormat format) {
+    return advice.stream().map(one -> of(one, format)).toList();
   }
 
-  private static String of(Advice advice, ReportFormat saying) {
-    Object[] figures = advice.figures().stream().map(figure -> shown(figure, saying)).toArray();
-    return saying.say("report.advice." + advice.code(), figures);
+  private static String of(Advice advice, ReportFormat format) {
+    Object[] figures = advice.figures().stream().map(figure -> shown(figure, format)).toArray();
+    return format.say("report.advice." + advice.code(), figures);
   }
 
-  private static String shown(Figure figure, ReportFormat saying) {
+  private static String shown(Figure figure, ReportFormat format) {
     if (figure instanceof Mass mass) {
-      return saying.plain(ARROW_MASS, 0, mass.kg());
+      return format.plain(ARROW_MASS, 0, mass.kg());
     }
     if (figure instanceof Count count) {
       return String.valueOf(count.n());

@@ -20,14 +20,14 @@ import castwell.analysis.uncertainty.Source;
 import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
+import castwell.web.report.BowCells;
 import castwell.web.report.CellRows;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
 import castwell.web.report.ReportText;
-import castwell.web.report.ReportFormat;
-import castwell.web.report.BowCells;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
@@ -43,7 +43,7 @@ import java.util.Set;
 public final class BowReport {
   private static final ReportFormat SAYING = ReportFormat.TRADE;
 
-  private final BowCells shelf;
+  private final BowCells bowCells;
   private final Rack.Named bow;
   private final BowCells.Stand stand;
   private final BowStudy study;
@@ -54,10 +54,11 @@ public final class BowReport {
 
   private BowReport(
       Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
-    this.shelf = new BowCells(t, zone);
-    this.bow = shelf.bow(name);
-    this.stand = shelf.stand(state.map(on -> shelf.state(bow, on)).orElseGet(() -> shelf.now(bow)));
-    this.study = BowStudy.of(shelf, stand.state(), stand.stateName(), stand.cells(), request);
+    this.bowCells = new BowCells(t, zone);
+    this.bow = bowCells.bow(name);
+    this.stand =
+        bowCells.stand(state.map(on -> bowCells.state(bow, on)).orElseGet(() -> bowCells.now(bow)));
+    this.study = BowStudy.of(bowCells, stand.state(), stand.stateName(), stand.cells(), request);
     this.shot = stand.shot();
     this.cells = study.cells();
     this.model = study.model();
@@ -95,7 +96,7 @@ public final class BowReport {
             .put("draw_length_in", stand.state().drawLengthM() / METRES_PER_INCH)
             .put(
                 "other_states",
-                shelf.states(bow).stream().filter(s -> !s.equals(stand.stateName())).toList())
+                bowCells.states(bow).stream().filter(s -> !s.equals(stand.stateName())).toList())
             .put("sentences", sentences)
             .put("cells", rows)
             .put("straight_line", fits.straightLine())

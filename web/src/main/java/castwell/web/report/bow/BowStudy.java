@@ -12,8 +12,8 @@ import castwell.capture.cell.CellLedger;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.report.ReportRequest;
 import castwell.web.report.BowCells;
+import castwell.web.report.ReportRequest;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -44,12 +44,13 @@ public record BowStudy(
    */
   public static BowStudy of(
       Transaction t, ZoneId zone, String bow, Optional<String> stateName, ReportRequest request) {
-    BowCells shelf = new BowCells(t, zone);
-    var named = shelf.bow(bow);
-    BowState state = stateName.map(on -> shelf.state(named, on)).orElseGet(() -> shelf.now(named));
-    String name = shelf.name(state);
-    BowSums cells = new BowSums(bow + ", " + name, shelf.ledger().of(state));
-    return of(shelf, state, name, cells, request);
+    BowCells bowCells = new BowCells(t, zone);
+    var named = bowCells.bow(bow);
+    BowState state =
+        stateName.map(on -> bowCells.state(named, on)).orElseGet(() -> bowCells.now(named));
+    String name = bowCells.name(state);
+    BowSums cells = new BowSums(bow + ", " + name, bowCells.ledger().of(state));
+    return of(bowCells, state, name, cells, request);
   }
 
   /** Its cells session by session, of its last sessions in that state. */
@@ -62,12 +63,12 @@ public record BowStudy(
   }
 
   static BowStudy of(
-      BowCells shelf, BowState state, String stateName, BowSums cells, ReportRequest request) {
+      BowCells bowCells, BowState state, String stateName, BowSums cells, ReportRequest request) {
     Optional<VirtualMass> model = cells.virtualMass();
     Optional<Cast> cast =
         model.map(m -> request.cast(m, state)).filter(c -> Double.isFinite(c.speedMps().value()));
     List<ForceDrawCurve.Point> points =
-        shelf.transaction().forceDraws().last(state.bowId(), state.since());
+        bowCells.transaction().forceDraws().last(state.bowId(), state.since());
     Optional<ForceDrawCurve> curve =
         points.isEmpty()
             ? Optional.empty()
@@ -75,7 +76,7 @@ public record BowStudy(
     return new BowStudy(
         state,
         stateName,
-        shelf.transaction().rack().states(state.bowId()),
+        bowCells.transaction().rack().states(state.bowId()),
         cells,
         cells.fit(),
         model,

@@ -47,15 +47,15 @@ public record PlanDesign(
 
   public static PlanDesign of(Transaction t, ZoneId zone, Wish wish) {
     check(wish);
-    BowCells shelf = new BowCells(t, zone);
-    List<Rack.Named> bows = wish.bows().stream().map(shelf::bow).toList();
-    BowState state = shelf.now(bows.get(0));
-    PooledSpread own = shelf.ledger().spread(state);
+    BowCells bowCells = new BowCells(t, zone);
+    List<Rack.Named> bows = wish.bows().stream().map(bowCells::bow).toList();
+    BowState state = bowCells.now(bows.get(0));
+    PooledSpread own = bowCells.ledger().spread(state);
     double sd = sd(wish, own);
     int cells = bows.size() > 1 ? 4 : 2;
     double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());
     Optional<MassChoice> choice =
-        wish.arrows().isEmpty() ? choice(t, shelf, state, sd, whole(needed)) : Optional.empty();
+        wish.arrows().isEmpty() ? choice(t, bowCells, state, sd, whole(needed)) : Optional.empty();
     return new PlanDesign(
         wish,
         bows.stream().map(Rack.Named::name).toList(),
@@ -139,8 +139,8 @@ public record PlanDesign(
   }
 
   private static Optional<MassChoice> choice(
-      Transaction t, BowCells shelf, BowState state, double sd, int shots) {
-    return new BowSums(state.bow(), shelf.ledger().of(state))
+      Transaction t, BowCells bowCells, BowState state, double sd, int shots) {
+    return new BowSums(state.bow(), bowCells.ledger().of(state))
         .virtualMass()
         .flatMap(
             m ->

@@ -10,8 +10,8 @@ import castwell.capture.store.Transaction;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
-import castwell.web.report.ReportTable;
 import castwell.web.report.ReportFormat;
+import castwell.web.report.ReportTable;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -69,12 +69,12 @@ public final class PlanReport {
     }
   }
 
-  private final ReportFormat saying;
+  private final ReportFormat format;
   private final PlanDesign design;
   private final Wish wish;
 
-  private PlanReport(PlanDesign design, ReportFormat saying) {
-    this.saying = saying;
+  private PlanReport(PlanDesign design, ReportFormat format) {
+    this.format = format;
     this.design = design;
     this.wish = design.wish();
   }
@@ -87,8 +87,8 @@ public final class PlanReport {
     return of(design, ReportFormat.TRADE);
   }
 
-  public static Report of(PlanDesign design, ReportFormat saying) {
-    return new PlanReport(design, saying).report();
+  public static Report of(PlanDesign design, ReportFormat format) {
+    return new PlanReport(design, format).report();
   }
 
   private Report report() {
@@ -134,33 +134,33 @@ public final class PlanReport {
     int shots = design.shots();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        saying.say(
+        format.say(
             design.cells() == 4 ? "report.plan.shots_with_control" : "report.plan.shots",
-            saying.plain(SPEED, 1, Math.abs(wish.changeMps())),
+            format.plain(SPEED, 1, Math.abs(wish.changeMps())),
             Trade.plain(100 * wish.power(), 0),
             shots));
     sentences.add(
         wish.sdMps().isPresent()
-            ? saying.say("report.plan.scatter", saying.plain(SPEED, 2, design.sdMps()))
-            : saying.say(
+            ? format.say("report.plan.scatter", format.plain(SPEED, 2, design.sdMps()))
+            : format.say(
                 "report.plan.scatter_own",
-                saying.plain(SPEED, 2, design.sdMps()),
+                format.plain(SPEED, 2, design.sdMps()),
                 design.own().degreesOfFreedom()));
     if (design.cells() == 2) {
-      sentences.add(saying.say("report.plan.no_control"));
+      sentences.add(format.say("report.plan.no_control"));
     }
     design
         .choice()
         .ifPresent(
             c ->
                 sentences.add(
-                    saying.say(
+                    format.say(
                         "report.plan.precision",
                         String.join(", ", design.arrows()),
-                        saying.plain(ENERGY, 1, c.precision().energySe()),
-                        saying.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
+                        format.plain(ENERGY, 1, c.precision().energySe()),
+                        format.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
     if (shots > PlanDesign.MOST_BLOCKS) {
-      sentences.add(saying.say("report.plan.order_cut", PlanDesign.MOST_BLOCKS));
+      sentences.add(format.say("report.plan.order_cut", PlanDesign.MOST_BLOCKS));
     }
     return sentences;
   }

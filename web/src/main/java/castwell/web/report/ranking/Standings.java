@@ -5,8 +5,8 @@ import castwell.analysis.compare.Ranking;
 import castwell.analysis.compare.Ranking.Entry;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.report.ReportRequest;
 import castwell.web.report.BowCells;
+import castwell.web.report.ReportRequest;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
@@ -30,8 +30,8 @@ public record Standings(List<Standing> bows, Ranking ranking) {
   public record Standing(BowState state, String stateName, int n, Optional<Cast> cast) {}
 
   public static Standings of(Transaction t, ZoneId zone, ReportRequest request) {
-    BowCells shelf = new BowCells(t, zone);
-    List<Standing> bows = shelf.now().stream().map(bow -> standing(bow, request)).toList();
+    BowCells bowCells = new BowCells(t, zone);
+    List<Standing> bows = bowCells.now().stream().map(bow -> planState(bow, request)).toList();
     List<Entry> entries =
         bows.stream()
             .flatMap(
@@ -40,7 +40,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
     return new Standings(bows, Ranking.of(entries));
   }
 
-  private static Standing standing(BowCells.Now bow, ReportRequest request) {
+  private static Standing planState(BowCells.Now bow, ReportRequest request) {
     Optional<Cast> cast =
         bow.cells()
             .virtualMass()
@@ -58,7 +58,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
   }
 
   public Optional<Standing> of(String bow) {
-    return bows.stream().filter(standing -> standing.state().bow().equals(bow)).findFirst();
+    return bows.stream().filter(planState -> planState.state().bow().equals(bow)).findFirst();
   }
 
   /** By bow: those that share a letter can't be told apart. */

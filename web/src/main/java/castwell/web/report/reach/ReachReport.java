@@ -14,8 +14,8 @@ import castwell.capture.store.Transaction;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
-import castwell.web.report.ReportTable;
 import castwell.web.report.ReportFormat;
+import castwell.web.report.ReportTable;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -125,7 +125,7 @@ public final class ReachReport {
         .map();
   }
 
-  static List<String> sentences(Reached reached, ReportFormat saying) {
+  static List<String> sentences(Reached reached, ReportFormat format) {
     Wanted wanted = reached.wanted();
     Target target = reached.target();
     List<String> unknown = reached.unknown();
@@ -133,19 +133,19 @@ public final class ReachReport {
     boolean energy = target instanceof Target.KineticEnergy;
     String what =
         energy
-            ? saying.said(ENERGY, 1, target.wanted())
-            : saying.said(MOMENTUM, 3, target.wanted());
+            ? format.said(ENERGY, 1, target.wanted())
+            : format.said(MOMENTUM, 3, target.wanted());
     long reaching = reached.bows().stream().filter(bow -> bow.verdict().isYes()).count();
     String key = "report.reach." + (energy ? "energy" : "momentum");
     sentences.add(
         wanted instanceof Like like
-            ? saying.say(
+            ? format.say(
                 key + "_like", reaching, reached.bows().size(), what, like.bow(), like.arrow())
-            : saying.say(key, reaching, reached.bows().size(), what));
+            : format.say(key, reaching, reached.bows().size(), what));
     if (!unknown.isEmpty()) {
-      sentences.add(saying.say("report.reach.unknown", String.join(", ", unknown)));
+      sentences.add(format.say("report.reach.unknown", String.join(", ", unknown)));
     }
-    sentences.add(saying.say("report.reach.check_rules"));
+    sentences.add(format.say("report.reach.check_rules"));
     return sentences;
   }
 }

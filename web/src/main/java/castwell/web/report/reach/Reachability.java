@@ -18,7 +18,7 @@ public enum Reachability {
     return this == YES || this == YES_LIGHT;
   }
 
-  public String words(ReportFormat saying) {
-    return saying.say("report.reach." + name().toLowerCase(Locale.ROOT));
+  public String words(ReportFormat format) {
+    return format.say("report.reach." + name().toLowerCase(Locale.ROOT));
   }
 }

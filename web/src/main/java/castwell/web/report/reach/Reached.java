@@ -12,8 +12,8 @@ import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.report.ReportFormat;
 import castwell.web.report.BowCells;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import castwell.web.report.reach.ReachReport.KineticEnergy;
 import castwell.web.report.reach.ReachReport.Like;
@@ -47,7 +47,9 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
 
     public Reachability verdict() {
       if (reach.massKg().isEmpty()) {
-        return Double.isInfinite(reach.intervalKg().low()) ? Reachability.NEVER : Reachability.NEVER_UNSURE;
+        return Double.isInfinite(reach.intervalKg().low())
+            ? Reachability.NEVER
+            : Reachability.NEVER_UNSURE;
       }
       if (Double.isInfinite(reach.intervalKg().high())) {
         return Reachability.PERHAPS_NEVER;
@@ -61,11 +63,11 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   }
 
   public static Reached of(Transaction t, ZoneId zone, Wanted wanted) {
-    BowCells shelf = new BowCells(t, zone);
-    Target target = target(shelf, wanted);
+    BowCells bowCells = new BowCells(t, zone);
+    Target target = target(bowCells, wanted);
     List<Bow> bows = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
-    for (BowCells.Now bow : shelf.now()) {
+    for (BowCells.Now bow : bowCells.now()) {
       bow.cells()
           .virtualMass()
           .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
@@ -78,11 +80,11 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   }
 
   /** The answer first, the caution last. */
-  public List<String> sentences(ReportFormat saying) {
-    return ReachReport.sentences(this, saying);
+  public List<String> sentences(ReportFormat format) {
+    return ReachReport.sentences(this, format);
   }
 
-  private static Target target(BowCells shelf, Wanted wanted) {
+  private static Target target(BowCells bowCells, Wanted wanted) {
     if (wanted instanceof KineticEnergy energy) {
       return new Target.KineticEnergy(Quantity.exact(energy.joules()));
     }
@@ -90,17 +92,17 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
       return new Target.Momentum(Quantity.exact(momentum.newtonSeconds()));
     }
     Like like = (Like) wanted;
-    CellSummary shot = shot(shelf, like);
+    CellSummary shot = shot(bowCells, like);
     return like.yardstick() == Yardstick.energy
         ? new Target.KineticEnergy(shot.kineticEnergyJ())
         : new Target.Momentum(shot.momentumNs());
   }
 
   /** The bow's shots with that arrow as it is now. */
-  private static CellSummary shot(BowCells shelf, Like like) {
-    Rack.Named bow = shelf.bow(like.bow());
-    String state = shelf.name(shelf.now(bow));
-    return shelf.ledger().ofBow(bow, Integer.MAX_VALUE).stream()
+  private static CellSummary shot(BowCells bowCells, Like like) {
+    Rack.Named bow = bowCells.bow(like.bow());
+    String state = bowCells.name(bowCells.now(bow));
+    return bowCells.ledger().ofBow(bow, Integer.MAX_VALUE).stream()
         .filter(cell -> cell.name().state().equals(state))
         .filter(cell -> cell.name().arrow().equalsIgnoreCase(like.arrow()))
         .filter(cell -> cell.n() > 1)

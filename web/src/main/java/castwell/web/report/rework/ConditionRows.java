@@ -11,9 +11,9 @@ import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Weather.Air;
+import castwell.web.report.BowCells;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportFormat;
-import castwell.web.report.BowCells;
 import castwell.web.report.Trade;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
 final class ConditionRows {
   private ConditionRows() {}
 
-  static List<Map<String, Object>> of(BowCells shelf, Reworked reworked, ReportFormat saying) {
+  static List<Map<String, Object>> of(BowCells bowCells, Reworked reworked, ReportFormat format) {
     Day before = reworked.bow().before();
     Day after = reworked.bow().after();
     BowState stateBefore = reworked.bow().stateBefore();
@@ -38,46 +38,46 @@ final class ConditionRows {
       rows.add(
           row(
               "draw weight",
-              saying.say("report.rework.draw_weight", saying.plain(FORCE, 1, drawn)),
+              format.say("report.rework.draw_weight", format.plain(FORCE, 1, drawn)),
               OptionalDouble.empty()));
     }
     double massKg = before.cells().stream().mapToDouble(Cell::massKg).average().orElseThrow();
     if (model.isPresent()) {
-      conditions(shelf, after, stateAfter)
-          .since(conditions(shelf, before, stateBefore), massKg, model.get())
-          .forEach(difference -> rows.add(row(difference, saying)));
+      conditions(bowCells, after, stateAfter)
+          .since(conditions(bowCells, before, stateBefore), massKg, model.get())
+          .forEach(difference -> rows.add(row(difference, format)));
     }
     return rows;
   }
 
-  private static Conditions conditions(BowCells shelf, Day day, BowState state) {
+  private static Conditions conditions(BowCells bowCells, Day day, BowState state) {
     String session = day.sessions().iterator().next();
-    Air air = shelf.transaction().weather().ofSession(session);
-    OptionalDouble gates = shelf.transaction().sessions().gatesFromBowM(session);
+    Air air = bowCells.transaction().weather().ofSession(session);
+    OptionalDouble gates = bowCells.transaction().sessions().gatesFromBowM(session);
     return new Conditions(
         gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
   }
 
-  private static Map<String, Object> row(Difference difference, ReportFormat saying) {
+  private static Map<String, Object> row(Difference difference, ReportFormat format) {
     String what = difference.what().name().toLowerCase(Locale.ROOT);
     String key = "report.rework." + what;
     if (difference.by().isEmpty()) {
-      return row(what, saying.say(key + "_unknown"), OptionalDouble.empty());
+      return row(what, format.say(key + "_unknown"), OptionalDouble.empty());
     }
     double by = difference.by().getAsDouble();
     String words =
-        saying.say(
+        format.say(
             key + (by > 0 ? "_more" : "_less"),
-            amount(difference.what(), Math.abs(by), saying),
+            amount(difference.what(), Math.abs(by), format),
             String.format(Locale.ROOT, "%+.1f", 100 * difference.relativeSpeed().getAsDouble()));
     return row(what, words, difference.relativeSpeed());
   }
 
-  private static String amount(What what, double by, ReportFormat saying) {
+  private static String amount(What what, double by, ReportFormat format) {
     return switch (what) {
-      case GATES -> saying.plain(DISTANCE, 2, by);
+      case GATES -> format.plain(DISTANCE, 2, by);
       case TEMPERATURE, MOISTURE -> Trade.plain(by, 1);
-      case STRING -> saying.plain(ARROW_MASS, 0, by);
+      case STRING -> format.plain(ARROW_MASS, 0, by);
     };
   }
 

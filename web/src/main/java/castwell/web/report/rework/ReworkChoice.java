@@ -35,7 +35,7 @@ public record ReworkChoice(
   private static final int MOST_CELLS = 600;
 
   public static ReworkChoice of(Transaction t, ZoneId zone, Optional<String> asked) {
-    BowCells shelf = new BowCells(t, zone);
+    BowCells bowCells = new BowCells(t, zone);
     List<Rack.Named> all = t.rack().bowNames();
     List<String> bows = all.stream().map(Rack.Named::name).toList();
     if (all.isEmpty()) {
@@ -43,16 +43,16 @@ public record ReworkChoice(
     }
     Rack.Named bow =
         asked
-            .map(shelf::bow)
+            .map(bowCells::bow)
             .orElseGet(
                 () ->
                     all.stream()
                         .filter(b -> t.rack().states(b.id()).size() > 1)
                         .findFirst()
                         .orElse(all.get(0)));
-    List<CellSums> cells = cells(shelf, bow);
+    List<CellSums> cells = cells(bowCells, bow);
     List<String> days = cells.stream().map(cell -> cell.name().session()).distinct().toList();
-    String now = shelf.name(shelf.now(bow));
+    String now = bowCells.name(bowCells.now(bow));
     String before = last(cells, now).orElse(days.isEmpty() ? "" : days.get(0));
     String after =
         cells.stream()
@@ -62,8 +62,8 @@ public record ReworkChoice(
             .findFirst()
             .orElse(days.isEmpty() ? "" : days.get(days.size() - 1));
     List<String> others = bows.stream().filter(name -> !name.equals(bow.name())).toList();
-    List<Cell> then = cells(shelf, before);
-    List<Cell> later = cells(shelf, after);
+    List<Cell> then = cells(bowCells, before);
+    List<Cell> later = cells(bowCells, after);
     List<String> controls =
         all.stream()
             .map(Rack.Named::name)
@@ -72,8 +72,10 @@ public record ReworkChoice(
     return new ReworkChoice(bows, bow.name(), days, before, after, others, controls);
   }
 
-  private static List<CellSums> cells(BowCells shelf, Rack.Named bow) {
-    return shelf.ledger().ofBow(bow, MOST_CELLS).stream().filter(cell -> !cell.isEmpty()).toList();
+  private static List<CellSums> cells(BowCells bowCells, Rack.Named bow) {
+    return bowCells.ledger().ofBow(bow, MOST_CELLS).stream()
+        .filter(cell -> !cell.isEmpty())
+        .toList();
   }
 
   /** The last session in another state than that. */
@@ -84,10 +86,10 @@ public record ReworkChoice(
         .reduce((first, second) -> second);
   }
 
-  private static List<Cell> cells(BowCells shelf, String session) {
+  private static List<Cell> cells(BowCells bowCells, String session) {
     return session.isEmpty()
         ? List.of()
-        : shelf.cells().ofSession(session).cells().stream()
+        : bowCells.cells().ofSession(session).cells().stream()
             .filter(cell -> !cell.shots().isEmpty())
             .toList();
   }

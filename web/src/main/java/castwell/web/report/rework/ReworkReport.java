@@ -1,12 +1,12 @@
 package castwell.web.report.rework;
 
 import castwell.capture.store.Transaction;
+import castwell.web.report.BowCells;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
-import castwell.web.report.ReportFormat;
-import castwell.web.report.BowCells;
 import castwell.web.report.rework.Reworked.Pair;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -23,13 +23,13 @@ public final class ReworkReport {
    */
   public record Question(String bow, String before, String after, List<String> controls) {}
 
-  private final BowCells shelf;
+  private final BowCells bowCells;
   private final ZoneId zone;
   private final Question question;
   private final ReportRequest request;
 
   private ReworkReport(Transaction t, ZoneId zone, Question question, ReportRequest request) {
-    this.shelf = new BowCells(t, zone);
+    this.bowCells = new BowCells(t, zone);
     this.zone = zone;
     this.question = question;
     this.request = request;
@@ -40,12 +40,13 @@ public final class ReworkReport {
   }
 
   private Report report() {
-    Reworked reworked = new ReworkStudy(shelf, zone, question, request).reworked();
+    Reworked reworked = new ReworkStudy(bowCells, zone, question, request).reworked();
     Pair bow = reworked.bow();
-    List<Map<String, Object>> conditions = ConditionRows.of(shelf, reworked, ReportFormat.TRADE);
+    List<Map<String, Object>> conditions = ConditionRows.of(bowCells, reworked, ReportFormat.TRADE);
     List<Map<String, Object>> rows = new ArrayList<>(ReworkRows.of(reworked.change()));
     reworked.others().forEach(other -> rows.addAll(ReworkRows.of(other)));
-    List<String> sentences = ReworkWords.of(reworked, request.gpp(), conditions, ReportFormat.TRADE);
+    List<String> sentences =
+        ReworkWords.of(reworked, request.gpp(), conditions, ReportFormat.TRADE);
     return new Report(
         sentences,
         List.of(

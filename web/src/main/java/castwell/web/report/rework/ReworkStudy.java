@@ -11,8 +11,8 @@ import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
-import castwell.web.report.ReportRequest;
 import castwell.web.report.BowCells;
+import castwell.web.report.ReportRequest;
 import castwell.web.report.rework.Reworked.Pair;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,13 +26,14 @@ import java.util.function.Predicate;
 
 /** Works out what came of a rework. */
 final class ReworkStudy {
-  private final BowCells shelf;
+  private final BowCells bowCells;
   private final ZoneId zone;
   private final ReworkReport.Question question;
   private final ReportRequest request;
 
-  ReworkStudy(BowCells shelf, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
-    this.shelf = shelf;
+  ReworkStudy(
+      BowCells bowCells, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
+    this.bowCells = bowCells;
     this.zone = zone;
     this.question = question;
     this.request = request;
@@ -83,11 +84,11 @@ final class ReworkStudy {
    */
   private Pair pair(
       String name, Predicate<Cell> elseBefore, Predicate<Cell> elseAfter, Set<String> also) {
-    Rack.Named bow = shelf.bow(name);
+    Rack.Named bow = bowCells.bow(name);
     Day before = day(bow, question.before(), elseBefore, Day.Which.EARLIEST, also);
     Day after = day(bow, question.after(), elseAfter, Day.Which.LATEST, also);
     return new Pair(
-        before, after, shelf.state(bow, before.state()), shelf.state(bow, after.state()));
+        before, after, bowCells.state(bow, before.state()), bowCells.state(bow, after.state()));
   }
 
   /** Of the sessions that may be meant; of all the bow's where none of them is. */
@@ -98,7 +99,7 @@ final class ReworkStudy {
         meant.stream()
             .flatMap(session -> session.cells().stream())
             .anyMatch(cell -> cell.name().bow().equals(bow.name()) && !cell.shots().isEmpty());
-    List<SessionCells> sessions = isAmong ? meant : shelf.cells().ofBow(bow.id());
+    List<SessionCells> sessions = isAmong ? meant : bowCells.cells().ofBow(bow.id());
     return Day.of(bow.name(), sessions, name, otherwise, which, zone);
   }
 
@@ -114,12 +115,12 @@ final class ReworkStudy {
     } catch (DateTimeParseException e) {
       // a session's name
     }
-    shelf
+    bowCells
         .transaction()
         .sessions()
         .named(name, from, to)
         .forEach(session -> names.add(session.name()));
-    return names.stream().map(shelf.cells()::ofSession).toList();
+    return names.stream().map(bowCells.cells()::ofSession).toList();
   }
 
   private static void checkControl(Pair bow, Pair control) {

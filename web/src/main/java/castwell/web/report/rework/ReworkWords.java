@@ -21,44 +21,44 @@ final class ReworkWords {
   private ReworkWords() {}
 
   static List<String> of(
-      Reworked reworked, double gpp, List<Map<String, Object>> conditions, ReportFormat saying) {
+      Reworked reworked, double gpp, List<Map<String, Object>> conditions, ReportFormat format) {
     List<String> sentences = new ArrayList<>();
     Reworked.Pair bow = reworked.bow();
     Quantity effect = reworked.effect();
     Control control = reworked.control();
-    String by = saying.said(SPEED, 1, effect.only(Kind.OWN));
+    String by = format.said(SPEED, 1, effect.only(Kind.OWN));
     String name = bow.before().bow();
-    sentences.add(saying.say(conclusion(reworked), name, by));
+    sentences.add(format.say(conclusion(reworked), name, by));
     if (control.changes().isEmpty()) {
-      sentences.add(saying.say("report.rework.no_control"));
+      sentences.add(format.say("report.rework.no_control"));
     } else {
       sentences.add(
-          saying.say(
+          format.say(
               "report.rework.day_taken_out",
-              saying.and(reworked.controls()),
-              saying.said(SPEED, 1, control.meanChange().orElseThrow().only(Kind.OWN))));
+              format.and(reworked.controls()),
+              format.said(SPEED, 1, control.meanChange().orElseThrow().only(Kind.OWN))));
     }
     if (!control.changes().isEmpty() && control.changes().size() < ENOUGH_CONTROLS) {
-      sentences.add(saying.say("report.rework.few_controls"));
+      sentences.add(format.say("report.rework.few_controls"));
     }
     if (control.betweenBows() > 0) {
-      sentences.add(saying.say("report.rework.controls_disagree"));
+      sentences.add(format.say("report.rework.controls_disagree"));
     }
     if (bow.before().state().equals(bow.after().state())) {
-      sentences.add(saying.say("report.rework.nothing_done", name));
+      sentences.add(format.say("report.rework.nothing_done", name));
     }
     reworked
         .sameGpp()
         .ifPresent(
             q ->
                 sentences.add(
-                    saying.say(
-                        "report.rework.same_gpp", Trade.plain(gpp, 0), saying.said(SPEED, 1, q))));
+                    format.say(
+                        "report.rework.same_gpp", Trade.plain(gpp, 0), format.said(SPEED, 1, q))));
     sentences.add(
         reworked
             .moved()
-            .map(m -> moved(m.answer(), saying))
-            .orElseGet(() -> saying.say("report.rework.moved_unknown")));
+            .map(m -> moved(m.answer(), format))
+            .orElseGet(() -> format.say("report.rework.moved_unknown")));
     conditions.stream()
         .filter(row -> row.get("effect_percent") != null)
         .forEach(row -> sentences.add((String) row.get("sentence")));
@@ -74,7 +74,7 @@ final class ReworkWords {
   }
 
   /** Which of the bow's two numbers moved. */
-  static String moved(WhatMoved.Answer answer, ReportFormat saying) {
-    return saying.say("report.rework.moved_" + answer.name().toLowerCase(Locale.ROOT));
+  static String moved(WhatMoved.Answer answer, ReportFormat format) {
+    return format.say("report.rework.moved_" + answer.name().toLowerCase(Locale.ROOT));
   }
 }

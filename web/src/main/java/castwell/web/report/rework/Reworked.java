@@ -7,9 +7,9 @@ import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.web.report.ReportRequest;
-import castwell.web.report.ReportFormat;
 import castwell.web.report.BowCells;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.ReportRequest;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -42,9 +42,10 @@ public record Reworked(
   }
 
   /** The answer, then what it can't rule out. */
-  public List<String> sentences(Transaction t, ZoneId zone, ReportRequest request, ReportFormat saying) {
-    var conditions = ConditionRows.of(new BowCells(t, zone), this, saying);
-    return ReworkWords.of(this, request.gpp(), conditions, saying);
+  public List<String> sentences(
+      Transaction t, ZoneId zone, ReportRequest request, ReportFormat format) {
+    var conditions = ConditionRows.of(new BowCells(t, zone), this, format);
+    return ReworkWords.of(this, request.gpp(), conditions, format);
   }
 
   /** With all its uncertainty. */

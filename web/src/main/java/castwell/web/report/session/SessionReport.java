@@ -17,8 +17,8 @@ import castwell.web.report.CellRows;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
-import castwell.web.report.ReportTable;
 import castwell.web.report.ReportFormat;
+import castwell.web.report.ReportTable;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import castwell.web.text.Speech;
@@ -66,9 +66,9 @@ public final class SessionReport {
     return report(session, cells, ReportFormat.TRADE);
   }
 
-  public static Told told(Transaction t, ZoneId zone, Session session, ReportFormat saying) {
+  public static Told told(Transaction t, ZoneId zone, Session session, ReportFormat format) {
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return new Told(report(session, cells, saying).sentences(), cells.strays());
+    return new Told(report(session, cells, format).sentences(), cells.strays());
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -82,13 +82,13 @@ public final class SessionReport {
                 .orElseGet(() -> Refused.of(Why.NOT_FOUND, "refused.no_session_yet")));
   }
 
-  private static Report report(Session session, SessionCells found, ReportFormat saying) {
+  private static Report report(Session session, SessionCells found, ReportFormat format) {
     List<Cell> cells = found.cells();
     List<Map<String, Object>> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<Map<String, Object>> first = firstShots(cells);
     List<Map<String, Object>> aside = aside(cells);
-    List<String> sentences = sentences(session, found, cells, drift, first, saying);
+    List<String> sentences = sentences(session, found, cells, drift, first, format);
     return new Report(
         sentences,
         List.of(
@@ -160,13 +160,13 @@ public final class SessionReport {
       List<Cell> cells,
       Optional<Quantity> drift,
       List<Map<String, Object>> first,
-      ReportFormat saying) {
+      ReportFormat format) {
     int counting = cells.stream().mapToInt(cell -> cell.shots().size()).sum();
     int aside = cells.stream().mapToInt(cell -> cell.setAside().size()).sum();
     int strays = found.findings().excluded().size();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        saying.say(
+        format.say(
             strays == 0 ? "report.session.counted" : "report.session.counted_strays",
             session.name(),
             counting,
@@ -174,32 +174,32 @@ public final class SessionReport {
             aside,
             strays));
     if (found.findings().degreesOfFreedom() < PooledStrays.FEWEST_DEGREES) {
-      sentences.add(saying.say("report.session.no_strays"));
+      sentences.add(format.say("report.session.no_strays"));
     } else {
       sentences.add(
-          saying.say(
+          format.say(
               "report.session.scatter",
-              saying.plain(SPEED, 2, found.findings().pooledSd()),
+              format.plain(SPEED, 2, found.findings().pooledSd()),
               found.findings().degreesOfFreedom()));
     }
-    drift.ifPresent(d -> sentences.add(drifted(d, saying)));
+    drift.ifPresent(d -> sentences.add(drifted(d, format)));
     first.stream()
         .filter(row -> (Double) row.get("p") < ALPHA)
         .forEach(
             row ->
                 sentences.add(
-                    saying.say(
+                    format.say(
                         "report.session.first_shots",
                         row.get("bow"),
                         Drift.FIRST_SHOTS,
-                        saying.plain(
+                        format.plain(
                             SPEED, 1, (Double) row.get("difference_fps") * METRES_PER_FOOT))));
     return sentences;
   }
 
-  private static String drifted(Quantity perHour, ReportFormat saying) {
-    String rate = saying.said(SPEED, " " + saying.say("report.session.an_hour"), 1, perHour);
-    return saying.say(
+  private static String drifted(Quantity perHour, ReportFormat format) {
+    String rate = format.said(SPEED, " " + format.say("report.session.an_hour"), 1, perHour);
+    return format.say(
         perHour.pValue() < ALPHA ? "report.session.drifted" : "report.session.no_drift", rate);
   }
 }

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 
 /** What a person may say of a plan, and when. */
-public enum PlanWord {
+public enum PlanCommand {
   START(Happened.START, true),
   /** Leaves the current turn out. */
   SKIP(Happened.SKIP, false),
@@ -24,7 +24,7 @@ public enum PlanWord {
   private final Happened happened;
   private final boolean setsGoing;
 
-  PlanWord(Happened happened, boolean setsGoing) {
+  PlanCommand(Happened happened, boolean setsGoing) {
     this.happened = happened;
     this.setsGoing = setsGoing;
   }
@@ -48,18 +48,18 @@ public enum PlanWord {
    * @param asked the turn that the speaker has in mind, if any
    * @throws Refused when it can't be said as the plan stands
    */
-  int turn(String plan, PlanState standing, OptionalInt asked) {
-    PlanProgress progress = standing.progress();
+  int turn(String plan, PlanState planState, OptionalInt asked) {
+    PlanProgress progress = planState.progress();
     if (!fits(progress)) {
       throw cant(plan, told(progress));
     }
     if (this == REPEAT) {
-      return repeated(plan, standing, asked);
+      return repeated(plan, planState, asked);
     }
-    refuseAnother(plan, standing, asked);
-    int current = standing.turn().orElse(standing.turns() + 1);
+    refuseAnother(plan, planState, asked);
+    int current = planState.turn().orElse(planState.turns() + 1);
     int about = this == BACK ? current - 1 : current;
-    if (about < 1 || about > standing.turns()) {
+    if (about < 1 || about > planState.turns()) {
       throw cant(plan, about < 1 ? "refused.plan_at_first_turn" : "refused.plan_at_end");
     }
     return about;
@@ -71,8 +71,10 @@ public enum PlanWord {
       case START -> ready;
       case SKIP, PAUSE -> progress instanceof PlanProgress.Running;
       case REPEAT, BACK -> !ready;
-      case RESUME -> progress instanceof PlanProgress.Paused || progress instanceof PlanProgress.Ended;
-      case END -> progress instanceof PlanProgress.Running || progress instanceof PlanProgress.Paused;
+      case RESUME ->
+          progress instanceof PlanProgress.Paused || progress instanceof PlanProgress.Ended;
+      case END ->
+          progress instanceof PlanProgress.Running || progress instanceof PlanProgress.Paused;
     };
   }
 
@@ -95,17 +97,17 @@ public enum PlanWord {
     return progress instanceof PlanProgress.Paused ? "refused.plan_paused" : "refused.plan_ended";
   }
 
-  private static int repeated(String plan, PlanState standing, OptionalInt asked) {
-    OptionalInt turn = asked.isPresent() ? asked : standing.lastShot();
-    if (turn.isEmpty() || !standing.shots().containsKey(turn.getAsInt())) {
+  private static int repeated(String plan, PlanState planState, OptionalInt asked) {
+    OptionalInt turn = asked.isPresent() ? asked : planState.lastShot();
+    if (turn.isEmpty() || !planState.shots().containsKey(turn.getAsInt())) {
       throw Refused.of(Why.CONFLICT, "refused.plan_nothing_to_repeat", plan);
     }
     return turn.getAsInt();
   }
 
   /** A shot or another phone may have been faster. */
-  private static void refuseAnother(String plan, PlanState standing, OptionalInt asked) {
-    if (asked.isPresent() && !asked.equals(standing.turn())) {
+  private static void refuseAnother(String plan, PlanState planState, OptionalInt asked) {
+    if (asked.isPresent() && !asked.equals(planState.turn())) {
       throw Refused.of(Why.CONFLICT, "refused.plan_moved_on", plan, asked.getAsInt());
     }
   }
