@@ -1,12 +1,10 @@
 package castwell.capture.clock;
 
-import castwell.analysis.speed.TickRate;
 import castwell.analysis.tickrate.BeatSegment;
-import castwell.analysis.tickrate.TickRates;
+import castwell.capture.store.RawFacts.StoredBeat;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,17 +45,21 @@ public final class BoardClock {
     }
   }
 
-  public TickRate rate(TickRate nominal, double hostClockRelativeU) {
-    return TickRates.combine(nominal, segmentRates(), hostClockRelativeU);
+  /** A beat that was stored, of the stretch of listening that it came over. */
+  public void beat(StoredBeat beat) {
+    beat(
+        beat.boot(),
+        beat.listeningId(),
+        beat.ticks48(),
+        beat.queued(),
+        beat.bytes(),
+        beat.receivedUs());
   }
 
-  /** The rate as the beats alone tell it; empty while they are too few. */
-  public Optional<TickRate> measuredRate(double hostClockRelativeU) {
-    return TickRates.measured(segmentRates(), hostClockRelativeU);
-  }
-
-  private List<TickRate> segmentRates() {
-    return segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList();
+  /** The rate as it is known now. */
+  public MeasuredRates measured() {
+    return new MeasuredRates(
+        segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList());
   }
 
   /** When the counter stood there, in microseconds of that stretch of listening. */

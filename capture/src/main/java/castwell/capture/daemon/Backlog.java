@@ -3,13 +3,14 @@ package castwell.capture.daemon;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.clock.HostClock;
 import castwell.capture.station.StoreState;
+import castwell.capture.station.WaitingFacts;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Instant;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.IntSupplier;
 
 /**
  * What one station still has to write, in order. While the disk doesn't take it, it is kept in
@@ -26,37 +27,32 @@ final class Backlog {
 
   private final HostClock clock;
   private final int most;
-  private final IntSupplier waitingFacts;
-  private final Runnable probe;
-  private final Consumer<StoreState> listener;
-  private final Deque<Waiting> waiting = new ArrayDeque<>();
+  private final WaitingFacts facts;
+  private final Deque<Write> waiting = new ArrayDeque<>();
+  private final List<StoreState> untold = new ArrayList<>();
   private volatile StoreState state;
   private long retryAt = Long.MAX_VALUE;
 
-  private record Waiting(Runnable work, boolean isShot) {}
-
   /**
    * @param most how much it keeps; with 0 trouble is thrown on to the caller at once
-   * @param waitingFacts how many other raw facts wait beside it
-   * @param probe writes something, to see whether that can be done
+   * @param facts the raw facts that wait beside it
    */
-  Backlog(
-      String station,
-      HostClock clock,
-      int most,
-      IntSupplier waitingFacts,
-      Runnable probe,
-      Consumer<StoreState> listener) {
+  Backlog(String station, HostClock clock, int most, WaitingFacts facts) {
     this.clock = clock;
     this.most = most;
-    this.waitingFacts = waitingFacts;
-    this.probe = probe;
-    this.listener = listener;
+    this.facts = facts;
     this.state = new StoreState(station, Optional.empty(), clock.now(), 0, false);
   }
 
   StoreState state() {
     return state;
+  }
+
+  /** The states since the last call, the newest last. */
+  List<StoreState> takeChanges() {
+    List<StoreState> taken = List.copyOf(untold);
+    untold.clear();
+    return taken;
   }
 
   boolean isEmpty() {
@@ -68,59 +64,48 @@ final class Backlog {
   }
 
   boolean isFull() {
-    return most > 0 && (waiting.size() >= most || waitingFacts.getAsInt() >= MOST_FACTS);
+    return most > 0 && (waiting.size() >= most || facts.size() >= MOST_FACTS);
   }
 
-  /**
-   * @param work which either does all of it, or throws {@link StoreUnavailable} and has done
-   *     nothing
-   */
-  void add(Runnable work) {
-    add(new Waiting(work, false));
-  }
-
-  /** The same for a passage. */
-  void addShot(Runnable work) {
-    add(new Waiting(work, true));
-  }
-
-  private void add(Waiting work) {
-    waiting.add(work);
+  void add(Write write) {
+    waiting.add(write);
     if (isInTrouble()) {
       tell(state.trouble());
     }
   }
 
-  /** Writes what waits, unless that failed a moment ago. */
-  void write(long micros) {
-    if (!isInTrouble() || micros >= retryAt) {
-      writeNow(micros);
+  /** What is to be written now; empty where nothing waits, or trying failed a moment ago. */
+  Optional<Write> next(long micros) {
+    if (isInTrouble() && micros < retryAt) {
+      return Optional.empty();
     }
+    if (waiting.isEmpty() && isInTrouble()) {
+      waiting.add(new Write.Probe());
+    }
+    return Optional.ofNullable(waiting.peek());
   }
 
-  void writeNow(long micros) {
-    try {
-      if (isInTrouble() && waiting.isEmpty()) {
-        probe.run();
-      }
-      while (!waiting.isEmpty()) {
-        waiting.peek().work().run();
-        waiting.remove();
-      }
+  /** The next one is on the disk. */
+  void written() {
+    waiting.remove();
+    if (waiting.isEmpty()) {
       retryAt = Long.MAX_VALUE;
       tell(Optional.empty());
-    } catch (StoreUnavailable e) {
-      refused(e, micros);
     }
   }
 
-  /** The store let something not be done. */
+  /** The store let something not be done: it stays the next. */
   void refused(StoreUnavailable trouble, long micros) {
     if (most == 0) {
       throw trouble;
     }
     retryAt = micros + RETRY_MICROS;
     tell(Optional.of(trouble.phrase()));
+  }
+
+  /** Whatever was refused may be tried at once. */
+  void retryNow() {
+    retryAt = Long.MIN_VALUE;
   }
 
   /** When it is tried again. */
@@ -130,11 +115,11 @@ final class Backlog {
 
   private void tell(Optional<Phrase> trouble) {
     Instant since = trouble.equals(state.trouble()) ? state.since() : clock.now();
-    int shots = (int) waiting.stream().filter(Waiting::isShot).count();
+    int shots = (int) waiting.stream().filter(Write.Shot.class::isInstance).count();
     StoreState next = new StoreState(state.station(), trouble, since, shots, isFull());
     if (!next.equals(state)) {
       state = next;
-      listener.accept(next);
+      untold.add(next);
     }
   }
 }

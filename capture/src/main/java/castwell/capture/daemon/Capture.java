@@ -71,16 +71,8 @@ public final class Capture implements AutoCloseable {
     ports.forEach(
         (station, port) -> {
           StationInput input =
-              new StationInput(
-                  station, port.name(), store, boards, settings, hostClock, announcer::linkChanged);
-          Backlog backlog =
-              new Backlog(
-                  station,
-                  hostClock,
-                  Backlog.MOST,
-                  input.waitingFacts()::size,
-                  store::probe,
-                  announcer::storeChanged);
+              new StationInput(station, port.name(), store, boards, settings, hostClock);
+          Backlog backlog = new Backlog(station, hostClock, Backlog.MOST, input.waitingFacts());
           stations.put(station, new Pipeline(input, recorder, commands, announcer, store, backlog));
           readers.add(new PortReader(station, port, micros, this::post));
         });

@@ -2,16 +2,20 @@ package castwell.capture.daemon;
 
 import castwell.capture.announce.Announcer;
 import castwell.capture.command.Commands;
+import castwell.capture.daemon.Recorder.Recorded;
 import castwell.capture.device.Signal;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.station.FaultCounts;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StationInput;
+import castwell.capture.station.StationInput.Heard;
 import castwell.capture.station.StoreState;
+import castwell.capture.station.WaitingFacts;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import castwell.capture.wire.Faults;
+import castwell.capture.wire.Sentence;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +25,8 @@ import java.util.Optional;
  * afterwards for what it still keeps. Used by one thread.
  */
 final class Pipeline {
+  private static final byte[] NOTHING = {};
+
   private final StationInput input;
   private final Recorder recorder;
   private final Commands commands;
@@ -70,33 +76,51 @@ final class Pipeline {
   }
 
   void hear(Signal signal) {
+    byte[] bytes = NOTHING;
     if (signal instanceof Signal.Opened opened) {
-      link = Optional.of(opened);
-    } else if (signal instanceof Signal.Closed) {
+      open(opened);
+    } else if (signal instanceof Signal.Closed closed) {
       link = Optional.empty();
+      input.closed(closed);
+    } else if (signal instanceof Signal.Received received && !deaf) {
+      bytes = received.bytes();
     }
-    if (!deaf || signal instanceof Signal.Closed) {
-      attempt(() -> input.hear(signal), signal.micros());
-    }
-    pass(signal.micros());
+    turn(bytes, signal.micros());
   }
 
   void advance(long micros) {
-    attempt(() -> input.advance(micros), micros);
-    pass(micros);
+    turn(NOTHING, micros);
+  }
+
+  /**
+   * An arrow's way, in five steps. What the disk doesn't take waits between the second and the
+   * third; nobody hears of a passage before it is written.
+   */
+  private void turn(byte[] bytes, long micros) {
+    List<Sentence> sentences = input.decode(bytes); // 1. bytes to sentences
+    attempt(() -> input.assemble(sentences, micros), micros); // 2. edges to closed passages
+    takeOver(micros);
+    for (var next = backlog.next(micros); next.isPresent(); next = backlog.next(micros)) {
+      if (isWritten(next.get(), micros)) { // 3. speed and verdict, 4. one transaction
+        announcer.fedMore(); // 5. whoever listens reads what is new
+      }
+    }
+    backlog.takeChanges().forEach(announcer::storeChanged);
+    listenIfItCanBeKept(micros);
   }
 
   /** Closes what is open and brings every figure up to date. */
   void end(long micros) {
     attempt(() -> input.end(micros), micros);
-    takeOver();
-    backlog.add(this::flush);
-    backlog.writeNow(micros);
+    takeOver(micros);
+    backlog.add(new Write.Flush());
+    backlog.retryNow();
+    turn(NOTHING, micros);
   }
 
   /**
-   * A station looks up and enters what it hears of for the first time. Where the store doesn't let it,
-   * the board is asked for all of it again later.
+   * A station looks up and enters what it hears of for the first time. Where the store doesn't let
+   * it, the board is asked for all of it again later.
    */
   private void attempt(Runnable hearing, long micros) {
     try {
@@ -107,67 +131,108 @@ final class Pipeline {
     }
   }
 
+  private void takeOver(long micros) {
+    Heard heard = input.takeHeard();
+    heard.links().forEach(announcer::linkChanged);
+    heard.beats().forEach(beat -> announcer.beatHeard(input.station(), beat));
+    heard.keys().forEach(press -> backlog.add(new Write.KeyPress(press.key(), press.at())));
+    heard.passages().forEach(passage -> backlog.add(new Write.Shot(passage)));
+    if (input.isFlushDue(micros) && backlog.isEmpty()) {
+      backlog.add(new Write.Flush());
+    }
+    input.scheduleFlush(micros);
+  }
+
+  private void open(Signal.Opened opened) {
+    link = Optional.of(opened);
+    if (!deaf) {
+      input.opened(opened);
+    }
+  }
+
   private void stopListening(long micros) {
     deaf = true;
     input.stopListening(micros);
   }
 
-  /** As over a new link: closing and opening the port would start many a board anew. */
-  private void listenAgain(long micros) {
-    deaf = false;
-    link.ifPresent(open -> attempt(() -> input.hear(open.at(micros)), micros));
-  }
-
-  private void pass(long micros) {
-    takeOver();
-    if (input.isFlushDue(micros) && backlog.isEmpty()) {
-      backlog.add(this::flush);
-    }
-    backlog.write(micros);
+  /**
+   * Listening anew is as over a new link: closing and opening the port would start many a board.
+   */
+  private void listenIfItCanBeKept(long micros) {
     if (backlog.isFull() && !deaf) {
       stopListening(micros);
     } else if (deaf && !backlog.isInTrouble()) {
-      listenAgain(micros);
+      deaf = false;
+      link.ifPresent(open -> input.opened(open.at(micros)));
+      attempt(() -> input.advance(micros), micros);
     }
   }
 
-  private void takeOver() {
-    input.takeBeats().forEach(beat -> announcer.beatHeard(input.station(), beat));
-    for (StationInput.KeyPress press : input.takeKeys()) {
-      backlog.add(() -> commands.key(input.station(), press.key(), press.at()));
-    }
-    for (ClosedPassage passage : input.takeClosed()) {
-      backlog.addShot(() -> record(passage));
+  /**
+   * @return whether it is on the disk, and told by the feed
+   */
+  private boolean isWritten(Write write, long micros) {
+    try {
+      boolean isFed = write(write);
+      backlog.written();
+      return isFed;
+    } catch (StoreUnavailable e) {
+      backlog.refused(e, micros);
+      return false;
     }
   }
 
-  /** Each passage is committed before anyone hears of it. */
+  /**
+   * @return whether the feed tells of it; of what a key chose it is told by the command itself
+   */
+  private boolean write(Write write) {
+    if (write instanceof Write.Shot shot) {
+      record(shot.passage());
+      return true;
+    }
+    if (write instanceof Write.KeyPress press) {
+      commands.key(input.station(), press.key(), press.at());
+      return false;
+    }
+    if (write instanceof Write.Flush) {
+      flush();
+      return refresh();
+    }
+    if (write instanceof Write.Refresh) {
+      return refresh();
+    }
+    store.probe();
+    return false;
+  }
+
   private void record(ClosedPassage passage) {
-    input.waitingFacts().enterListenings();
-    boolean rateMoved = recorder.record(passage, input.waitingFacts()::write);
-    input.waitingFacts().written();
-    announcer.fedMore();
-    if (rateMoved) {
-      backlog.add(this::refresh);
+    WaitingFacts facts = input.waitingFacts();
+    facts.enterListenings();
+    long listening = input.listenings().enter(passage.listening());
+    Recorded recorded = recorder.record(passage, listening, facts::write);
+    facts.written();
+    if (recorded.isFirst()) {
+      input.recall(passage.board(), recorded.earlierBeats());
+    } else if (recorded.beginsSession()) {
+      input.beginSession(passage.board());
+    }
+    if (recorded.rateMoved()) {
+      backlog.add(new Write.Refresh());
     }
   }
 
   private void flush() {
-    input.waitingFacts().enterListenings();
-    store.writing(input.waitingFacts()::write);
-    input.waitingFacts().written();
-    refresh();
+    WaitingFacts facts = input.waitingFacts();
+    facts.enterListenings();
+    store.writing(facts::write);
+    facts.written();
   }
 
   /** Brings the session's figures up to the board's tick rate as it is known now. */
-  private void refresh() {
-    boolean moved =
-        input
-            .board()
-            .map(board -> recorder.refresh(input.station(), board.id(), input.boardClock()))
-            .orElse(false);
-    if (moved) {
-      announcer.fedMore();
-    }
+  private boolean refresh() {
+    return input
+        .board()
+        .map(board -> recorder.refresh(input.station(), board.id(), input.rates()))
+        .orElse(false);
   }
 }

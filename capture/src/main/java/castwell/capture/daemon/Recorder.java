@@ -2,7 +2,7 @@ package castwell.capture.daemon;
 
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.TickRate;
-import castwell.capture.clock.BoardClock;
+import castwell.capture.clock.MeasuredRates;
 import castwell.capture.command.PlanCommands;
 import castwell.capture.derive.Derivation;
 import castwell.capture.settings.CaptureSettings;
@@ -11,6 +11,7 @@ import castwell.capture.store.Calibrations;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
+import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Sessions;
 import castwell.capture.store.Store;
@@ -29,8 +30,6 @@ final class Recorder {
   /** Earlier shots follow a tick rate that moved by more than this share of itself. */
   private static final double NOTEWORTHY = 2e-6;
 
-  private static final int STRETCHES_BEFORE_A_SESSION = 2;
-
   private final Store store;
   private final CaptureSettings settings;
   private final Derivation derivation;
@@ -41,8 +40,20 @@ final class Recorder {
   /** The session a board shoots in, and the tick rate that its shots were derived with. */
   private record Current(long session, TickRate rate, Timing timing, Instant fired) {}
 
-  /** A passage on the disk, and the tick rate that it was derived with itself. */
-  private record Taken(Current now, TickRate rate) {}
+  /**
+   * What a passage on the disk means for what comes.
+   *
+   * @param isFirst of this board, since this program runs
+   * @param beginsSession of another session than the board's last
+   * @param earlierBeats where it is the first: those stored around its session's shots
+   * @param rateMoved whether the tick rate is known better than the session's earlier shots were
+   *     derived with, so that {@link #refresh} has something to do: not now, since it takes long
+   */
+  record Recorded(
+      boolean isFirst, boolean beginsSession, List<StoredBeat> earlierBeats, boolean rateMoved) {}
+
+  /** A passage on the disk, and what holds from now on. */
+  private record Taken(Current now, Recorded recorded) {}
 
   Recorder(Store store, CaptureSettings settings, Derivation derivation) {
     this.store = store;
@@ -53,20 +64,18 @@ final class Recorder {
   /**
    * Puts a passage on the disk: new, or amended where its edges are known already.
    *
-   * @param waitingFacts other raw facts to write in the same transaction
-   * @return whether the tick rate is known better than the session's earlier shots were derived
-   *     with, so that {@link #refresh} has something to do: not now, since it takes long
+   * @param listening the row of its stretch of listening
+   * @param facts other raw facts to write in the same transaction
    */
-  boolean record(ClosedPassage closed, Consumer<Transaction> waitingFacts) {
-    closed.listening().id(); // entered in a transaction of its own, since it outlives this one
+  Recorded record(ClosedPassage closed, long listening, Consumer<Transaction> facts) {
     Taken taken =
         store.write(
             t -> {
-              waitingFacts.accept(t);
+              facts.accept(t);
               t.raw().edges(closed.board().id(), closed.boot(), closed.passage().edges());
               Calibrations.Entry calibration =
                   t.calibrations().inForce(closed.station(), closed.fired()).orElseThrow();
-              TickRate rate = derivation.rate(calibration, closed.timing(), closed.clock());
+              TickRate rate = derivation.rate(calibration, closed.timing(), closed.rates());
               var conditions = new Derivation.Conditions(rate, closed.airDensity());
               Passage passage = closed.passage();
               List<Passages.Row> known =
@@ -75,19 +84,20 @@ final class Recorder {
                           closed.board(), closed.boot(), passage.firstEdge(), passage.lastEdge());
               Passages.Row row =
                   known.isEmpty()
-                      ? insert(t, closed, calibration, conditions)
+                      ? insert(t, closed, listening, calibration, conditions)
                       : amend(t, closed, known, conditions);
               t.feed().shot(closed.station(), row.id());
               PlanCommands.shot(t, row);
-              return new Taken(follow(t, closed, row, rate), rate);
+              return taken(t, closed, row, rate);
             });
     current.put(new Key(closed.station(), closed.board().id()), taken.now());
-    return isMoved(taken.now(), taken.rate());
+    return taken.recorded();
   }
 
   private Passages.Row insert(
       Transaction t,
       ClosedPassage closed,
+      long listening,
       Calibrations.Entry calibration,
       Derivation.Conditions conditions) {
     String station = closed.station();
@@ -113,7 +123,7 @@ final class Recorder {
             closed.firstTicks(),
             closed.passage().boardRestarted(),
             closed.passage().edgesDropped(),
-            closed.listening().id(),
+            listening,
             station,
             fired,
             place.sessionId(),
@@ -140,19 +150,15 @@ final class Recorder {
     return row;
   }
 
-  /**
-   * @return what holds once this is on the disk
-   */
-  private Current follow(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
+  private Taken taken(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
     Current before = current.get(new Key(closed.station(), closed.board().id()));
-    if (before == null) {
-      derivation.loadBeats(t, row.sessionId(), closed.board().id(), closed.clock());
-    } else if (before.session() != row.sessionId()) {
-      closed.clock().keepNewest(STRETCHES_BEFORE_A_SESSION);
-    }
-    boolean sameSession = before != null && before.session() == row.sessionId();
+    boolean isFirst = before == null;
+    boolean sameSession = !isFirst && before.session() == row.sessionId();
     TickRate applied = sameSession ? before.rate() : rate;
-    return new Current(row.sessionId(), applied, closed.timing(), closed.fired());
+    Current now = new Current(row.sessionId(), applied, closed.timing(), closed.fired());
+    List<StoredBeat> earlier =
+        isFirst ? derivation.beats(t, row.sessionId(), closed.board().id()) : List.of();
+    return new Taken(now, new Recorded(isFirst, !sameSession, earlier, isMoved(now, rate)));
   }
 
   /**
@@ -160,7 +166,7 @@ final class Recorder {
    *
    * @return whether any figure changed
    */
-  boolean refresh(String station, long boardId, BoardClock clock) {
+  boolean refresh(String station, long boardId, MeasuredRates rates) {
     Key key = new Key(station, boardId);
     Current before = current.get(key);
     if (before == null) {
@@ -169,7 +175,7 @@ final class Recorder {
     Current now =
         store.write(
             t -> {
-              TickRate rate = derivation.rate(t, station, before.fired(), before.timing(), clock);
+              TickRate rate = derivation.rate(t, station, before.fired(), before.timing(), rates);
               Current next = catchUp(t, key, before, rate);
               if (next != before) {
                 t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());

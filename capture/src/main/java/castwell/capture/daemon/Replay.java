@@ -64,13 +64,7 @@ public final class Replay {
     Announcer nobody = new Announcer();
     StationInput input =
         new StationInput(
-            station,
-            "recording " + header.name(),
-            store,
-            new BoardsHeard(),
-            settings,
-            clock,
-            state -> {});
+            station, "recording " + header.name(), store, new BoardsHeard(), settings, clock);
     Recorder recorder = new Recorder(store, settings, new Derivation(settings));
     Pipeline pipeline =
         new Pipeline(
@@ -79,7 +73,7 @@ public final class Replay {
             commands,
             nobody,
             store,
-            new Backlog(station, clock, 0, () -> 0, () -> {}, state -> {}));
+            new Backlog(station, clock, 0, input.waitingFacts()));
     pipeline.hear(new Signal.Opened(station, 0, "recording " + header.name(), new Mute()));
     long last = 0;
     for (List<RecordedLine> some = recording.next(pace.lines());

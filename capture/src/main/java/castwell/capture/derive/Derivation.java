@@ -11,11 +11,13 @@ import castwell.analysis.verdict.Evidence;
 import castwell.analysis.verdict.Judge;
 import castwell.analysis.verdict.Verdict;
 import castwell.capture.clock.BoardClock;
+import castwell.capture.clock.MeasuredRates;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
+import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Tags;
@@ -26,6 +28,7 @@ import java.util.LongSummaryStatistics;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Raw facts to figures. Measuring a live passage is reprocessing one. */
 public final class Derivation {
@@ -113,51 +116,50 @@ public final class Derivation {
   private void deriveSet(Transaction t, List<Passages.Row> rows) {
     Passages.Row first = rows.get(0);
     BoardClock clock = new BoardClock();
-    loadBeats(t, first.sessionId(), first.boardId(), clock);
+    beats(t, first.sessionId(), first.boardId()).forEach(clock::beat);
+    MeasuredRates rates = clock.measured();
     for (Passages.Row row : rows) {
-      again(t, row, rate(t, row.station(), row.firedMs(), timing(t, row), clock));
+      again(t, row, rate(t, row.station(), row.firedMs(), timing(t, row), rates));
     }
   }
 
   /** The board's rate as its beats and the oscillator's kind tell it. */
-  public TickRate rate(Transaction t, String station, Instant at, Timing timing, BoardClock clock) {
-    return rate(t.calibrations().inForce(station, at).orElseThrow(), timing, clock);
+  public TickRate rate(
+      Transaction t, String station, Instant at, Timing timing, MeasuredRates rates) {
+    return rate(t.calibrations().inForce(station, at).orElseThrow(), timing, rates);
   }
 
-  public TickRate rate(Calibrations.Entry calibration, Timing timing, BoardClock clock) {
+  public TickRate rate(Calibrations.Entry calibration, Timing timing, MeasuredRates rates) {
     TickRate nominal = TickRate.nominal(timing.hz(), calibration.calibration().oscillator());
-    return clock.rate(nominal, settings.hostClockRelativeU());
+    return rates.with(nominal, settings.hostClockRelativeU());
   }
 
   /** One stretch of listening to one boot, while a session lasted. */
   private record Stretch(int boot, long listening) {}
 
   /** The stored beats around a session's shots, half an hour to each side. */
-  public void loadBeats(Transaction t, long session, long board, BoardClock clock) {
-    t.passages().ofSession(session).stream()
+  public List<StoredBeat> beats(Transaction t, long session, long board) {
+    return t.passages().ofSession(session).stream()
         .filter(row -> row.boardId() == board && row.firstTicks() > 0)
         .collect(
             Collectors.groupingBy(
                 row -> new Stretch(row.boot(), row.listeningId()),
                 Collectors.summarizingLong(Passages.Row::firstTicks)))
-        .forEach((stretch, ticks) -> loadBeats(t, board, stretch, ticks, clock));
+        .entrySet()
+        .stream()
+        .flatMap(stretch -> beats(t, board, stretch.getKey(), stretch.getValue()))
+        .toList();
   }
 
-  private static void loadBeats(
-      Transaction t, long board, Stretch stretch, LongSummaryStatistics ticks, BoardClock clock) {
+  private static Stream<StoredBeat> beats(
+      Transaction t, long board, Stretch stretch, LongSummaryStatistics ticks) {
     int hz = t.raw().timing(board, stretch.boot()).orElse(Timing.UNTOLD).hz();
     long lead = Math.round(LEAD_SECONDS * hz);
-    t.raw().beats(board, stretch.boot(), ticks.getMin() - lead, ticks.getMax() + lead).stream()
-        .filter(beat -> beat.listeningId() == stretch.listening())
-        .forEach(
-            beat ->
-                clock.beat(
-                    beat.boot(),
-                    beat.listeningId(),
-                    beat.ticks48(),
-                    beat.queued(),
-                    beat.bytes(),
-                    beat.receivedUs()));
+    return t
+        .raw()
+        .beats(board, stretch.boot(), ticks.getMin() - lead, ticks.getMax() + lead)
+        .stream()
+        .filter(beat -> beat.listeningId() == stretch.listening());
   }
 
   /** When each gate saw what of a stored shot; empty of one entered by hand. */

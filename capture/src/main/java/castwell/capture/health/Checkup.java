@@ -114,13 +114,7 @@ public final class Checkup {
     List<StoredBeat> stamps = new ArrayList<>(t.beats().stamps(run, STAMPS_APART, MOST_STAMPS));
     Collections.reverse(stamps);
     for (StoredBeat beat : stamps) {
-      boardClock.beat(
-          beat.boot(),
-          beat.listeningId(),
-          beat.ticks48(),
-          beat.queued(),
-          beat.bytes(),
-          beat.receivedUs());
+      boardClock.beat(beat);
     }
     Oscillator oscillator =
         t.calibrations()
@@ -132,7 +126,7 @@ public final class Checkup {
         run.device(),
         run.hz(),
         oscillator,
-        boardClock.measuredRate(settings.hostClockRelativeU()),
+        boardClock.measured().alone(settings.hostClockRelativeU()),
         stamps.size());
   }
 

@@ -98,7 +98,7 @@ public final class PortTrial implements Witness {
           && (what.beats.size() < ENOUGH_BEATS || what.device.isEmpty())) {
         count = link.read(buffer);
         if (count > 0) {
-          wire.accept(Arrays.copyOf(buffer, count), sentence -> take(sentence, what));
+          wire.accept(Arrays.copyOf(buffer, count)).forEach(sentence -> take(sentence, what));
         }
         now = micros.getAsLong();
       }

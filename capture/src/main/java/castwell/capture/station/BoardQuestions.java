@@ -37,7 +37,7 @@ final class BoardQuestions {
   /**
    * @return whether this is the first answer over this link
    */
-  boolean identityHeard() {
+  boolean noteIdentity() {
     boolean first = !identityHeard;
     identityHeard = true;
     nextIdentityAsk = Long.MAX_VALUE;

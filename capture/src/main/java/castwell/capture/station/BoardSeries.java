@@ -26,7 +26,7 @@ final class BoardSeries {
   }
 
   /** The one that this station heard last, or the latest, or a new one. */
-  Board of(String device, long micros) {
+  Board findOrBegin(String device, long micros) {
     return store
         .read(t -> free(t, device, micros).stream().findFirst())
         .orElseGet(() -> store.write(t -> t.boards().begin(device)));
@@ -38,7 +38,7 @@ final class BoardSeries {
   }
 
   /** One that holds nothing of this boot, or a new one. */
-  Board another(Board taken, int boot, Set<Board> used, long micros) {
+  Board findOrBeginUnused(Board taken, int boot, Set<Board> used, long micros) {
     return store
         .read(t -> unused(t, free(t, taken.device(), micros), boot, used))
         .orElseGet(() -> store.write(t -> t.boards().begin(taken.device())));
@@ -55,7 +55,7 @@ final class BoardSeries {
    *
    * @param used those that have edges of that boot, though it may not be stored yet
    */
-  Board of(Board taken, EdgeSeen edge, Set<Board> used, long micros) {
+  Board findOrBegin(Board taken, EdgeSeen edge, Set<Board> used, long micros) {
     return store.write(
         t -> {
           List<Board> all = free(t, taken.device(), micros);
@@ -71,7 +71,7 @@ final class BoardSeries {
    *
    * @param used those that have edges of that boot, though it may not be stored yet
    */
-  Board of(Board taken, Heartbeat beat, Set<Board> used, long micros) {
+  Board findOrBegin(Board taken, Heartbeat beat, Set<Board> used, long micros) {
     return store.write(
         t -> {
           List<Board> all = free(t, taken.device(), micros);

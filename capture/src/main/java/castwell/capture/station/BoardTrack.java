@@ -3,8 +3,10 @@ package castwell.capture.station;
 import castwell.analysis.shot.Passage;
 import castwell.capture.clock.BoardClock;
 import castwell.capture.clock.HostClock;
+import castwell.capture.clock.MeasuredRates;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Board;
+import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.StoredEdge;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Store;
@@ -29,6 +31,9 @@ import java.util.stream.Collectors;
  * as closed passages with their date.
  */
 final class BoardTrack {
+  /** Of the beats before a session began, so many stretches still count in it. */
+  private static final int STRETCHES_BEFORE_A_SESSION = 2;
+
   private static final OptionalInt NONE = OptionalInt.empty();
   private static final Surroundings NOTHING_MEASURED =
       new Surroundings(NONE, NONE, NONE, NONE, NONE, NONE);
@@ -40,6 +45,7 @@ final class BoardTrack {
   private final HostClock hostClock;
   private final Faults faults;
   private final WaitingFacts waitingFacts;
+  private final Listenings listenings;
   private final List<ClosedPassage> closed = new ArrayList<>();
   private Optional<BoardBoot> context = Optional.empty();
   private BoardClock clock = new BoardClock();
@@ -59,6 +65,7 @@ final class BoardTrack {
       HostClock hostClock,
       Faults faults,
       WaitingFacts waitingFacts,
+      Listenings listenings,
       Listening listening) {
     this.station = station;
     this.store = store;
@@ -67,6 +74,7 @@ final class BoardTrack {
     this.hostClock = hostClock;
     this.faults = faults;
     this.waitingFacts = waitingFacts;
+    this.listenings = listenings;
     this.listening = listening;
   }
 
@@ -82,8 +90,27 @@ final class BoardTrack {
     return context;
   }
 
-  BoardClock clock() {
-    return clock;
+  /** How fast the board's counter runs, as it is known now. */
+  MeasuredRates rates() {
+    return clock.measured();
+  }
+
+  /** Beats from before this program began to listen tell the rate of the board's counter too. */
+  void recall(Board board, List<StoredBeat> beats) {
+    if (isHeard(board)) {
+      beats.forEach(clock::beat);
+    }
+  }
+
+  /** What the beats told long before a session says little of it. */
+  void beginSession(Board board) {
+    if (isHeard(board)) {
+      clock.keepNewest(STRETCHES_BEFORE_A_SESSION);
+    }
+  }
+
+  private boolean isHeard(Board board) {
+    return context.map(c -> c.board().id() == board.id()).orElse(false);
   }
 
   /**
@@ -98,7 +125,7 @@ final class BoardTrack {
     if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
       close(same.isPresent(), micros);
       Board board =
-          same.map(BoardBoot::board).orElseGet(() -> series.of(identity.device(), micros));
+          same.map(BoardBoot::board).orElseGet(() -> series.findOrBegin(identity.device(), micros));
       boolean firstLine = identity.line() == 0 && !heardBefore;
       boolean witnessed = firstLine || same.isPresent() && connectedBefore;
       open(board, identity.boot(), timing(identity), witnessed);
@@ -112,7 +139,7 @@ final class BoardTrack {
 
   /** It didn't say who it is, as far as anyone heard. */
   void assume(String device, int boot, Timing timing, long micros) {
-    open(series.of(device, micros), boot, timing, false);
+    open(series.findOrBegin(device, micros), boot, timing, false);
   }
 
   /** Another boot than the current: the board started anew, and its identity was lost. */
@@ -137,7 +164,7 @@ final class BoardTrack {
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      isAnother(series.of(c.board(), edge, used(edge.boot()), micros), micros);
+      takeForAnother(series.findOrBegin(c.board(), edge, used(edge.boot()), micros), micros);
       edge(edge, micros);
     }
     recognised = true;
@@ -153,10 +180,10 @@ final class BoardTrack {
     if (recognised) {
       return Optional.empty();
     }
-    Board board = series.of(c.board(), beat, used(beat.boot()), micros);
+    Board board = series.findOrBegin(c.board(), beat, used(beat.boot()), micros);
     boolean another = board.id() != c.board().id();
     if (another) {
-      isAnother(board, micros);
+      takeForAnother(board, micros);
     }
     recognised = true;
     return another ? context : Optional.empty();
@@ -171,7 +198,7 @@ final class BoardTrack {
     boolean taken = context.map(c -> series.isElsewhere(c.board(), micros)).orElse(false);
     if (taken) {
       BoardBoot c = context.orElseThrow();
-      isAnother(series.another(c.board(), c.boot(), used(c.boot()), micros), micros);
+      takeForAnother(series.findOrBeginUnused(c.board(), c.boot(), used(c.boot()), micros), micros);
     }
     return taken ? context : Optional.empty();
   }
@@ -189,7 +216,7 @@ final class BoardTrack {
     return used;
   }
 
-  private void isAnother(Board board, long micros) {
+  private void takeForAnother(Board board, long micros) {
     faults.count(Fault.NAME_REUSED);
     close(false, micros);
     waitingFacts.move(origin(), board.id());
@@ -207,7 +234,7 @@ final class BoardTrack {
     surroundings = beat.surroundings();
     clock.beat(
         c.boot(),
-        listening.id(),
+        listenings.enter(listening),
         beat.ticks48(),
         beat.queued(),
         beat.bytes(),
@@ -265,7 +292,7 @@ final class BoardTrack {
               passage,
               stamped.orElse(0),
               fired(c, stamped, micros),
-              clock,
+              clock.measured(),
               settings.air().density(surroundings)));
     }
   }
@@ -278,10 +305,13 @@ final class BoardTrack {
 
   private Instant fired(BoardBoot c, OptionalLong firstTicks, long micros) {
     OptionalDouble stamped =
-        firstTicks.isEmpty() || listening.entered().isEmpty()
+        firstTicks.isEmpty() || listenings.row(listening).isEmpty()
             ? OptionalDouble.empty()
             : clock.microsAt(
-                c.boot(), listening.entered().getAsLong(), firstTicks.getAsLong(), c.timing().hz());
+                c.boot(),
+                listenings.row(listening).getAsLong(),
+                firstTicks.getAsLong(),
+                c.timing().hz());
     return hostClock.at(
         stamped.isPresent() ? Math.min(micros, listening.micros(stamped.getAsDouble())) : micros);
   }

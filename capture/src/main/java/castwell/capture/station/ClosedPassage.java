@@ -1,7 +1,7 @@
 package castwell.capture.station;
 
 import castwell.analysis.shot.Passage;
-import castwell.capture.clock.BoardClock;
+import castwell.capture.clock.MeasuredRates;
 import castwell.capture.store.Board;
 import castwell.capture.store.RawFacts.Timing;
 import java.time.Instant;
@@ -11,7 +11,7 @@ import java.time.Instant;
  *
  * @param firstTicks full ticks of its first edge; where none arrived, of what came next, or 0
  * @param fired when its first edge was stamped
- * @param clock the board's, for the tick rate
+ * @param rates how fast its board's counter ran, as it was known then
  */
 public record ClosedPassage(
     String station,
@@ -22,5 +22,5 @@ public record ClosedPassage(
     Passage passage,
     long firstTicks,
     Instant fired,
-    BoardClock clock,
+    MeasuredRates rates,
     double airDensity) {}

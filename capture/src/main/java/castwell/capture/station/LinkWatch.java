@@ -5,21 +5,21 @@ import castwell.capture.clock.HostClock;
 import castwell.capture.station.LinkState.State;
 import castwell.capture.wire.Sentence.Levels;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
-/** Keeps a station's {@link LinkState} and tells when it changes. */
+/** Keeps a station's {@link LinkState}, and what became of it since it was told last. */
 final class LinkWatch {
   static final long OFFLINE_AFTER_MICROS = 3_000_000;
 
   private final HostClock clock;
-  private final Consumer<LinkState> listener;
+  private final List<LinkState> untold = new ArrayList<>();
   private volatile LinkState state;
   private long offlineAt = Long.MAX_VALUE;
 
-  LinkWatch(String station, String port, HostClock clock, Consumer<LinkState> listener) {
+  LinkWatch(String station, String port, HostClock clock) {
     this.clock = clock;
-    this.listener = listener;
     this.state =
         new LinkState(
             station,
@@ -33,6 +33,13 @@ final class LinkWatch {
 
   LinkState state() {
     return state;
+  }
+
+  /** The states since the last call, the newest last. */
+  List<LinkState> takeChanges() {
+    List<LinkState> taken = List.copyOf(untold);
+    untold.clear();
+    return taken;
   }
 
   void opened(String port, long micros) {
@@ -110,7 +117,7 @@ final class LinkWatch {
   private void change(LinkState next) {
     if (!next.equals(state)) {
       state = next;
-      listener.accept(next);
+      untold.add(next);
     }
   }
 }

@@ -1,11 +1,12 @@
 package castwell.capture.station;
 
-import castwell.capture.clock.BoardClock;
 import castwell.capture.clock.HostClock;
+import castwell.capture.clock.MeasuredRates;
 import castwell.capture.device.Signal;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Board;
 import castwell.capture.store.HeardBeat;
+import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Store;
 import castwell.capture.wire.Fault;
@@ -23,7 +24,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Consumer;
 
 /** One station: bytes from its board to closed passages, hops one and two. Used by one thread. */
 public final class StationInput {
@@ -47,7 +47,8 @@ public final class StationInput {
   private final WireReader wire = new WireReader(faults);
   private final BoardQuestions questions = new BoardQuestions();
   private final LinkWatch watch;
-  private final WaitingFacts waitingFacts = new WaitingFacts();
+  private final Listenings listenings;
+  private final WaitingFacts waitingFacts;
   private final HeldSentences held = new HeldSentences();
   private final List<KeyPress> keys = new ArrayList<>();
   private final BoardTrack track;
@@ -56,19 +57,31 @@ public final class StationInput {
 
   public record KeyPress(Key key, Instant at) {}
 
+  /**
+   * What came out of what a station heard.
+   *
+   * @param links how the link stood, one after another
+   */
+  public record Heard(
+      List<LinkState> links,
+      List<HeardBeat> beats,
+      List<KeyPress> keys,
+      List<ClosedPassage> passages) {}
+
   public StationInput(
       String station,
       String port,
       Store store,
       BoardsHeard boards,
       CaptureSettings settings,
-      HostClock hostClock,
-      Consumer<LinkState> listener) {
+      HostClock hostClock) {
     this.station = station;
     this.store = store;
     this.boards = boards;
     this.hostClock = hostClock;
-    this.watch = new LinkWatch(station, port, hostClock, listener);
+    this.listenings = new Listenings(store);
+    this.waitingFacts = new WaitingFacts(listenings);
+    this.watch = new LinkWatch(station, port, hostClock);
     this.track =
         new BoardTrack(
             station,
@@ -78,7 +91,8 @@ public final class StationInput {
             hostClock,
             faults,
             waitingFacts,
-            new Listening(store, station, port, hostClock.now(), 0));
+            listenings,
+            new Listening(station, port, hostClock.now(), 0));
   }
 
   public String station() {
@@ -109,27 +123,49 @@ public final class StationInput {
     return track.context().map(BoardBoot::board);
   }
 
-  public BoardClock boardClock() {
-    return track.clock();
+  /** How fast the board's counter runs, as it is known now. */
+  public MeasuredRates rates() {
+    return track.rates();
   }
 
-  /** Takes in what the station's reader tells. */
-  public void hear(Signal signal) {
-    long micros = signal.micros();
-    if (signal instanceof Signal.Opened opened) {
-      wire.reset();
-      recentBeats.forget();
-      held.opened(micros);
-      track.listen(listening(opened.port(), micros));
-      watch.opened(opened.port(), micros);
-      questions.opened(opened.link(), micros);
-    } else if (signal instanceof Signal.Received received) {
-      wire.accept(received.bytes(), sentence -> take(sentence, micros));
-    } else if (signal instanceof Signal.Closed gone) {
-      questions.closed();
-      boards.leaves(station);
-      watch.closed(gone.why(), micros);
-    }
+  public Listenings listenings() {
+    return listenings;
+  }
+
+  /** Beats that were stored before this program began to listen. */
+  public void recall(Board board, List<StoredBeat> beats) {
+    track.recall(board, beats);
+  }
+
+  /** The board shoots in a new session from here on. */
+  public void beginSession(Board board) {
+    track.beginSession(board);
+  }
+
+  public void opened(Signal.Opened opened) {
+    long micros = opened.micros();
+    wire.reset();
+    recentBeats.forget();
+    held.opened(micros);
+    track.listen(listening(opened.port(), micros));
+    watch.opened(opened.port(), micros);
+    questions.opened(opened.link(), micros);
+  }
+
+  public void closed(Signal.Closed gone) {
+    questions.closed();
+    boards.leaves(station);
+    watch.closed(gone.why(), gone.micros());
+  }
+
+  /** The whole sentences that end in these bytes. */
+  public List<Sentence> decode(byte[] bytes) {
+    return wire.accept(bytes);
+  }
+
+  /** Puts together what the board said, and does what is due by now. */
+  public void assemble(List<Sentence> sentences, long micros) {
+    sentences.forEach(sentence -> take(sentence, micros));
     advance(micros);
   }
 
@@ -162,12 +198,14 @@ public final class StationInput {
 
   /** Whether raw facts have waited long enough for a passage to be written with. */
   public boolean isFlushDue(long micros) {
-    if (micros < nextFlush) {
-      return false;
+    return nextFlush != NEVER_YET && micros >= nextFlush && !waitingFacts.isEmpty();
+  }
+
+  /** Raw facts wait anew from here on, where they have waited long enough. */
+  public void scheduleFlush(long micros) {
+    if (micros >= nextFlush) {
+      nextFlush = micros + (nextFlush == NEVER_YET ? phase() : FLUSH_MICROS);
     }
-    boolean isFirst = nextFlush == NEVER_YET;
-    nextFlush = micros + (isFirst ? phase() : FLUSH_MICROS);
-    return !isFirst && !waitingFacts.isEmpty();
   }
 
   /** Stations that began together write at times of their own: no arrow waits for them all. */
@@ -184,26 +222,18 @@ public final class StationInput {
     track.end(micros);
   }
 
-  /** The passages that closed since the last call. */
-  public List<ClosedPassage> takeClosed() {
-    return track.takeClosed();
-  }
-
-  public List<KeyPress> takeKeys() {
-    List<KeyPress> taken = List.copyOf(keys);
-    keys.clear();
-    return taken;
-  }
-
-  /** The beats that came since the last call. */
-  public List<HeardBeat> takeBeats() {
-    List<HeardBeat> taken = List.copyOf(untoldBeats);
+  /** What came out since the last call. */
+  public Heard takeHeard() {
+    Heard heard =
+        new Heard(
+            watch.takeChanges(), List.copyOf(untoldBeats), List.copyOf(keys), track.takeClosed());
     untoldBeats.clear();
-    return taken;
+    keys.clear();
+    return heard;
   }
 
   private Listening listening(String source, long micros) {
-    return new Listening(store, station, source, hostClock.at(micros), micros);
+    return new Listening(station, source, hostClock.at(micros), micros);
   }
 
   private void take(Sentence sentence, long micros) {
@@ -237,14 +267,13 @@ public final class StationInput {
   }
 
   private void identity(Identity identity, long micros) {
-    boolean firstAnswer = questions.identityHeard();
+    boolean firstAnswer = questions.noteIdentity();
     watch.identified(identity.device());
     if (track.context().isEmpty()) {
       hearEarlierBoots(identity, micros);
     }
     BoardBoot c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
-    long sinceOpened = track.listening().sinceOpened(micros);
-    waitingFacts.identity(track.origin(), identity, sinceOpened);
+    waitingFacts.add(track.origin(), identity, micros);
     keep = identity.keep();
     if (firstAnswer) {
       askEdges(c, micros);
@@ -268,21 +297,21 @@ public final class StationInput {
 
   private void deliver(Sentence sentence, long micros) {
     if (sentence instanceof EdgeSeen edge) {
-      follow(edge.boot(), micros);
+      noticeRestart(edge.boot(), micros);
       track.edge(edge, micros);
     } else if (sentence instanceof Heartbeat beat) {
-      follow(beat.boot(), micros);
+      noticeRestart(beat.boot(), micros);
       track.recognise(beat, micros).ifPresent(c -> askEdges(c, micros));
-      waitingFacts.beat(track.origin(), beat, track.listening().sinceOpened(micros));
+      waitingFacts.add(track.origin(), beat, micros);
       track.beat(beat, micros);
     } else if (sentence instanceof Loss loss) {
       faults.count(Fault.DROPPED_BY_BOARD, loss.count());
-      follow(loss.boot(), micros);
-      waitingFacts.loss(track.origin(), loss);
+      noticeRestart(loss.boot(), micros);
+      waitingFacts.add(track.origin(), loss, micros);
       track.context().orElseThrow().assembler().dropped(loss.firstTicks(), loss.lastTicks());
     } else if (sentence instanceof Missing missing) {
-      follow(missing.boot(), micros);
-      waitingFacts.missing(track.origin(), missing);
+      noticeRestart(missing.boot(), micros);
+      waitingFacts.add(track.origin(), missing, micros);
       track.context().orElseThrow().assembler().missing(missing.first(), missing.last());
     } else if (sentence instanceof Key key) {
       keys.add(new KeyPress(key, hostClock.at(micros)));
@@ -293,7 +322,7 @@ public final class StationInput {
    * A sentence of another boot than the current tells that the board started anew, even when its
    * identity was lost.
    */
-  private void follow(int boot, long micros) {
+  private void noticeRestart(int boot, long micros) {
     if (track.isRestart(boot)) {
       track.restarted(boot, micros);
       questions.askIdentity(micros);

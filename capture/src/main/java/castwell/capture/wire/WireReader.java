@@ -1,7 +1,8 @@
 package castwell.capture.wire;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * Bytes to sentences. A sentence starts at its <code>$</code> and ends at the line's end or at the
@@ -43,7 +44,9 @@ public final class WireReader {
     lastLine = NOT_YET;
   }
 
-  public void accept(byte[] bytes, Consumer<Sentence> sentences) {
+  /** The sentences that end in these bytes. */
+  public List<Sentence> accept(byte[] bytes) {
+    List<Sentence> sentences = new ArrayList<>();
     for (byte b : bytes) {
       if (b == '$' || b == '\n' || b == '\r') {
         if (where == Where.SENTENCE) {
@@ -55,6 +58,7 @@ public final class WireReader {
         take(b);
       }
     }
+    return sentences;
   }
 
   private void take(byte b) {
@@ -72,7 +76,7 @@ public final class WireReader {
     where = Where.SKIPPING;
   }
 
-  private void finish(Consumer<Sentence> sentences) {
+  private void finish(List<Sentence> sentences) {
     int star = length - CRC_DIGITS - 1;
     if (star < 1 || buffer[star] != '*') {
       faults.count(Fault.TRUNCATED);
@@ -83,23 +87,23 @@ public final class WireReader {
     }
   }
 
-  private void read(int star, Consumer<Sentence> sentences) {
+  private void read(int star, List<Sentence> sentences) {
     try {
       SentenceFields fields = new SentenceFields(buffer, 0, star);
       String type = fields.text(star);
       int line = fields.integer(0, LINES - 1);
-      follow(line, type.equals("I") && line == 0);
+      countGap(line, type.equals("I") && line == 0);
       Optional<Sentence> sentence =
           type.length() == 1
               ? SentenceDecoder.decode(type.charAt(0), line, fields, length + 1)
               : Optional.empty();
-      sentence.ifPresentOrElse(sentences, () -> faults.count(Fault.UNKNOWN_SENTENCE));
+      sentence.ifPresentOrElse(sentences::add, () -> faults.count(Fault.UNKNOWN_SENTENCE));
     } catch (SentenceFields.Bad e) {
       faults.count(Fault.BAD_FIELD);
     }
   }
 
-  private void follow(int line, boolean boardStarted) {
+  private void countGap(int line, boolean boardStarted) {
     if (lastLine != NOT_YET && line != (lastLine + 1) % LINES && !boardStarted) {
       faults.count(Fault.LINE_GAP);
     }

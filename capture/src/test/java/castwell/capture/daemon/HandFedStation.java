@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import castwell.analysis.shot.Gate;
 import castwell.analysis.wording.Phrase;
+import castwell.capture.announce.Announcer;
 import castwell.capture.clock.HostClock;
 import castwell.capture.derive.Derivation;
 import castwell.capture.device.Link;
@@ -61,8 +62,7 @@ class HandFedStation {
       RangeBench bench, String station, BoardsHeard boards, int mostWaiting, HostClock clock) {
     this.station = station;
     StationInput input =
-        new StationInput(
-            station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock, states::add);
+        new StationInput(station, "hand", bench.store(), boards, RangeBench.SETTINGS, clock);
     Recorder recorder =
         new Recorder(bench.store(), RangeBench.SETTINGS, new Derivation(RangeBench.SETTINGS));
     this.faults = input.faults();
@@ -73,13 +73,8 @@ class HandFedStation {
             bench.commands(),
             bench.announcer(),
             bench.store(),
-            new Backlog(
-                station,
-                clock,
-                mostWaiting,
-                input.waitingFacts()::size,
-                bench.store()::probe,
-                stores::add));
+            new Backlog(station, clock, mostWaiting, input.waitingFacts()));
+    bench.announcer().add(new Told());
     bench.commands().calibrateUnlessSaid(station, Instant.EPOCH, RangeBench.GATES, "hand");
   }
 
@@ -191,5 +186,25 @@ class HandFedStation {
 
     @Override
     public void close() {}
+  }
+
+  /** Other stations of the bench are told of too. */
+  private final class Told implements Announcer.Listener {
+    @Override
+    public void fedMore() {}
+
+    @Override
+    public void linkChanged(LinkState state) {
+      if (state.station().equals(station)) {
+        states.add(state);
+      }
+    }
+
+    @Override
+    public void storeChanged(StoreState state) {
+      if (state.station().equals(station)) {
+        stores.add(state);
+      }
+    }
   }
 }

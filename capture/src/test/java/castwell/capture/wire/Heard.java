@@ -14,7 +14,7 @@ final class Heard {
   }
 
   Heard hear(byte[] bytes) {
-    reader.accept(bytes, sentences::add);
+    sentences.addAll(reader.accept(bytes));
     return this;
   }
 
