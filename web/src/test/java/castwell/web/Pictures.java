@@ -47,7 +47,6 @@ class Pictures {
       }
       Workbench.fill(rack);
       try (Visit visit = Visit.onAPhone(browser, rack)) {
-        visit.page().setViewportSize(780, 740);
         visit.page().navigate(rack.at("/bows/Rowan").toString());
         Workbench.settle(visit, "/bows/Rowan");
         take(visit, README.resolve("bow.png"), false);
