@@ -47,6 +47,7 @@ class Pictures {
       }
       Workbench.fill(rack);
       try (Visit visit = Visit.onAPhone(browser, rack)) {
+        visit.page().setViewportSize(800, 1000);
         visit.page().navigate(rack.at("/bows/Rowan").toString());
         Workbench.settle(visit, "/bows/Rowan");
         take(visit, README.resolve("bow.png"), false);
