@@ -3,7 +3,7 @@ package castwell.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static java.util.Locale.ROOT;
 
-import castwell.capture.device.rehearsal.RehearsalSettings;
+import castwell.capture.rehearsal.RehearsalSettings;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
