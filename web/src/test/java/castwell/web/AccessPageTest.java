@@ -16,12 +16,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Getting in, watching only, and hostile names, in a real browser. */
 @Timeout(120)
+@Tag("browser")
 class AccessPageTest {
   private static Browser browser;
 

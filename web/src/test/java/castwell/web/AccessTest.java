@@ -10,12 +10,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Told to listen to others, nobody gets in without the key. */
 @Timeout(60)
+@Tag("slow")
 class AccessTest {
   private static final String ARROW = "{\"name\":\"Intruder\",\"mass_gr\":500}";
   private static final String NOT_THE_KEY = "0000-0000-0000-0000-0000-0000-0000";

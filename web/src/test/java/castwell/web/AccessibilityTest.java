@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  * every fold open. -Dcastwell.screens=all has every page at every size, in both colours.
  */
 @Timeout(900)
+@Tag("browser")
 class AccessibilityTest {
   private static final Set<String> GRAVE = Set.of("serious", "critical");
   private static final boolean ALL = "all".equals(System.getProperty("castwell.screens"));

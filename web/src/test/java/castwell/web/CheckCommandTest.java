@@ -10,12 +10,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The check as a person runs it, in a process of its own. */
 @Timeout(120)
+@Tag("slow")
 class CheckCommandTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bad input at the command line: one sentence, exit code 2, nothing of the program's inside. */
 @Timeout(60)
+@Tag("slow")
 class CommandLineTest {
   @TempDir Path folder;
 

@@ -5,6 +5,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.time.Duration;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
  * 1980).
  */
 @Timeout(120)
+@Tag("browser")
 class DropCheckPageTest {
   private static final double G = 9.806199;
   private static final double DROP_M = 0.4;

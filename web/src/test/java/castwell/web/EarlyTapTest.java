@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A form that a script sends may be tapped before the script is there. */
 @Timeout(240)
+@Tag("browser")
 class EarlyTapTest {
   private static final String SENT_BY_SCRIPT =
       "form[data-send], form[data-retag], #form, #sheet-form";

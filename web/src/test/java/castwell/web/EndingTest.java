@@ -13,12 +13,14 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.time.Duration;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Told to end, or its cable pulled: what came is on the disk. */
 @Timeout(60)
+@Tag("slow")
 class EndingTest {
   @TempDir Path folder;
 

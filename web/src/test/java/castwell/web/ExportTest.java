@@ -18,12 +18,14 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A recording replayed, and what leaves the program as tables. */
 @Timeout(60)
+@Tag("slow")
 class ExportTest {
   private static final String FIRST_COLUMNS =
       "shot_id,fired_at,device,boot,first_edge,session,end,bow,bow_state,arrow,arrow_mass_gr,"

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The page's pure functions, in the browser that runs them. */
 @Timeout(60)
+@Tag("browser")
 class FormatTest {
   @TempDir static Path folder;
   private static Served served;

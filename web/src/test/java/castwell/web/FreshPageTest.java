@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * anybody's hands.
  */
 @Timeout(60)
+@Tag("browser")
 class FreshPageTest {
   private static final String AN_HOUR = "01:00:00";
   private static final String SHOW =

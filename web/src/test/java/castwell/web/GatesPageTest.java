@@ -13,12 +13,14 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The gates page in a real browser, over the real daemon and a board on a pseudo-terminal. */
 @Timeout(120)
+@Tag("browser")
 class GatesPageTest {
   @TempDir Path folder;
   private final SaidByBoard said = new SaidByBoard();

@@ -21,12 +21,14 @@ import java.util.stream.StreamSupport;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** SQL, and what a spreadsheet would run, in every text there is: kept as it is, and harmless. */
 @Timeout(90)
+@Tag("slow")
 class HostileTextTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

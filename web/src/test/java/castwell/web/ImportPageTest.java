@@ -7,12 +7,14 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sheet with somebody's own headings: matched, looked at, mended, taken in. */
 @Timeout(120)
+@Tag("browser")
 class ImportPageTest {
   @TempDir Path folder;
 

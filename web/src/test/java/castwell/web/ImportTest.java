@@ -14,12 +14,14 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What somebody wrote down, taken in at the command line. */
 @Timeout(90)
+@Tag("slow")
 class ImportTest {
   private static final String BOWS =
       "bow,state_on,draw_weight_lb,draw_length_in\nAsh,2026-04-01,52,27\nAsh,2026-05-01,50,27\n";

@@ -19,12 +19,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Copies that can be trusted, and a database that can be checked. */
 @Timeout(120)
+@Tag("slow")
 class KeepingTest {
   @TempDir Path scratch;
   private Path data;

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A sheet shows few digits; what is left as it was keeps all it had. */
 @Timeout(120)
+@Tag("browser")
 class KeptNumbersTest {
   private static final double POUNDS = 52.253719;
   private static final double INCHES = 27.123456;

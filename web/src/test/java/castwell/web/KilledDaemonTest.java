@@ -3,6 +3,7 @@ package castwell.web;
 import java.nio.file.Path;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
  * it takes some ten minutes.
  */
 @Timeout(value = 40, unit = TimeUnit.MINUTES)
+@Tag("broker")
 class KilledDaemonTest {
   private static final int KILLS = Integer.getInteger("castwell.kills", 5);
 

@@ -17,6 +17,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Two lanes shot at the same time, with the same numbers: their exports are kept apart. */
 @Timeout(60)
+@Tag("slow")
 class LanesExportTest {
   @TempDir static Path folder;
 

@@ -19,12 +19,14 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The range page where many shoot side by side, in a real browser. */
 @Timeout(120)
+@Tag("browser")
 class LanesPageTest {
   private static final int LANES = 40;
 

@@ -14,12 +14,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One outsider can't take what all others need: connections, live views, threads. */
 @Timeout(60)
+@Tag("slow")
 class LimitsTest {
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 

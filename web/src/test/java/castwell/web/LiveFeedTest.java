@@ -27,12 +27,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Server-sent events over real sockets: nothing missed, nothing twice, nobody waited for. */
 @Timeout(60)
+@Tag("slow")
 class LiveFeedTest {
   @TempDir Path folder;
   private Served served;

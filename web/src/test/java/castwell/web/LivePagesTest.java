@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The pages that scripts fill in, and the texts that scripts say. */
 @Timeout(60)
+@Tag("browser")
 class LivePagesTest {
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
   private static final Map<String, String> TEXTS = Texts.english().all("live.");

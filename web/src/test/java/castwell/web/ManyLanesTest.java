@@ -27,6 +27,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +41,7 @@ import org.junit.jupiter.api.io.TempDir;
  *   -Dsurefire.failIfNoSpecifiedTests=false</pre>
  */
 @Timeout(300)
+@Tag("broker")
 class ManyLanesTest {
   private static final int LANES = Integer.getInteger("castwell.lanes", 6);
   private static final int SECONDS = Integer.getInteger("castwell.seconds", 8);

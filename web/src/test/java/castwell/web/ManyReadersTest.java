@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  * all others within a second. Others in number: {@code -Dcastwell.readers=}.
  */
 @Timeout(120)
+@Tag("slow")
 class ManyReadersTest {
   private static final int READERS = Integer.getInteger("castwell.readers", 1000);
   private static final int STUCK = READERS / 20;

@@ -18,12 +18,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A made language, in which everything stands in «»: what doesn't was said by the code. */
 @Timeout(120)
+@Tag("slow")
 class OtherLanguageTest {
   private static final Path MADE =
       Path.of("target", "test-classes", "castwell", "web", "text", "made.properties");

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * anything here.
  */
 @Timeout(60)
+@Tag("browser")
 class OtherSiteTest {
   private static final String ARROW = "{\"name\":\"Intruder\",\"mass_gr\":500}";
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Timeout;
  * The Debian package, made and installed, its service run, upgraded and removed: see
  * .ci/package-test.
  */
+@Tag("package")
 class PackageIT {
 
   @Test

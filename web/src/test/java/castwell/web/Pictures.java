@@ -1,7 +1,9 @@
 package castwell.web;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static java.util.Locale.ROOT;
 
+import castwell.capture.rehearsal.RehearsalSettings;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -12,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Takes pictures to be looked at; its name keeps it out of the suite: see .ci/pictures. */
 class Pictures {
   private static final Path PICTURES = Path.of("target", "pictures");
+  private static final Path README = Path.of("pictures");
 
   @TempDir Path folder;
 
@@ -26,6 +29,28 @@ class Pictures {
           take(browser, empty, false, screen, colours);
           take(browser, full, true, screen, colours);
         }
+      }
+    }
+  }
+
+  /** A rehearsed end, and a bow whose tips were narrowed. */
+  @Test
+  void forTheReadme() {
+    RehearsalSettings end = new RehearsalSettings(3, "rehearsal-1", 0, 2, 3600, 0.006, 0.2);
+    try (Browser browser = new Browser();
+        Served range = Served.rehearsal(folder.resolve("range"), end, 0);
+        Served rack = Workbench.serve(folder.resolve("rack"))) {
+      try (Visit visit = Visit.onAPhone(browser, range)) {
+        Workbench.settle(visit, "/");
+        assertThat(visit.by("#shots > li").nth(5)).isVisible();
+        take(visit, README.resolve("range.png"), false);
+      }
+      Workbench.fill(rack);
+      try (Visit visit = Visit.onAPhone(browser, rack)) {
+        visit.page().setViewportSize(800, 1000);
+        visit.page().navigate(rack.at("/bows/Rowan").toString());
+        Workbench.settle(visit, "/bows/Rowan");
+        take(visit, README.resolve("bow.png"), false);
       }
     }
   }
@@ -59,11 +84,10 @@ class Pictures {
   }
 
   private static void take(Visit visit, String name, boolean whole) {
-    visit
-        .page()
-        .screenshot(
-            new Page.ScreenshotOptions()
-                .setPath(PICTURES.resolve(name + ".png"))
-                .setFullPage(whole));
+    take(visit, PICTURES.resolve(name + ".png"), whole);
+  }
+
+  private static void take(Visit visit, Path file, boolean whole) {
+    visit.page().screenshot(new Page.ScreenshotOptions().setPath(file).setFullPage(whole));
   }
 }

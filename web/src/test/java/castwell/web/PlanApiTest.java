@@ -20,12 +20,14 @@ import java.util.OptionalDouble;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Plans and wrong tags over the API, with a board that shoots what the test wants. */
 @Timeout(60)
+@Tag("slow")
 class PlanApiTest {
   private static final String PLAN =
       "{\"station\":\"range\",\"name\":\"tips\",\"turns\":[{\"bow\":\"Ash\",\"arrow\":\"Light\"},"

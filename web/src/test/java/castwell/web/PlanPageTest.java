@@ -17,12 +17,14 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A plan on the range page, in a real browser, over a board that shoots what the test wants. */
 @Timeout(120)
+@Tag("browser")
 class PlanPageTest {
   private static Browser browser;
 

@@ -21,12 +21,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a subscriber of a real broker hears of the real daemon, against the schemas it serves. */
 @Timeout(90)
+@Tag("broker")
 class PublishedTest {
   private static final Duration PATIENCE = Duration.ofSeconds(40);
   private static final String STATION = "castwell/rehearsal/";

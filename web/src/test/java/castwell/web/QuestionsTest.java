@@ -10,12 +10,14 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A page's questions, asked by its own forms in a real browser. */
 @Timeout(120)
+@Tag("browser")
 class QuestionsTest {
   @TempDir Path folder;
   private Browser browser;

@@ -19,12 +19,14 @@ import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The range page in a real browser, over the real daemon and its pretended board. */
 @Timeout(120)
+@Tag("browser")
 class RangePageTest {
   /** Its first end: eight passages, of which the third, the fifth and the seventh don't count. */
   private static final int SEED = 8;

@@ -16,12 +16,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Reports at the command line, on shots that were imported. */
 @Timeout(90)
+@Tag("slow")
 class ReportTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

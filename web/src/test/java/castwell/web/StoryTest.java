@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * compared with what went in.
  */
 @Timeout(240)
+@Tag("browser")
 class StoryTest {
   private static final double GRAIN_KG = 64.79891e-6;
   private static final double[] LOOSE = {0.15, -0.2, 0.05, -0.1, 0.1};

@@ -16,6 +16,7 @@ import java.util.List;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.TrustManagerFactory;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** TLS with certificates as people have them, made by the JDK's keytool. */
 @Timeout(60)
+@Tag("slow")
 class TlsTest {
   @TempDir static Path made;
   private static MadeCertificate certificate;

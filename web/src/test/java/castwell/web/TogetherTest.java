@@ -18,12 +18,14 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Several screens at once, and what a page weighs. */
 @Timeout(120)
+@Tag("browser")
 class TogetherTest {
   /** Beside other tests it can take longer than it does alone: -Dcastwell.agree_ms=1000 there. */
   private static final int AGREED_MS = Integer.getInteger("castwell.agree_ms", 10_000);

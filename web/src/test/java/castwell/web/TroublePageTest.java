@@ -24,6 +24,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
  * mount -t tmpfs -o size=16m none /mnt/small</code>.
  */
 @Timeout(120)
+@Tag("browser")
 class TroublePageTest {
   private static Browser browser;
 

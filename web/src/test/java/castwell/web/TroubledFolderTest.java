@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * A disk is full by setrlimit(2), which needs no right to mount: nothing grows beyond a bound.
  */
 @Timeout(90)
+@Tag("system")
 class TroubledFolderTest {
   /** Beyond what is said on standard error, less than any shots take. */
   private static final String BYTES = "65536";

@@ -26,6 +26,7 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,6 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The same random data sets through R (r-base-core, as installed here) and through this project:
  * lm, rstudent, nls, t.test, power.t.test and cor.test agree to 1e-6 of the value.
  */
+@Tag("r")
 class AgainstRTest {
   private static final int SETS = 200;
   private static final double RELATIVE = 1e-6;

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Against the model's own formulas, over random bows. */
+@Tag("slow")
 class ReachTest {
   private final long seed = Long.getLong("castwell.seed", System.nanoTime());
   private final Random random = new Random(seed);

@@ -6,9 +6,11 @@ import castwell.analysis.cell.Cell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** How often a rework that did nothing is said to have done something, by a seeded simulation. */
+@Tag("slow")
 class FalseAlarmTest {
   private static final int REWORKS = 4000;
   private static final double SD_MPS = 0.3;

@@ -17,11 +17,13 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is recognised, how often, in reworks made by the model with a seeded scatter. */
+@Tag("slow")
 class WhatMovedTest {
   private static final int REWORKS = 4000;
 

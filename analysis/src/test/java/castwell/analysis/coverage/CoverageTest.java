@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
  * short run in the suite; the table by {@code mvn -pl analysis test -Dtest=CoverageTest
  * -Dcastwell.repeats=10000}.
  */
+@Tag("slow")
 class CoverageTest {
   private static final int REPEATS = Integer.getInteger("castwell.repeats", 1_000);
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
  * of each bow with each arrow, a scatter of 0.6 % in speed and 3 mm in length. The table by {@code
  * mvn -pl analysis test -Dtest=HowOftenTest -Dcastwell.repeats=200000}.
  */
+@Tag("slow")
 class HowOftenTest {
   private static final int REPEATS = Integer.getInteger("castwell.repeats", 4_000);
   private static final int SHOTS_A_RACK = 40;

@@ -9,10 +9,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** Sessions with several strays, and those where rounding could make some. */
+@Tag("slow")
 class StraysOneAfterAnotherTest {
   private static Findings find(List<double[]> cells) {
     return PooledStrays.find(cells, cells.stream().map(cell -> new boolean[cell.length]).toList());

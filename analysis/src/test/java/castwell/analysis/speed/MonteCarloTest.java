@@ -16,12 +16,14 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
 import org.hipparchus.stat.descriptive.StreamingStatistics;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * The stated uncertainty against the scatter of simulated measurements of one known object: JCGM
  * 101:2008, propagation of distributions. 40000 trials know a standard deviation to 0.35 %.
  */
+@Tag("slow")
 class MonteCarloTest {
   private static final long SEED = 101_2008;
   private static final int TRIALS = 40_000;

@@ -11,8 +11,10 @@ import castwell.analysis.shot.Passages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class JumbleTest {
   private static final long SEED = 99;
 

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** A lamp that flickers at 120 Hz never leaves the gate quiet, and is too slow for a flood. */
 @Timeout(30)
+@Tag("slow")
 class FlickerTest {
   private static final int SECONDS = 30;
 

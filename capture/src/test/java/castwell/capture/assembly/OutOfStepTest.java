@@ -10,12 +10,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Lines late, lost and sent again at random, within what the protocol allows: the passages are
  * those that went through all the same.
  */
+@Tag("slow")
 class OutOfStepTest {
   private static final int RANGES = 150;
   private static final int OBJECTS = 30;

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Truth: what the generator sent through its gates. */
+@Tag("slow")
 class DisturbedRangeTest {
   /** -Dcastwell.seed=N begins there, as a failure says. */
   private static final long FIRST_SEED = Long.getLong("castwell.seed", System.nanoTime());

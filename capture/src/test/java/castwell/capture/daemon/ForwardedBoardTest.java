@@ -29,6 +29,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +39,7 @@ import org.junit.jupiter.api.io.TempDir;
  * listens there. Truth: the recordings' own.
  */
 @Timeout(120)
+@Tag("broker")
 class ForwardedBoardTest {
   /** The way over the broker then seems this many times as long, and as unsteady, as it is. */
   private static final int TIMES = 100;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.capture.store.Shot;
 import castwell.capture.wire.Fault;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Another board bears the name of one that was here before, or its boot counter was reset. (device,
  * boot, edge) names an edge for ever, so no edge may pass for a repeat of another.
  */
+@Tag("slow")
 class NameReusedTest {
   @TempDir Path folder;
 

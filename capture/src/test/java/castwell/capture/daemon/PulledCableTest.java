@@ -21,6 +21,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  * its cable pulled 50 times. Truth: the recording's own, and what the generator sent.
  */
 @Timeout(120)
+@Tag("slow")
 class PulledCableTest {
   private static final int PULLS = 50;
   private static final LongSupplier MICROS = () -> System.nanoTime() / 1000;

@@ -16,10 +16,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Somebody sets the computer's clock while it captures, or between two runs. */
+@Tag("slow")
 class SetClockTest {
   private static final long SECOND = 1_000_000;
   private static final Duration AN_HOUR_BACK = Duration.ofHours(-1);

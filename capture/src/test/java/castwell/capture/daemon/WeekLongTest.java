@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <pre>mvn -pl analysis,capture test -Dtest=WeekLongTest \
  *   -Dsurefire.failIfNoSpecifiedTests=false -Dcastwell.days=7</pre>
  */
+@Tag("slow")
 class WeekLongTest {
   private static final double DAYS = Double.parseDouble(System.getProperty("castwell.days", "0.5"));
   private static final long SECONDS = Math.round(DAYS * UnattendedBoard.DAY_SECONDS);

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <pre>mvn -pl analysis,capture test -Dtest=WildBytesTest \
  *   -Dsurefire.failIfNoSpecifiedTests=false -Dcastwell.bytes=100000000</pre>
  */
+@Tag("slow")
 class WildBytesTest {
   private static final long BYTES = Long.getLong("castwell.bytes", 2_000_000);
   private static final int A_PART = 1_000_000;

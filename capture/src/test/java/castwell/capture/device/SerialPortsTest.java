@@ -9,10 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Against real pseudo-terminals of the kernel, through the serial library. */
+@Tag("slow")
 class SerialPortsTest {
   /** From the protocol's own words; check sums by the CRC that its catalogue value proves. */
   private static final String IDENTITY = "$I,61033,1,sim-1.0,gate-1,7,2000000,2,0,0,64,P*2576\r\n";

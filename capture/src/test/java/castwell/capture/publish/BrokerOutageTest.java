@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * are shot in the day's outage: <code>-Dcastwell.shots=5000</code>.
  */
 @Timeout(600)
+@Tag("broker")
 class BrokerOutageTest {
   private static final int SHOTS = Integer.getInteger("castwell.shots", 5000);
   private static final int FEW = 300;

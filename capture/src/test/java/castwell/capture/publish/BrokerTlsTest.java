@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** TLS as mosquitto speaks it, with certificates as OpenSSL makes them. */
 @Timeout(60)
+@Tag("broker")
 class BrokerTlsTest {
   @TempDir Path folder;
 

@@ -12,6 +12,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <code>-Dcastwell.kills=200</code>.
  */
 @Timeout(1800)
+@Tag("broker")
 class KilledPublisherTest {
   private static final int SHOTS = 400;
   private static final int KILLS = Integer.getInteger("castwell.kills", 2);

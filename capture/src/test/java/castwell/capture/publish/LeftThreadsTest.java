@@ -15,12 +15,14 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An outage is many attempts: none of them may leave a thread of the library's behind. */
 @Timeout(60)
+@Tag("broker")
 class LeftThreadsTest {
   private static final String ID = "leaving-no-thread";
 

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Who shoots what, said and told over the broker. */
 @Timeout(60)
+@Tag("broker")
 class TagsOverBrokerTest {
   private static final String TAGS = "castwell/range/tags";
   private static final String REFUSED = "castwell/range/tags/refused";

@@ -14,12 +14,14 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A board's wire over the real broker. */
 @Timeout(60)
+@Tag("broker")
 class WirePortTest {
   @TempDir Path folder;
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
 import org.jdbi.v3.core.Handle;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <p>Source of the log's layout: SQLite's "WAL-mode File Format", 3 and 4.
  */
 @Timeout(4 * 3600)
+@Tag("slow")
 class CutLogTest {
   private static final String CUTS = System.getProperty("castwell.cuts", "12");
   private static final int SHOTS = 9;

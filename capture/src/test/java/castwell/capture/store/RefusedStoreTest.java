@@ -10,12 +10,14 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A data folder that can't be used is refused with one clear sentence. */
+@Tag("slow")
 class RefusedStoreTest {
   @TempDir Path folder;
   private Path file;

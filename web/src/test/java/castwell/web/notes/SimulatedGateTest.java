@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Timeout;
  * A gate's circuit in a circuit simulator, against what the notes say of it. Source: ngspice 39.
  */
 @Timeout(60)
+@Tag("rig")
 class SimulatedGateTest {
   @Test
   void circuitDoesWhatTheNotesSay() throws Exception {

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the board answers, and what else it says of itself; the wire's contract is the measure. */
 @Timeout(120)
+@Tag("rig")
 class AskedBoardTest {
   private static final double HEARTBEAT_DITHER_S = 0.008;
 

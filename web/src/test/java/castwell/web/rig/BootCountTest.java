@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  * leaves in that cell whatever it likes. More of it: {@code -Dcastwell.resets=1000}.
  */
 @Timeout(600)
+@Tag("rig")
 class BootCountTest {
   private static final int RESETS = Integer.getInteger("castwell.resets", 150);
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
  * -Dcastwell.hours=36} takes a quarter of an hour and wraps the 32 bits sixty times.
  */
 @Timeout(value = 2, unit = TimeUnit.HOURS)
+@Tag("rig")
 class ClockSoakTest {
   private static final double HOURS =
       Double.parseDouble(System.getProperty("castwell.hours", "0.1"));

@@ -6,12 +6,14 @@ import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Edges too close for the board to take at leisure: none goes without a count. */
 @Timeout(120)
+@Tag("rig")
 class CloseEdgesTest {
   private static final double MICRO = 1e-6;
 

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * -Dcastwell.pulled=20}.
  */
 @Timeout(180)
+@Tag("rig")
 class DaemonAtTheBoardTest {
   private static final double PULLED_SECONDS = Integer.getInteger("castwell.pulled", 3);
   private static final Duration PATIENCE = Duration.ofSeconds(60);

@@ -7,12 +7,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The firmware as it is built: no warning, room to spare, interrupts that can't wait. */
 @Timeout(120)
+@Tag("rig")
 class FirmwareBuildTest {
   private static final int RAM = 2048; // ATmega328P data sheet
   private static final int FLASH_WITH_A_LOADER = 32_768 - 2048;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
  * cycle at which each pin changed.
  */
 @Timeout(120)
+@Tag("rig")
 class PassageStampsTest {
   private static final int PASSAGES = Integer.getInteger("castwell.passages", 1000);
   private static final double MICROS_PER_TICK = 0.5;

@@ -12,12 +12,14 @@ import java.nio.file.Path;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the rig writes down is a recording: the same for the same script, and it replays. */
 @Timeout(60)
+@Tag("rig")
 class RigRecordingTest {
   @TempDir Path folder;
 

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What a supervisor hears through systemd's own program. Source of the words: sd_notify(3) and
  * systemd.service(5), WatchdogSec.
  */
+@Tag("system")
 class SupervisorTest {
   private static final Duration PATIENCE = Duration.ofSeconds(20);
   private static final String LISTENER =

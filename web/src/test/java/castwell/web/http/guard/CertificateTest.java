@@ -11,12 +11,14 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Certificates of every usual kind are taken, and what can't be is said in a sentence. */
+@Tag("slow")
 class CertificateTest {
   @TempDir static Path made;
 
