@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.store.Decisions.Decided;
 import castwell.web.FeedReader.Event;
 import castwell.web.cli.Castwell;
@@ -65,8 +66,7 @@ class LiveFeedTest {
 
   @Test
   void aReaderThatIsCutOffAgainAndAgainMissesNothingAndHearsNothingTwice() throws Exception {
-    long seed = System.nanoTime();
-    System.out.println("seed " + seed);
+    long seed = Seed.of(LiveFeedTest.class);
     Random random = new Random(seed);
     long before = lastEvent();
     ExecutorService other = Executors.newSingleThreadExecutor();

@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.Subscriber;
 import castwell.capture.publish.broker.Message;
@@ -36,8 +37,7 @@ class PublishedTest {
 
   private Served rehearse(String mqtt) throws IOException {
     Files.writeString(folder.resolve("castwell.toml"), "[mqtt]\n" + mqtt);
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("seed " + seed);
+    long seed = Seed.of(PublishedTest.class);
     return Served.rehearsal(
         folder, new RehearsalSettings(seed, "rehearsal-1", 0, 0.5, 3600, 0.006, 0.2), 0);
   }

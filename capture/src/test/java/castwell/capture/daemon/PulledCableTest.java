@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.device.Port;
@@ -66,8 +67,7 @@ class PulledCableTest {
 
   @Test
   void everyEdgeIsTakenOnceAndNothingIsMissed() throws Exception {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("PulledCableTest seed " + seed);
+    long seed = Seed.of(PulledCableTest.class);
     Path recorded = Path.of(getClass().getResource("/recordings/every-trouble-once.rec").toURI());
     DisturbedRange disturbed = disturbed();
     AtomicReference<Throwable> died = new AtomicReference<>();

@@ -3,6 +3,7 @@ package castwell.web.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.capture.cell.CellLedger;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.ManyShots;
@@ -31,14 +32,13 @@ class CellLedgerTest {
   private static final ZoneId ZONE = ZoneOffset.UTC;
   private static final ReportRequest USUAL = ReportRequest.of(10, 0.5);
   private static final Instant NOW = Instant.parse("2026-11-01T12:00:00Z");
-  private static final long SEED = 20261101;
+  private static final long SEED = Seed.of(CellLedgerTest.class);
 
   @TempDir Path folder;
   private Store store;
 
   @BeforeEach
   void fill() {
-    System.out.println("seed " + SEED);
     ManyShots.fill(folder, 3_000, SEED);
     store = Store.open(folder);
   }

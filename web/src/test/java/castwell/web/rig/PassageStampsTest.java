@@ -2,6 +2,7 @@ package castwell.web.rig;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
@@ -23,8 +24,7 @@ class PassageStampsTest {
 
   @Test
   void intervalsAreRightToAMicrosecondAndStampsNoLaterThanTheySay() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("PassageStampsTest seed " + seed);
+    long seed = Seed.of(PassageStampsTest.class);
     Random random = new Random(seed);
     Script script = new Script();
     double at = 0.5;
