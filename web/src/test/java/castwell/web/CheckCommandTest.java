@@ -2,20 +2,21 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import castwell.web.Program.Outcome;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The check as a person runs it, in a process of its own. */
-@Timeout(120)
+@Timeout(300)
 class CheckCommandTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -65,7 +66,6 @@ class CheckCommandTest {
       }
       Until.holds(
           "the beats",
-          Duration.ofSeconds(20),
           () -> Asked.get(served.at("/api/range")).json().toString().contains("gate-1 answers"));
       Outcome asked = check("--http", String.valueOf(served.httpPort()));
       assertThat(asked.exitCode()).as("%s", asked).isZero();

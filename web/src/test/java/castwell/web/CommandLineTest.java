@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.device.PseudoTerminal;
 import castwell.web.Program.Outcome;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bad input at the command line: one sentence, exit code 2, nothing of the program's inside. */
-@Timeout(60)
+@Timeout(300)
 class CommandLineTest {
   @TempDir Path folder;
 

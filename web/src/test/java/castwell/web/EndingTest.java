@@ -2,6 +2,8 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import castwell.web.Program.Outcome;
 import castwell.web.cli.Castwell;
 import java.io.IOException;
@@ -18,7 +20,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Told to end, or its cable pulled: what came is on the disk. */
-@Timeout(60)
+@Timeout(300)
 class EndingTest {
   @TempDir Path folder;
 
@@ -39,10 +41,7 @@ class EndingTest {
       String said = rehearsal.line();
       assertThat(said).matches("Castwell .* is at http://127\\.0\\.0\\.1:\\d+/");
       URI range = URI.create(said.replaceFirst(".*(http:.*)", "$1") + "api/range");
-      Until.holds(
-          "three shots",
-          Duration.ofSeconds(30),
-          () -> Asked.get(range).json().at("/session/shots").asInt() >= 3);
+      Until.holds("three shots", () -> Asked.get(range).json().at("/session/shots").asInt() >= 3);
       // Someone is still reading the feed
       try (FeedReader reader = FeedReader.after(range.resolve("/api/live"), 0)) {
         reader.next();
@@ -83,7 +82,7 @@ class EndingTest {
         terminal.write((line + "\r\n").getBytes(StandardCharsets.US_ASCII));
       }
       String last = boardsLines().get(boardsLines().size() - 1);
-      Until.holds("the last line", Duration.ofSeconds(10), () -> holds(file, last));
+      Until.holds("the last line", () -> holds(file, last));
       terminal.close();
       Outcome outcome = record.outcome();
       assertThat(outcome.exitCode()).as("%s", outcome).isZero();
@@ -102,7 +101,7 @@ class EndingTest {
       terminal.read();
       String line = boardsLines().get(0);
       terminal.write((line + "\r\n").getBytes(StandardCharsets.US_ASCII));
-      Until.holds("the line", Duration.ofSeconds(10), () -> holds(file, line));
+      Until.holds("the line", () -> holds(file, line));
       record.terminate();
       assertThat(record.outcome().err()).isEmpty();
       assertThat(linesOf(file)).containsExactly(line);

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** SQL, and what a spreadsheet would run, in every text there is: kept as it is, and harmless. */
-@Timeout(90)
+@Timeout(300)
 class HostileTextTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import castwell.web.RawHttp.Answer;
 import castwell.web.http.guard.Refusals.Kind;
 import java.io.IOException;
@@ -9,7 +10,6 @@ import java.io.OutputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.locks.LockSupport;
@@ -19,9 +19,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One outsider can't take what all others need: connections, live views, threads. */
-@Timeout(60)
+@Timeout(300)
 class LimitsTest {
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   @TempDir Path folder;
   private Served served;
@@ -72,12 +71,12 @@ class LimitsTest {
     for (int i = 0; i < 5; i++) {
       live("127.0.0.2");
     }
-    Until.holds("five readers", PATIENCE, () -> statusOf("127.0.0.2") == 0);
+    Until.holds("five readers", () -> statusOf("127.0.0.2") == 0);
     assertThat(ask("127.0.0.3")).isEqualTo(200);
     assertThat(served.refused(Kind.TOO_MANY_CONNECTIONS)).isPositive();
     open.get(0).close();
     // Whoever goes makes room.
-    Until.holds("room", PATIENCE, () -> statusOf("127.0.0.2") == 200);
+    Until.holds("room", () -> statusOf("127.0.0.2") == 200);
   }
 
   private int statusOf(String from) {
@@ -96,7 +95,7 @@ class LimitsTest {
     }
     assertThat(statusOf("127.0.0.9")).isZero();
     open.get(0).close();
-    Until.holds("room", PATIENCE, () -> statusOf("127.0.0.9") == 200);
+    Until.holds("room", () -> statusOf("127.0.0.9") == 200);
   }
 
   @Test

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Server-sent events over real sockets: nothing missed, nothing twice, nobody waited for. */
-@Timeout(60)
+@Timeout(300)
 class LiveFeedTest {
   @TempDir Path folder;
   private Served served;

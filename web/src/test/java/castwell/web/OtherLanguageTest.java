@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A made language, in which everything stands in «»: what doesn't was said by the code. */
-@Timeout(120)
+@Timeout(300)
 class OtherLanguageTest {
   private static final Path MADE =
       Path.of("target", "test-classes", "castwell", "web", "text", "made.properties");

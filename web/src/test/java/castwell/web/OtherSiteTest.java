@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * A page of somebody else's, open in a browser on this computer or in one that is in, can't do
  * anything here.
  */
-@Timeout(60)
+@Timeout(300)
 class OtherSiteTest {
   private static final String ARROW = "{\"name\":\"Intruder\",\"mass_gr\":500}";
 

@@ -3,6 +3,7 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.Seed;
+import castwell.capture.Until;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.Subscriber;
 import castwell.capture.publish.broker.Message;
@@ -17,7 +18,6 @@ import com.networknt.schema.SpecVersion.VersionFlag;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +27,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a subscriber of a real broker hears of the real daemon, against the schemas it serves. */
-@Timeout(90)
+@Timeout(300)
 class PublishedTest {
-  private static final Duration PATIENCE = Duration.ofSeconds(40);
   private static final String STATION = "castwell/rehearsal/";
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -47,7 +46,7 @@ class PublishedTest {
   }
 
   private static void await(Subscriber subscriber, String what, Predicate<Message> wanted) {
-    Until.holds(what, PATIENCE, () -> subscriber.hasHeard(wanted));
+    Until.holds(what, () -> subscriber.hasHeard(wanted));
   }
 
   private static Predicate<Message> on(String topic, String word) {
@@ -127,9 +126,8 @@ class PublishedTest {
     try (Served served = rehearse("url = \"http://broker\"\npassword = \"hush\"")) {
       Until.holds(
           "what is wrong is said",
-          PATIENCE,
           () -> broker(served).path("sentence").asText().contains("user and password"));
-      Until.holds("shots wait", PATIENCE, () -> broker(served).path("waiting").asLong() > 0);
+      Until.holds("shots wait", () -> broker(served).path("waiting").asLong() > 0);
       assertThat(broker(served).path("connected").asBoolean()).isFalse();
       assertThat(broker(served).toString()).doesNotContain("hush");
     }

@@ -1,18 +1,17 @@
 package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import castwell.capture.rehearsal.RehearsalSettings;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -24,7 +23,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The range page in a real browser, over the real daemon and its pretended board. */
-@Timeout(120)
+@Timeout(300)
 class RangePageTest {
   /** Its first end: eight passages, of which the third, the fifth and the seventh don't count. */
   private static final int SEED = 8;
@@ -43,8 +42,7 @@ class RangePageTest {
   static void openBrowser() {
     shot = rehearsal(shotFolder, SEED, 0);
     browser = new Browser();
-    setDefaultAssertionTimeout(10_000);
-    Until.holds("the end", Duration.ofSeconds(20), () -> shots(shot).size() == PASSAGES);
+    Until.holds("the end", () -> shots(shot).size() == PASSAGES);
   }
 
   @AfterAll
@@ -61,8 +59,7 @@ class RangePageTest {
   }
 
   private static void awaitShots(Visit visit, int count) {
-    assertThat(visit.by("#shots > li"))
-        .hasCount(count, new LocatorAssertions.HasCountOptions().setTimeout(20_000));
+    assertThat(visit.by("#shots > li")).hasCount(count);
   }
 
   private static JsonNode range(Served served) {
@@ -254,8 +251,7 @@ class RangePageTest {
       visit.screenshot("connection-lost-360x740");
       try (Served second = rehearsal(folder, 1, port)) {
         before = shots(second).size();
-        Until.holds(
-            "another end", Duration.ofSeconds(20), () -> shots(second).size() >= before + 6);
+        Until.holds("another end", () -> shots(second).size() >= before + 6);
         awaitShots(visit, before + 6);
         assertThat(visit.by("#lost")).isHidden();
         assertShownDigits(visit, shots(second).get(before + 5));

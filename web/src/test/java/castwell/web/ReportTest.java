@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Reports at the command line, on shots that were imported. */
-@Timeout(90)
+@Timeout(300)
 class ReportTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

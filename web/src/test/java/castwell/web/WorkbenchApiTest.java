@@ -3,6 +3,7 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.capture.Until;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.URI;
@@ -12,7 +13,6 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the workbench's pages send, and what they answer when something isn't there. */
-@Timeout(60)
+@Timeout(300)
 class WorkbenchApiTest {
   private static final String DAY = "2026-05-10";
 
@@ -263,7 +263,6 @@ class WorkbenchApiTest {
         int wanted = i + 1;
         Until.holds(
             "the shot",
-            Duration.ofSeconds(20),
             () -> gates.store().read(t -> t.shots().latest("range", 9)).size() == wanted);
       }
       gates.commands().bows().add("Alder", java.time.Instant.EPOCH, 200, 0.7, "");

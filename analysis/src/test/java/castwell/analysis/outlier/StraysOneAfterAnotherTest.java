@@ -62,7 +62,7 @@ class StraysOneAfterAnotherTest {
   }
 
   @Test
-  @Timeout(20)
+  @Timeout(300)
   void aThousandStraysAmongAHundredThousandShotsOfOneCell() {
     long seed = Seed.of(StraysOneAfterAnotherTest.class);
     double[] cell = new Random(seed).doubles(100_000, 49, 51).toArray();

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Two boards at once, on the kernel's own pseudo-terminals through the serial library, each with
  * its cable pulled 50 times. Truth: the recording's own, and what the generator sent.
  */
-@Timeout(120)
+@Timeout(300)
 class PulledCableTest {
   private static final int PULLS = 50;
   private static final LongSupplier MICROS = () -> System.nanoTime() / 1000;

@@ -56,7 +56,7 @@ class SerialPortsTest {
       }
       assertThat(got).isEqualTo(all);
       link.write("R,7,1\n".getBytes(US_ASCII));
-      peer.awaitHeard("R,7,1\n", Duration.ofSeconds(5));
+      peer.awaitHeard("R,7,1\n");
     }
   }
 
@@ -135,7 +135,7 @@ class SerialPortsTest {
               new PluggedIn(two.path().toString(), 0x2341, 0x0043, "B2"));
       try (Link link = ports.port(serial("usb:2341:0043:B2")).open()) {
         link.write("?\n".getBytes(US_ASCII));
-        two.awaitHeard("?\n", Duration.ofSeconds(5));
+        two.awaitHeard("?\n");
       }
       assertThat(one.heard()).isEmpty();
       assertThatThrownBy(ports.port(serial("usb:2341:0044"))::open)

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Timeout;
 /**
  * A gate's circuit in a circuit simulator, against what the notes say of it. Source: ngspice 39.
  */
-@Timeout(60)
+@Timeout(300)
 class SimulatedGateTest {
   @Test
   void circuitDoesWhatTheNotesSay() throws Exception {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Edges too close for the board to take at leisure: none goes without a count. */
-@Timeout(120)
+@Timeout(300)
 class CloseEdgesTest {
   private static final double MICRO = 1e-6;
 

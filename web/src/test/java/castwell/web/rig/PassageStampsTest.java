@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
  * A thousand arrows past the firmware in the rig, at random moments. The truth is the script's: the
  * cycle at which each pin changed.
  */
-@Timeout(120)
+@Timeout(300)
 class PassageStampsTest {
   private static final int PASSAGES = Integer.getInteger("castwell.passages", 1000);
   private static final double MICROS_PER_TICK = 0.5;
