@@ -10,6 +10,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -67,7 +70,11 @@ class CheckCommandTest {
       Until.holds(
           "the beats",
           () -> Asked.get(served.at("/api/range")).json().toString().contains("gate-1 answers"));
+      ScheduledExecutorService beating = Executors.newSingleThreadScheduledExecutor();
+      beating.scheduleWithFixedDelay(
+          () -> board.write(said.beat("CC", 812, 805)), 0, 200, TimeUnit.MILLISECONDS);
       Outcome asked = check("--http", String.valueOf(served.httpPort()));
+      beating.shutdown();
       assertThat(asked.exitCode()).as("%s", asked).isZero();
       assertThat(asked.out()).contains("well        port: " + board.port() + " is open");
       assertThat(asked.err()).isEmpty();

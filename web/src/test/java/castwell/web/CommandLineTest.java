@@ -206,13 +206,11 @@ class CommandLineTest {
   }
 
   @Test
-  void anHttpPortInUseIsRefusedAtOnce() throws IOException {
+  void anHttpPortInUseIsRefused() throws IOException {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-      long began = System.nanoTime();
       assertRefused(
           inData("run", "--http", String.valueOf(taken.getLocalPort())),
           "127.0.0.1:" + taken.getLocalPort());
-      assertThat((System.nanoTime() - began) / 1e9).isLessThan(10);
     }
   }
 

@@ -130,6 +130,7 @@ class HealthApiTest {
 
   @Test
   void metricsAreOpenMetricsAsItsSpecificationSays() throws Exception {
+    whileItBeats();
     HttpResponse<String> answer = metrics("");
     assertThat(answer.headers().firstValue("Content-Type").orElseThrow())
         .startsWith("application/openmetrics-text")

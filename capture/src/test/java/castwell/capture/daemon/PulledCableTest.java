@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.Seed;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
+import castwell.capture.Until;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
@@ -81,7 +82,8 @@ class PulledCableTest {
         var first = play(new PulledCable(one, recorded, "gate-1", bench.tables(), seed));
         Path file = disturbed.writeTo(folder);
         var second = play(new PulledCable(two, file, disturbed.device(), bench.tables(), seed + 1));
-        CompletableFuture.allOf(first, second).get(100, TimeUnit.SECONDS);
+        CompletableFuture.allOf(first, second)
+            .get(2 * Until.PATIENCE.toSeconds(), TimeUnit.SECONDS);
         // The board that is through its lines first may be silent for 3 s by now.
         assertThat(capture.links())
             .extracting(LinkState::state)

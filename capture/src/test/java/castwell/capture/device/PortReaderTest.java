@@ -47,7 +47,7 @@ class PortReaderTest {
       }
       signals.await(Signal.Opened.class, times + 1);
       reader.close();
-      thread.join(10_000);
+      thread.join(Until.PATIENCE.toMillis());
       assertThat(thread.isAlive()).isFalse();
     }
     assertThat(new String(signals.bytes(), US_ASCII)).isEqualTo(sent.toString());
@@ -80,7 +80,7 @@ class PortReaderTest {
       thread.start();
       Until.holds("bytes", () -> signals.bytes().length == 6);
       peer.hangUp();
-      thread.join(10_000);
+      thread.join(Until.PATIENCE.toMillis());
     }
     assertThat(pauses).containsExactly(250L, 500L, 1000L, 2000L, 4000L, 5000L, 5000L, 250L, 500L);
   }
@@ -113,7 +113,7 @@ class PortReaderTest {
     thread.start();
     signals.await(Signal.Closed.class, 1);
     reader.close();
-    thread.join(10_000);
+    thread.join(Until.PATIENCE.toMillis());
     assertThat(thread.isAlive()).isFalse();
   }
 }

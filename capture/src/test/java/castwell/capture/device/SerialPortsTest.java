@@ -21,7 +21,7 @@ class SerialPortsTest {
 
   private SerialPorts ports(PluggedIn... pluggedIn) {
     return new SerialPorts(
-        () -> List.of(pluggedIn), () -> System.nanoTime() / 1000, Duration.ofMillis(300));
+        () -> List.of(pluggedIn), () -> System.nanoTime() / 1000, Duration.ofSeconds(2));
   }
 
   private static PortSpec.Serial serial(String text) {

@@ -31,9 +31,9 @@ class LeftThreadsTest {
     return BrokerConnection.open(broker, ID, Optional.empty(), message -> {}, () -> {});
   }
 
-  private static void inVain(URI url, String why) {
+  private static void inVain(URI url, Duration patience, String why) {
     for (int i = 0; i < 3; i++) {
-      assertThat(English.refusal(() -> connect(url, Duration.ofSeconds(1)))).contains(why);
+      assertThat(English.refusal(() -> connect(url, patience))).contains(why);
     }
   }
 
@@ -48,21 +48,21 @@ class LeftThreadsTest {
 
   @Test
   void nobodyThere() {
-    inVain(URI.create("mqtt://127.0.0.1:1"), "refused");
+    inVain(URI.create("mqtt://127.0.0.1:1"), Until.PATIENCE, "refused");
   }
 
   @Test
   void frozen() {
     try (Mosquitto mosquitto = Mosquitto.start(folder)) {
       mosquitto.freeze();
-      inVain(mosquitto.url(), "no answer in time");
+      inVain(mosquitto.url(), Duration.ofSeconds(1), "no answer in time");
     }
   }
 
   @Test
   void refusing() {
     try (Mosquitto mosquitto = Mosquitto.start(folder, "allow_anonymous false")) {
-      inVain(mosquitto.url(), "was refused");
+      inVain(mosquitto.url(), Until.PATIENCE, "was refused");
     }
   }
 
@@ -72,7 +72,10 @@ class LeftThreadsTest {
     try (ServerSocket server = new ServerSocket(0)) {
       Thread closing = new Thread(() -> closeAll(server));
       closing.start();
-      inVain(URI.create("mqtt://127.0.0.1:" + server.getLocalPort()), "it ended the connection");
+      inVain(
+          URI.create("mqtt://127.0.0.1:" + server.getLocalPort()),
+          Until.PATIENCE,
+          "it ended the connection");
     }
   }
 

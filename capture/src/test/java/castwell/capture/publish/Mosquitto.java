@@ -153,7 +153,7 @@ public final class Mosquitto implements AutoCloseable {
 
   private void awaitEnd() {
     try {
-      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+      if (!process.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
         throw new AssertionError("mosquitto doesn't end");
       }
     } catch (InterruptedException e) {

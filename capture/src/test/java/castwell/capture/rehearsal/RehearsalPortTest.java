@@ -35,7 +35,7 @@ class RehearsalPortTest {
         "identity and beat", () -> text(signals).contains("$I,") && text(signals).contains("$H,"));
     assertThat(text(signals)).startsWith("$").endsWith("\r\n");
     reader.close();
-    thread.join(10_000);
+    thread.join(Until.PATIENCE.toMillis());
     assertThat(thread.isAlive()).isFalse();
   }
 

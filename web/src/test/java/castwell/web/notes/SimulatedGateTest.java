@@ -3,6 +3,7 @@ package castwell.web.notes;
 import static castwell.web.notes.Notes.says;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +56,7 @@ class SimulatedGateTest {
             .start();
     ngspice.getOutputStream().close();
     String said = new String(ngspice.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(ngspice.waitFor(30, TimeUnit.SECONDS)).isTrue();
+    assertThat(ngspice.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)).isTrue();
     return said;
   }
 }
