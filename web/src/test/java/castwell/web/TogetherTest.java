@@ -108,11 +108,11 @@ class TogetherTest {
       assertThat(visit.by("#speed")).hasText("150.0");
       assertThat(visit.by("#speed-unit")).hasText("ft/s");
       visit.by("[data-units=si]").click();
-      // 150 ft/s are 45.72 m/s, 560 gr 36.29 g and 48 lb 213.5 N: NIST SP 811
+      // 150 ft/s are 45.72 m/s, 563 gr 36.48 g and 47.6 lb 211.7 N: NIST SP 811
       assertThat(visit.by("#speed-unit")).hasText("m/s");
       assertThat(visit.by("#speed")).hasText("45.7");
-      assertThat(visit.by("#arrow")).containsText("36.29 g");
-      assertThat(visit.by("#bow")).containsText("214 N at 68.6 cm");
+      assertThat(visit.by("#arrow")).containsText("36.48 g");
+      assertThat(visit.by("#bow")).containsText("212 N at 68.1 cm");
       visit.screenshot("range-si-360x740");
       visit.by("#typed").click();
       visit.by("dialog[open] [name=speed_fps]").fill("46.5");
