@@ -238,8 +238,8 @@ class WorkbenchApiTest {
             .header("Cookie", "castwell-units=si")
             .build();
     String body = HttpClient.newHttpClient().send(metric, BodyHandlers.ofString()).body();
-    assertThat(body).contains("m/s", "68.6 cm").doesNotContain("ft/s.");
-    assertThat(page(served.at("/bows/Alder")).body()).contains("ft/s", "27 in");
+    assertThat(body).contains("m/s", "68.1 cm").doesNotContain("ft/s.");
+    assertThat(page(served.at("/bows/Alder")).body()).contains("ft/s", "26.8 in");
   }
 
   @Test
