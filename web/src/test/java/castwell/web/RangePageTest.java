@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.unit.Units;
 import castwell.capture.Until;
 import castwell.capture.device.PseudoTerminal;
+import castwell.capture.rehearsal.RehearsalBow;
+import castwell.capture.rehearsal.RehearsalRack;
 import castwell.capture.rehearsal.RehearsalSettings;
 import castwell.capture.store.Store;
 import com.fasterxml.jackson.databind.JsonNode;
