@@ -2,6 +2,7 @@ package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import castwell.analysis.unit.Units;
 import castwell.capture.Until;
@@ -100,7 +101,13 @@ class RangePageTest {
       assertThat(visit.by("#speed-parts"))
           .hasText(Pattern.compile("own 0\\.\\d+, common to the set-up 0\\.\\d+"));
       assertThat(visit.by("#figures")).containsText("ft·lbf");
-      assertThat(visit.by("#groups")).containsText("5 count, mean 159.");
+      assertThat(visit.by("#groups")).containsText("5 count, mean ");
+      String meanFps =
+          visit.by("#groups").textContent().replaceFirst("(?s).*mean (\\S+) ft.*", "$1");
+      RehearsalBow bow = RehearsalRack.bows().get(0);
+      double wantedMps = bow.speedMps(RehearsalRack.arrows().get(0));
+      assertThat(Double.parseDouble(meanFps) * Units.METRES_PER_FOOT)
+          .isCloseTo(wantedMps, withinPercentage(1));
       assertThat(visit.by("#groups")).containsText("3 set aside");
       assertThat(visit.by("#groups svg .dot")).hasCount(5);
       assertThat(visit.by("#groups svg .cross")).hasCount(2); // the third has no speed

@@ -115,7 +115,7 @@ class PlanStateTest {
   /** However people walk through a plan, every turn is shot or skipped once when it ends. */
   @Test
   void noTurnIsForgottenHoweverOneWalks() {
-    long seed = Seed.of(StandingTest.class);
+    long seed = Seed.of(PlanStateTest.class);
     Random random = new Random(seed);
     for (int walk = 0; walk < 300; walk++) {
       events.clear();
