@@ -108,7 +108,7 @@ public final class LossyDisk implements AutoCloseable {
 
   private void awaitEnd() {
     try {
-      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+      if (!process.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
         throw new AssertionError("the disk doesn't end");
       }
     } catch (InterruptedException e) {

@@ -6,15 +6,18 @@ import java.util.function.BooleanSupplier;
 
 /** Waits for what another thread or process does. */
 public final class Until {
+  /** No test is about how long something takes: this only ends one that would wait for ever. */
+  public static final Duration PATIENCE = Duration.ofSeconds(120);
+
   private Until() {}
 
-  public static void holds(String what, Duration atMost, BooleanSupplier condition) {
-    long deadline = System.nanoTime() + atMost.toNanos();
+  public static void holds(String what, BooleanSupplier condition) {
+    long deadline = System.nanoTime() + PATIENCE.toNanos();
     while (!condition.getAsBoolean()) {
       if (System.nanoTime() > deadline) {
-        throw new AssertionError("waited " + atMost + " in vain for " + what);
+        throw new AssertionError("waited " + PATIENCE + " in vain for " + what);
       }
-      LockSupport.parkNanos(5_000_000);
+      LockSupport.parkNanos(2_000_000);
     }
   }
 }

@@ -1,7 +1,6 @@
 package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -22,8 +21,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Getting in, watching only, and hostile names, in a real browser. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class AccessPageTest {
   private static Browser browser;
 
@@ -32,7 +31,6 @@ class AccessPageTest {
   @BeforeAll
   static void openBrowser() {
     browser = new Browser();
-    setDefaultAssertionTimeout(10_000);
   }
 
   @AfterAll

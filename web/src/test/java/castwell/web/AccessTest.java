@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Told to listen to others, nobody gets in without the key. */
-@Timeout(60)
 @Tag("slow")
+@Timeout(300)
 class AccessTest {
   private static final String ARROW = "{\"name\":\"Intruder\",\"mass_gr\":500}";
   private static final String NOT_THE_KEY = "0000-0000-0000-0000-0000-0000-0000";

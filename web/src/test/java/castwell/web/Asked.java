@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.capture.Until;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -10,7 +11,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.time.Duration;
 
 /** One answer of the API, over a real socket. */
 record Asked(int status, String contentType, JsonNode json) {
@@ -31,7 +31,7 @@ record Asked(int status, String contentType, JsonNode json) {
   static Asked send(HttpRequest.Builder request) {
     try {
       HttpResponse<String> answer =
-          CLIENT.send(request.timeout(Duration.ofSeconds(20)).build(), BodyHandlers.ofString());
+          CLIENT.send(request.timeout(Until.PATIENCE).build(), BodyHandlers.ofString());
       return new Asked(
           answer.statusCode(),
           answer.headers().firstValue("Content-Type").orElse(""),

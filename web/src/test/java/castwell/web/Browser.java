@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.capture.Until;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
@@ -28,13 +29,12 @@ final class Browser implements AutoCloseable {
           "--disable-sync");
 
   /** Other tests' browsers work on the same computer. */
-  private static final double PATIENCE_MS = 20_000;
-
   private final Playwright playwright;
+
   private final com.microsoft.playwright.Browser chromium;
 
   Browser() {
-    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
+    PlaywrightAssertions.setDefaultAssertionTimeout(Until.PATIENCE.toMillis());
     playwright =
         Playwright.create(
             new Playwright.CreateOptions()

@@ -2,13 +2,17 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import castwell.web.Program.Outcome;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -16,8 +20,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The check as a person runs it, in a process of its own. */
-@Timeout(120)
 @Tag("slow")
+@Timeout(300)
 class CheckCommandTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -67,9 +71,12 @@ class CheckCommandTest {
       }
       Until.holds(
           "the beats",
-          Duration.ofSeconds(20),
           () -> Asked.get(served.at("/api/range")).json().toString().contains("gate-1 answers"));
+      ScheduledExecutorService beating = Executors.newSingleThreadScheduledExecutor();
+      beating.scheduleWithFixedDelay(
+          () -> board.write(said.beat("CC", 812, 805)), 0, 200, TimeUnit.MILLISECONDS);
       Outcome asked = check("--http", String.valueOf(served.httpPort()));
+      beating.shutdown();
       assertThat(asked.exitCode()).as("%s", asked).isZero();
       assertThat(asked.out()).contains("well        port: " + board.port() + " is open");
       assertThat(asked.err()).isEmpty();

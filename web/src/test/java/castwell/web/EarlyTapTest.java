@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A form that a script sends may be tapped before the script is there. */
-@Timeout(240)
 @Tag("browser")
+@Timeout(300)
 class EarlyTapTest {
   private static final String SENT_BY_SCRIPT =
       "form[data-send], form[data-retag], #form, #sheet-form";

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A recording replayed, and what leaves the program as tables. */
-@Timeout(60)
 @Tag("slow")
+@Timeout(300)
 class ExportTest {
   private static final String FIRST_COLUMNS =
       "shot_id,fired_at,device,boot,first_edge,session,end,bow,bow_state,arrow,arrow_mass_gr,"

@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.BufferedReader;
@@ -20,7 +21,6 @@ import java.util.OptionalLong;
  * that no chunks come, and gives up when nothing comes.
  */
 final class FeedReader implements AutoCloseable {
-  private static final int PATIENCE_MILLIS = 15_000;
   private static final int TIGHT = 2048;
   private static final int ROOMY = 1 << 18;
   private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -71,7 +71,7 @@ final class FeedReader implements AutoCloseable {
   private static Socket asked(URI live, String target, String header, int room) throws IOException {
     Socket socket = new Socket();
     socket.setReceiveBufferSize(room);
-    socket.setSoTimeout(PATIENCE_MILLIS);
+    socket.setSoTimeout((int) Until.PATIENCE.toMillis());
     socket.connect(new InetSocketAddress(live.getHost(), live.getPort()));
     String request = "GET " + target + " HTTP/1.0\r\n" + header + "\r\n";
     socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The page's pure functions, in the browser that runs them. */
-@Timeout(60)
 @Tag("browser")
+@Timeout(300)
 class FormatTest {
   @TempDir static Path folder;
   private static Served served;

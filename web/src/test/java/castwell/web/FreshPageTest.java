@@ -19,8 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Pages that are kept fresh: after a sleep without a hole, and without taking anything from
  * anybody's hands.
  */
-@Timeout(60)
 @Tag("browser")
+@Timeout(300)
 class FreshPageTest {
   private static final String AN_HOUR = "01:00:00";
   private static final String SHOW =

@@ -1,13 +1,13 @@
 package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The gates page in a real browser, over the real daemon and a board on a pseudo-terminal. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class GatesPageTest {
   @TempDir Path folder;
   private final SaidByBoard said = new SaidByBoard();
@@ -31,7 +31,6 @@ class GatesPageTest {
   @BeforeEach
   void open() {
     browser = new Browser();
-    setDefaultAssertionTimeout(15_000);
     board = new PseudoTerminal();
     served = Served.at(folder, board.port());
     board.read(); // the board is asked who it is
@@ -56,7 +55,6 @@ class GatesPageTest {
     Visit visit = new Visit(browser, served.at("/gates.html"), width, height, colours);
     Until.holds( // it beats on: until the page is there, a board may be silent for too long
         "the light",
-        Duration.ofSeconds(20),
         () -> {
           beat("CC", 700, 805);
           return gate(visit, "a", "figure").textContent().equals("700")

@@ -3,6 +3,7 @@ package castwell.web;
 import static java.util.function.Predicate.not;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.Subscriber;
 import castwell.capture.rehearsal.RehearsalSettings;
@@ -28,7 +29,6 @@ import java.util.regex.Pattern;
  * to its shots stays.
  */
 public final class HarriedRange implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(40);
 
   /** The board keeps 16 shots, and a start takes a few on a busy machine: older ones are gone. */
   private static final int MOST_MISSING = 4;
@@ -79,9 +79,7 @@ public final class HarriedRange implements AutoCloseable {
     }
     if (urgent) {
       Until.holds(
-          "what the board still keeps: " + missing,
-          PATIENCE,
-          () -> stored(data).containsAll(missing));
+          "what the board still keeps: " + missing, () -> stored(data).containsAll(missing));
     }
     daemon.letLive(Duration.ofMillis(random.nextInt(beforeItServes ? 1_500 : 3_000)));
   }
@@ -111,9 +109,9 @@ public final class HarriedRange implements AutoCloseable {
     try (Program last = start(data)) {
       last.line();
       int before = board.shots().size();
-      Until.holds("more shots", PATIENCE, () -> board.shots().size() > before + 2);
+      Until.holds("more shots", () -> board.shots().size() > before + 2);
       List<String> shots = board.shots();
-      Until.holds("all shots at the subscriber", PATIENCE, () -> published().containsAll(shots));
+      Until.holds("all shots at the subscriber", () -> published().containsAll(shots));
       last.terminate();
       assertThat(last.outcome().exitCode()).isZero();
       return shots;

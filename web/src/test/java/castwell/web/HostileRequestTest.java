@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What no browser sends, to Jetty as it is set up here. */
-@Timeout(60)
+@Timeout(300)
 class HostileRequestTest {
   private static final String HEAD = "POST /api/arrows HTTP/1.1\r\nHost: localhost\r\n";
   private static final String JSON = "Content-Type: application/json\r\n";

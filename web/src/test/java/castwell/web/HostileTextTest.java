@@ -27,8 +27,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** SQL, and what a spreadsheet would run, in every text there is: kept as it is, and harmless. */
-@Timeout(90)
 @Tag("slow")
+@Timeout(300)
 class HostileTextTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -3,6 +3,8 @@ package castwell.web;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.FuzzInputs;
+import castwell.capture.Until;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,7 +25,6 @@ public class HttpFuzzTest {
   /** What is taken in makes lists longer and answers slower. */
   private static final int REQUESTS_A_STORE = 3_000;
 
-  private static final int PATIENCE_MILLIS = 60_000;
   private static Served served;
   private static int requests;
 
@@ -56,7 +57,7 @@ public class HttpFuzzTest {
 
   private static String answer(String line, byte[] body) {
     try (Socket socket = new Socket("127.0.0.1", served.httpPort())) {
-      socket.setSoTimeout(PATIENCE_MILLIS);
+      socket.setSoTimeout((int) Until.PATIENCE.toMillis());
       ByteArrayOutputStream request = new ByteArrayOutputStream();
       request.writeBytes(
           """

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sheet with somebody's own headings: matched, looked at, mended, taken in. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class ImportPageTest {
   @TempDir Path folder;
 

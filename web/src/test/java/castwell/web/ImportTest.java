@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What somebody wrote down, taken in at the command line. */
-@Timeout(90)
 @Tag("slow")
+@Timeout(300)
 class ImportTest {
   private static final String BOWS =
       "bow,state_on,draw_weight_lb,draw_length_in\nAsh,2026-04-01,52,27\nAsh,2026-05-01,50,27\n";

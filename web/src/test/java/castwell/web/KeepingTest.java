@@ -25,8 +25,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Copies that can be trusted, and a database that can be checked. */
-@Timeout(120)
 @Tag("slow")
+@Timeout(300)
 class KeepingTest {
   @TempDir Path scratch;
   private Path data;

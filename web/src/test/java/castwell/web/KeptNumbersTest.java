@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A sheet shows few digits; what is left as it was keeps all it had. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class KeptNumbersTest {
   private static final double POUNDS = 52.253719;
   private static final double INCHES = 27.123456;

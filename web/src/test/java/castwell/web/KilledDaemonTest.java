@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.analysis.Seed;
 import java.nio.file.Path;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -22,7 +23,7 @@ class KilledDaemonTest {
 
   @Test
   void everyPassageIsOnceInTheStoreAndOnceByItsIdAtASubscriber() throws Exception {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(KilledDaemonTest.class);
     System.out.println("KilledDaemonTest seed " + seed + ", kills " + KILLS);
     Random random = new Random(seed);
     Path data = folder.resolve("data");

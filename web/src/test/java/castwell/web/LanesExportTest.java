@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Two lanes shot at the same time, with the same numbers: their exports are kept apart. */
-@Timeout(60)
 @Tag("slow")
+@Timeout(300)
 class LanesExportTest {
   @TempDir static Path folder;
 

@@ -1,16 +1,15 @@
 package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import castwell.capture.rehearsal.RehearsalSettings;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -25,8 +24,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The range page where many shoot side by side, in a real browser. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class LanesPageTest {
   private static final int LANES = 40;
 
@@ -51,9 +50,7 @@ class LanesPageTest {
     }
     served = Served.lanes(folder, lanes);
     browser = new Browser();
-    setDefaultAssertionTimeout(10_000);
-    Until.holds(
-        "both ends", Duration.ofSeconds(20), () -> shots("lane-7") > 4 && shots("lane-12") > 4);
+    Until.holds("both ends", () -> shots("lane-7") > 4 && shots("lane-12") > 4);
   }
 
   private static RehearsalSettings settings(int lane, double between, double fetching) {
@@ -146,7 +143,6 @@ class LanesPageTest {
           Asked.get(served.at("/api/range?station=lane-3")).json().at("/session/shots").asInt();
       Until.holds(
           "ten arrows on lane 3",
-          Duration.ofSeconds(20),
           () -> range("lane-3").at("/session/shots").asInt() >= before + 10);
       // as the feed begins, and every 20 s whatever happens
       assertThat(asked.get()).isLessThanOrEqualTo(3);

@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.capture.Until;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
@@ -54,8 +55,7 @@ class LatencyMeasured {
             fixes.add(fixMs);
           }
           long now = System.nanoTime();
-          Until.holds(
-              "a pause", Duration.ofSeconds(5), () -> System.nanoTime() - now > PAUSE.toNanos());
+          Until.holds("a pause", () -> System.nanoTime() - now > PAUSE.toNanos());
         }
       }
     }

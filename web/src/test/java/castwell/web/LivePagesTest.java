@@ -25,8 +25,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The pages that scripts fill in, and the texts that scripts say. */
-@Timeout(60)
 @Tag("browser")
+@Timeout(300)
 class LivePagesTest {
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
   private static final Map<String, String> TEXTS = Texts.english().all("live.");

@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import castwell.capture.device.Forwarder;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.WirePort;
@@ -12,7 +13,6 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -47,7 +47,6 @@ class ManyLanesTest {
   private static final int SECONDS = Integer.getInteger("castwell.seconds", 8);
   private static final double SECONDS_BETWEEN_ARROWS = LANES / 6.0 + 0.5;
   private static final int EDGES = 4;
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   @TempDir Path folder;
 
@@ -124,7 +123,7 @@ class ManyLanesTest {
     try (Mosquitto broker = Mosquitto.start(folder.resolve("broker"));
         Program daemon =
             Program.lasting(
-                PATIENCE.multipliedBy(3).plusSeconds(SECONDS),
+                Until.PATIENCE.multipliedBy(3).plusSeconds(SECONDS),
                 "run",
                 "--data",
                 configured(broker).toString(),
@@ -165,12 +164,12 @@ class ManyLanesTest {
 
   private void letPass(int seconds) {
     long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
-    Until.holds("the time", PATIENCE.plusSeconds(seconds), () -> System.nanoTime() > until);
+    Until.holds("the time", () -> System.nanoTime() > until);
   }
 
   private void awaitTold(List<Integer> passages) {
     List<String> wanted = shotIds(passages);
-    Until.holds(wanted.size() + " shots", PATIENCE, () -> toldNanos.keySet().containsAll(wanted));
+    Until.holds(wanted.size() + " shots", () -> toldNanos.keySet().containsAll(wanted));
   }
 
   private Thread listen(URI live) throws IOException {

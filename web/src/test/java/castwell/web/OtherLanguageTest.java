@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A made language, in which everything stands in «»: what doesn't was said by the code. */
-@Timeout(120)
 @Tag("slow")
+@Timeout(300)
 class OtherLanguageTest {
   private static final Path MADE =
       Path.of("target", "test-classes", "castwell", "web", "text", "made.properties");

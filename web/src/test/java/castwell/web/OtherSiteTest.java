@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * A page of somebody else's, open in a browser on this computer or in one that is in, can't do
  * anything here.
  */
-@Timeout(60)
 @Tag("browser")
+@Timeout(300)
 class OtherSiteTest {
   private static final String ARROW = "{\"name\":\"Intruder\",\"mass_gr\":500}";
 

@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import castwell.web.FeedReader.Event;
 import castwell.web.http.api.PlanView;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,7 +11,6 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,8 +26,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Plans and wrong tags over the API, with a board that shoots what the test wants. */
-@Timeout(60)
 @Tag("slow")
+@Timeout(300)
 class PlanApiTest {
   private static final String PLAN =
       "{\"station\":\"range\",\"name\":\"tips\",\"turns\":[{\"bow\":\"Ash\",\"arrow\":\"Light\"},"
@@ -101,7 +101,6 @@ class PlanApiTest {
   private JsonNode await(String before) {
     Until.holds(
         "the shot",
-        Duration.ofSeconds(10),
         () -> {
           String last = range().at("/last/shot_id").asText();
           return !last.isEmpty() && !last.equals(before);
@@ -175,10 +174,7 @@ class PlanApiTest {
     long plan = make();
     say(plan, "start");
     board.key('S');
-    Until.holds(
-        "the pause",
-        Duration.ofSeconds(10),
-        () -> range().at("/plan/state").asText().equals("paused"));
+    Until.holds("the pause", () -> range().at("/plan/state").asText().equals("paused"));
     assertThat(rangesPlan().path("sentence").asText())
         .isEqualTo("Paused: bow or arrow was changed by the board's key. Resume to go on.");
     say(plan, "resume");

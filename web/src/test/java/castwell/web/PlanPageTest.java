@@ -1,7 +1,6 @@
 package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -23,8 +22,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A plan on the range page, in a real browser, over a board that shoots what the test wants. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class PlanPageTest {
   private static Browser browser;
 
@@ -36,7 +35,6 @@ class PlanPageTest {
   @BeforeAll
   static void openBrowser() {
     browser = new Browser();
-    setDefaultAssertionTimeout(10_000);
   }
 
   @AfterAll

@@ -3,6 +3,7 @@ package castwell.web;
 import static castwell.web.HarriedRange.stored;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.LossyDisk;
 import castwell.web.settings.BadSettings;
 import castwell.web.settings.SettingsFile;
@@ -33,7 +34,7 @@ class PowerCutTrial {
   private static final int CUTS_A_FOLDER = 20;
 
   @TempDir Path folder;
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(PowerCutTrial.class);
   private final Random random = new Random(seed);
   private final List<LossyDisk.Remains> cuts = new ArrayList<>();
   private Path program;
@@ -41,7 +42,6 @@ class PowerCutTrial {
   @BeforeEach
   void build() throws IOException {
     program = LossyDisk.build(folder);
-    System.out.println("PowerCutTrial seed " + seed);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.capture.Until;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,7 +14,6 @@ import java.util.concurrent.TimeUnit;
 
 /** The program in a process of its own, as a person starts it. */
 public final class Program implements AutoCloseable {
-  private static final long PATIENCE_SECONDS = 45;
 
   private final Process process;
   private final Path errors;
@@ -44,7 +44,7 @@ public final class Program implements AutoCloseable {
    * @param wrapper the words of another command that runs it
    */
   public static Program under(List<String> wrapper, String... arguments) {
-    return under(wrapper, Duration.ofSeconds(PATIENCE_SECONDS), arguments);
+    return under(wrapper, Until.PATIENCE, arguments);
   }
 
   private static Program under(List<String> wrapper, Duration patience, String... arguments) {
@@ -100,7 +100,7 @@ public final class Program implements AutoCloseable {
   /** SIGKILL: it can't do anything about it. */
   public void kill() {
     process.destroyForcibly();
-    letLive(Duration.ofSeconds(PATIENCE_SECONDS));
+    letLive(Until.PATIENCE);
   }
 
   /** Asks it to end, as a supervisor does. */
@@ -116,7 +116,7 @@ public final class Program implements AutoCloseable {
       for (int n = out.read(some); n >= 0; n = out.read(some)) {
         said.append(some, 0, n);
       }
-      if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      if (!process.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
         throw new AssertionError("it doesn't end");
       }
       return new Outcome(process.exitValue(), said.toString(), Files.readString(errors));

@@ -2,9 +2,9 @@ package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import castwell.capture.Until;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A page's questions, asked by its own forms in a real browser. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class QuestionsTest {
   @TempDir Path folder;
   private Browser browser;
@@ -94,7 +94,6 @@ class QuestionsTest {
         board.arrow(45, 0.74);
         Until.holds(
             i + " shots",
-            Duration.ofSeconds(20),
             () -> served.store().read(t -> t.shots().latest("range", 9)).size() == wanted);
       }
       String session = served.store().read(t -> t.sessions().all().get(0).name());

@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.capture.Until;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
@@ -15,7 +16,6 @@ import java.util.Optional;
 
 /** Requests to the letter, over a plain socket, as no HTTP client would let them be written. */
 final class RawHttp {
-  private static final int PATIENCE_MILLIS = 15_000;
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   private RawHttp() {}
@@ -71,7 +71,7 @@ final class RawHttp {
    */
   static Socket connect(String from, int port) throws IOException {
     Socket socket = new Socket();
-    socket.setSoTimeout(PATIENCE_MILLIS);
+    socket.setSoTimeout((int) Until.PATIENCE.toMillis());
     socket.bind(new InetSocketAddress(from, 0));
     socket.connect(new InetSocketAddress("127.0.0.1", port));
     return socket;

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Reports at the command line, on shots that were imported. */
-@Timeout(90)
 @Tag("slow")
+@Timeout(300)
 class ReportTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -1,5 +1,7 @@
 package castwell.web;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -7,14 +9,12 @@ import java.net.ConnectException;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.Locale;
 
 /**
  * A pretended satellite receiver behind Debian's gpsd, which does what a range's daemon does too.
  */
 final class SatelliteReceiver implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(10);
   private static final int FIXES_TO_LEARN = 30;
 
   private final PseudoTerminal line = new PseudoTerminal();
@@ -51,7 +51,7 @@ final class SatelliteReceiver implements AutoCloseable {
         // not yet
       }
     }
-    receiver.socket.setSoTimeout((int) PATIENCE.toMillis());
+    receiver.socket.setSoTimeout((int) Until.PATIENCE.toMillis());
     return receiver;
   }
 
@@ -65,7 +65,6 @@ final class SatelliteReceiver implements AutoCloseable {
     Socket[] found = new Socket[1];
     Until.holds(
         "gpsd",
-        PATIENCE,
         () -> {
           try {
             found[0] = new Socket("127.0.0.1", port);

@@ -1,5 +1,6 @@
 package castwell.web;
 
+import castwell.capture.Until;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -108,7 +109,7 @@ final class Shipped implements AutoCloseable {
   public void close() throws IOException {
     process.toHandle().destroy();
     try {
-      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+      if (!process.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
         process.destroyForcibly();
       }
     } catch (InterruptedException e) {

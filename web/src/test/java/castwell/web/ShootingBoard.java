@@ -2,6 +2,7 @@ package castwell.web;
 
 import castwell.capture.device.Link;
 import castwell.capture.device.PortUnavailable;
+import castwell.capture.device.PseudoTerminal;
 import castwell.capture.rehearsal.RehearsalPort;
 import castwell.capture.rehearsal.RehearsalSettings;
 import java.io.IOException;

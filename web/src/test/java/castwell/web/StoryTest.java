@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.capture.Until;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -12,7 +13,6 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -29,8 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
  * The bows throw by the virtual-mass model with numbers made up here; what the pages say is
  * compared with what went in.
  */
-@Timeout(240)
 @Tag("browser")
+@Timeout(300)
 class StoryTest {
   private static final double GRAIN_KG = 64.79891e-6;
   private static final double[] LOOSE = {0.15, -0.2, 0.05, -0.1, 0.1};
@@ -99,7 +99,6 @@ class StoryTest {
     int wanted = ++shots;
     Until.holds(
         wanted + " shots",
-        Duration.ofSeconds(20),
         () ->
             served
                     .store()

@@ -24,8 +24,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** TLS with certificates as people have them, made by the JDK's keytool. */
-@Timeout(60)
 @Tag("slow")
+@Timeout(300)
 class TlsTest {
   @TempDir static Path made;
   private static MadeCertificate certificate;

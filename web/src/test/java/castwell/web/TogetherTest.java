@@ -3,6 +3,7 @@ package castwell.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
@@ -24,11 +25,12 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Several screens at once, and what a page weighs. */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class TogetherTest {
-  /** Beside other tests it can take longer than it does alone: -Dcastwell.agree_ms=1000 there. */
-  private static final int AGREED_MS = Integer.getInteger("castwell.agree_ms", 10_000);
+  /** How soon they agree is to be seen on a quiet machine alone: -Dcastwell.agree_ms=1000 there. */
+  private static final long AGREED_MS =
+      Long.getLong("castwell.agree_ms", Until.PATIENCE.toMillis());
 
   private static final long LARGEST_FIRST_LOAD = 300_000;
   private static final long LARGEST_LATER_LOAD = 50_000;
@@ -108,11 +110,11 @@ class TogetherTest {
       assertThat(visit.by("#speed")).hasText("150.0");
       assertThat(visit.by("#speed-unit")).hasText("ft/s");
       visit.by("[data-units=si]").click();
-      // 150 ft/s are 45.72 m/s, 560 gr 36.29 g and 48 lb 213.5 N: NIST SP 811
+      // 150 ft/s are 45.72 m/s, 563 gr 36.48 g and 47.6 lb 211.7 N: NIST SP 811
       assertThat(visit.by("#speed-unit")).hasText("m/s");
       assertThat(visit.by("#speed")).hasText("45.7");
-      assertThat(visit.by("#arrow")).containsText("36.29 g");
-      assertThat(visit.by("#bow")).containsText("214 N at 68.6 cm");
+      assertThat(visit.by("#arrow")).containsText("36.48 g");
+      assertThat(visit.by("#bow")).containsText("212 N at 68.1 cm");
       visit.screenshot("range-si-360x740");
       visit.by("#typed").click();
       visit.by("dialog[open] [name=speed_fps]").fill("46.5");

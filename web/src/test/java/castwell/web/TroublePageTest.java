@@ -1,10 +1,10 @@
 package castwell.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.FullDisk;
+import castwell.capture.Until;
 import castwell.capture.rehearsal.RehearsalSettings;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
@@ -34,8 +34,8 @@ import org.junit.jupiter.api.io.TempDir;
  * <code>-Dcastwell.disk=/mnt/small</code> it is that disk which is filled up: <code>
  * mount -t tmpfs -o size=16m none /mnt/small</code>.
  */
-@Timeout(120)
 @Tag("browser")
+@Timeout(300)
 class TroublePageTest {
   private static Browser browser;
 
@@ -44,7 +44,6 @@ class TroublePageTest {
   @BeforeAll
   static void openBrowser() {
     browser = new Browser();
-    setDefaultAssertionTimeout(10_000);
   }
 
   @AfterAll
@@ -108,10 +107,7 @@ class TroublePageTest {
   }
 
   private byte[] whileFull(Served served, Visit visit, Path data) {
-    Until.holds(
-        "two that wait",
-        Duration.ofSeconds(30),
-        () -> range(served).at("/stores/0/waiting").asInt() >= 2);
+    Until.holds("two that wait", () -> range(served).at("/stores/0/waiting").asInt() >= 2);
     int stored = stored(served).size();
     assertThat(visit.by("#trouble"))
         .hasText(

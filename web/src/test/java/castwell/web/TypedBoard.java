@@ -1,9 +1,10 @@
 package castwell.web;
 
+import castwell.capture.Until;
+import castwell.capture.device.PseudoTerminal;
 import castwell.capture.wire.Crc16;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Locale;
 
 /** A board of which a test types every sentence: the arrows it wants, when it wants them. */
@@ -54,7 +55,7 @@ final class TypedBoard implements AutoCloseable {
   /** Not at once: a shot is dated to some milliseconds, and whoever chose an arrow then draws. */
   private void shoot(double mps, double[] metres) {
     long chosen = System.nanoTime();
-    Until.holds("the draw", Duration.ofSeconds(10), () -> System.nanoTime() - chosen > DRAW_NANOS);
+    Until.holds("the draw", () -> System.nanoTime() - chosen > DRAW_NANOS);
     long first = ticks();
     for (int i = 0; i < metres.length; i++) {
       long at = first + Math.round(metres[i] / mps * HZ);

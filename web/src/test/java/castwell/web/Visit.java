@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -27,7 +28,7 @@ final class Visit implements AutoCloseable {
             .chromium()
             .newContext(
                 new NewContextOptions().setViewportSize(width, height).setColorScheme(colours));
-    context.setDefaultTimeout(20_000);
+    context.setDefaultTimeout(Until.PATIENCE.toMillis());
     context.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {

@@ -35,12 +35,12 @@ final class Workbench {
   private static final Map<String, double[]> BOWS =
       new TreeMap<>(
           Map.of(
-              "Alder", new double[] {48, 27, 41, 230},
-              "Hazel", new double[] {44, 26, 36, 300},
-              "Rowan", new double[] {55, 28, 51, 340},
-              "Whitethorn", new double[] {50, 27, 44, 260}));
+              "Alder", new double[] {47.6, 26.8, 40.7, 234},
+              "Hazel", new double[] {43.7, 26.3, 35.8, 297},
+              "Rowan", new double[] {54.2, 27.6, 50.6, 343},
+              "Whitethorn", new double[] {49.3, 27.2, 43.9, 258}));
   private static final Map<String, Integer> ARROWS =
-      new TreeMap<>(Map.of("Birch", 420, "Cedar", 500, "Pine", 560, "Ramin", 650));
+      new TreeMap<>(Map.of("Birch", 417, "Cedar", 488, "Pine", 563, "Ramin", 641));
   private static final String REWORK = "2026-05-01";
 
   private Workbench() {}
@@ -107,8 +107,8 @@ final class Workbench {
                 served,
                 "/api/bows",
                 """
-                {"name":"%s","state_on":"2026-03-01","draw_weight_lb":%.0f,"draw_length_in":%.0f,
-                 "nock_to_nock_in":66,"string_follow_in":1.2,"brace_height_in":6.2,"mass_lb":1.3,"wood":"elm",
+                {"name":"%s","state_on":"2026-03-01","draw_weight_lb":%.1f,"draw_length_in":%.1f,
+                 "nock_to_nock_in":66.4,"string_follow_in":1.2,"brace_height_in":6.3,"mass_lb":1.27,"wood":"elm",
                  "tip_width_mm":12,"done":"first tillered"}""",
                 name,
                 bow[0],
@@ -126,7 +126,7 @@ final class Workbench {
         served,
         "/api/bows/Rowan/states",
         """
-        {"state_on":"%s","draw_weight_lb":53,"draw_length_in":28,"string_follow_in":1.5,"tip_width_mm":9,
+        {"state_on":"%s","draw_weight_lb":52.7,"draw_length_in":27.6,"string_follow_in":1.5,"tip_width_mm":9,
          "done":"tips narrowed"}""",
         REWORK);
     post(
@@ -136,7 +136,7 @@ final class Workbench {
         {"state_on":"2026-03-01","points":[{"draw_length_in":8,"draw_force_lb":2,"let_down_lb":2},
          {"draw_length_in":14,"draw_force_lb":20,"let_down_lb":19},
          {"draw_length_in":22,"draw_force_lb":36,"let_down_lb":34},
-         {"draw_length_in":27,"draw_force_lb":48,"let_down_lb":48}]}""");
+         {"draw_length_in":26.8,"draw_force_lb":47.6,"let_down_lb":47.6}]}""");
     post(
         served, "/api/import", "{\"what\":\"shots\",\"csv\":\"%s\"}", shots().replace("\n", "\\n"));
     served.commands().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");

@@ -2,6 +2,7 @@ package castwell.analysis.againstr;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.analysis.bow.VirtualMassFit;
 import castwell.analysis.outlier.StudentizedResiduals;
 import castwell.analysis.statistic.Mean;
@@ -49,8 +50,7 @@ class AgainstRTest {
 
   @BeforeAll
   static void askR(@TempDir Path folder) throws Exception {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("AgainstRTest seed " + seed);
+    long seed = Seed.of(AgainstRTest.class);
     Random random = new Random(seed);
     for (int set = 0; set < SETS; set++) {
       DATA.add(RandomShots.of(random));

@@ -3,6 +3,7 @@ package castwell.analysis.bow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
@@ -33,7 +34,7 @@ class CastTest {
   /** JCGM 101:2008: propagation of distributions by a Monte Carlo method. */
   @Test
   void theScalesErrorAsInAMonteCarlo() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(CastTest.class);
     Random random = new Random(seed);
     double energyU = 0.2 * Units.JOULES_PER_FOOT_POUND;
     double weightN = 50 * Units.NEWTONS_PER_POUND;

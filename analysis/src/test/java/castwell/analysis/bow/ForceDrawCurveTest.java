@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.Arrays;
@@ -170,7 +171,7 @@ class ForceDrawCurveTest {
   /** What "monotone" promises: Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238. */
   @Test
   void risingForcesNeverMakeAFallingCurve() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(ForceDrawCurveTest.class);
     Random random = new Random(seed);
     for (int run = 0; run < 300; run++) {
       double[] x = new double[8];

@@ -3,6 +3,7 @@ package castwell.analysis.bow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import java.util.Random;
@@ -12,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Against the model's own formulas, over random bows. */
 @Tag("slow")
 class ReachTest {
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(ReachTest.class);
   private final Random random = new Random(seed);
 
   private static VirtualMass exact(double energyJ, double virtualMassKg) {

@@ -2,6 +2,7 @@ package castwell.analysis.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.analysis.cell.Cell;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,7 @@ class FalseAlarmTest {
   /** What a simulation of this size may be off by: five standard errors of 5 %. */
   private static final double CHANCE = 0.018;
 
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(FalseAlarmTest.class);
   private final Random random = new Random(seed);
 
   private double alarms(int controls, double betweenBowsMps) {

@@ -3,6 +3,7 @@ package castwell.analysis.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.bow.DesignPrecision;
 import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.analysis.statistic.Mean;
@@ -28,7 +29,7 @@ class PlanTest {
   /** Four cells, difference in differences: as often as promised, by a seeded simulation. */
   @Test
   void thePowerWithAControlIsKept() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(PlanTest.class);
     Random random = new Random(seed);
     double n = Math.ceil(TPower.shotsEach(4, 2, 0.9, 0.05, 0.8));
     int found = 0;
@@ -88,7 +89,7 @@ class PlanTest {
    */
   @Test
   void noThreeArrowsWouldTellTheVirtualMassMuchBetter() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(PlanTest.class);
     Random random = new Random(seed);
     for (int i = 0; i < 200; i++) {
       List<Double> rack = random.doubles(8, 0.02, 0.05).boxed().toList();

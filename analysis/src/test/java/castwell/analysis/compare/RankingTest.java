@@ -3,6 +3,7 @@ package castwell.analysis.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.compare.Ranking.Entry;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
@@ -63,7 +64,7 @@ class RankingTest {
   /** By trying every set of bows: those without a pair that differs, within no larger such set. */
   @Test
   void groupsAreTheLargestSetsThatCantBeToldApart() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(RankingTest.class);
     Random random = new Random(seed);
     for (int i = 0; i < 300; i++) {
       List<Entry> entries = new ArrayList<>();

@@ -8,6 +8,7 @@ import static castwell.analysis.compare.WhatMoved.Answer.VIRTUAL_MASS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.compare.WhatMoved.Answer;
@@ -27,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WhatMovedTest {
   private static final int REWORKS = 4000;
 
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(WhatMovedTest.class);
   private final Random random = new Random(seed);
 
   private Map<Answer, Integer> answers(double energyAfter, double virtualAfter, int shots) {

@@ -2,6 +2,7 @@ package castwell.analysis.coverage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -19,7 +20,7 @@ class CoverageTest {
 
   @Test
   void ninetyFivePercentIntervalsHoldTheTruthAsOftenAsTheySay() {
-    long seed = Long.getLong("castwell.seed", 20_260_501);
+    long seed = Seed.of(CoverageTest.class);
     Tally tally =
         IntStream.range(0, REPEATS)
             .parallel()

@@ -3,6 +3,7 @@ package castwell.analysis.outlier;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.outlier.PooledStrays.Findings;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class PooledStraysTest {
   private static final int SESSIONS = 4_000;
 
-  private final long seed = Long.getLong("castwell.seed", 20260501);
+  private final long seed = Seed.of(PooledStraysTest.class);
   private final Random random = new Random(seed);
 
   private List<double[]> cells(int count, int shots) {

@@ -3,6 +3,7 @@ package castwell.analysis.speed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** Fletching clears the beam and blocks it again before the tail has gone. */
 class FlutterTest {
-  private static final long SEED = 20260502;
+  private static final long SEED = Seed.of(FlutterTest.class);
   private final Flight arrow = Flight.ARROW;
 
   @Test

@@ -3,6 +3,7 @@ package castwell.analysis.speed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
@@ -25,7 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class MonteCarloTest {
-  private static final long SEED = 101_2008;
+  private static final long SEED = Seed.of(MonteCarloTest.class);
   private static final int TRIALS = 40_000;
   private static final int LATE_TICKS = 300;
   private static final double TRUE_MPS = 50;

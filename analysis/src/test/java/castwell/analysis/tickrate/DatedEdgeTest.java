@@ -3,11 +3,12 @@ package castwell.analysis.tickrate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class DatedEdgeTest {
-  private static final long SEED = 7;
+  private static final long SEED = Seed.of(DatedEdgeTest.class);
   private static final double HZ = 2e6;
 
   @Test

@@ -3,6 +3,7 @@ package castwell.analysis.verdict;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.Seed;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 @Tag("slow")
 class JumbleTest {
-  private static final long SEED = 99;
+  private static final long SEED = Seed.of(JumbleTest.class);
 
   @Test
   void whateverComesItIsJudgedAndWhatCountsHasSpeedAndLength() {

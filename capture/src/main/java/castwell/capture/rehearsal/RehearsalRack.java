@@ -10,19 +10,19 @@ import java.util.List;
 public final class RehearsalRack {
   private static final List<RehearsalBow> BOWS =
       List.of(
-          bow("Wren", "ash", 40, 27, 37, 0.0095, "new string"),
-          bow("Tamar", "elm", 45, 28, 42, 0.012, "tiller evened"),
-          bow("Heron", "yew", 50, 28, 50, 0.009, "tips lightened"),
-          bow("Bittern", "hazel", 52, 28.5, 46, 0.016, "belly heat treated"),
-          bow("Dunnock", "black locust", 55, 28, 56, 0.008, "tips recurved"));
+          bow("Wren", "ash", 39.4, 26.75, 36.4, 0.0093, "new string"),
+          bow("Whimbrel", "elm", 44.3, 27.75, 41.3, 0.0118, "tiller evened"),
+          bow("Heron", "yew", 49.2, 28.25, 49.4, 0.0091, "tips lightened"),
+          bow("Bittern", "hazel", 51.7, 28.75, 45.6, 0.0157, "belly heat treated"),
+          bow("Dunnock", "black locust", 54.6, 27.75, 55.3, 0.0083, "tips recurved"));
 
   private static final List<RehearsalArrow> ARROWS =
       List.of(
-          arrow("Reed", 330, 28.25, 0.3125),
-          arrow("Sedge", 410, 28.75, 0.3125),
-          arrow("Willow", 495, 29.25, 0.34375),
-          arrow("Alder", 585, 29.75, 0.34375),
-          arrow("Oak", 685, 30.75, 0.359375));
+          arrow("Reed", 323, 28.3, 0.3125),
+          arrow("Sedge", 408, 28.9, 0.3125),
+          arrow("Willow", 491, 29.4, 0.34375),
+          arrow("Alder", 577, 29.8, 0.34375),
+          arrow("Oak", 662, 30.6, 0.359375));
 
   private RehearsalRack() {}
 

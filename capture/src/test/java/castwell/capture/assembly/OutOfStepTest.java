@@ -2,6 +2,7 @@ package castwell.capture.assembly;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
@@ -22,14 +23,10 @@ class OutOfStepTest {
   private static final int RANGES = 150;
   private static final int OBJECTS = 30;
 
-  private final long seed = System.nanoTime();
+  private final long seed = Seed.of(OutOfStepTest.class);
   private final Random random = new Random(seed);
   private PretendGates gates = new PretendGates();
   private double endSeconds;
-
-  OutOfStepTest() {
-    System.out.println("OutOfStepTest seed " + seed);
-  }
 
   @Test
   void aBoardThatAnswersMakesEveryPassageWhole() {

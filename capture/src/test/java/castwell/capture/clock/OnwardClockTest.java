@@ -2,6 +2,7 @@ package castwell.capture.clock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.English;
 import castwell.capture.daemon.SteppedClock;
 import java.time.Duration;
@@ -98,8 +99,7 @@ class OnwardClockTest {
 
   @Test
   void whateverIsDoneToTheComputersClockWithinADayThisOneNeverGoesBack() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("OnwardClockTest seed " + seed);
+    long seed = Seed.of(OnwardClockTest.class);
     Random random = new Random(seed);
     Instant before = clock.instant();
     long offset = 0;

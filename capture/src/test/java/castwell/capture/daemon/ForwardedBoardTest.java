@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import castwell.capture.English;
+import castwell.capture.Until;
 import castwell.capture.device.Forwarder;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
-import castwell.capture.device.Wait;
 import castwell.capture.publish.Mosquitto;
 import castwell.capture.publish.WirePort;
 import castwell.capture.publish.broker.BrokerSettings;
@@ -18,7 +18,6 @@ import castwell.capture.store.Figure;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,13 +37,12 @@ import org.junit.jupiter.api.io.TempDir;
  * A board on a pseudo-terminal, its sentences forwarded over the real broker to the capture that
  * listens there. Truth: the recordings' own.
  */
-@Timeout(120)
 @Tag("broker")
+@Timeout(300)
 class ForwardedBoardTest {
   /** The way over the broker then seems this many times as long, and as unsteady, as it is. */
   private static final int TIMES = 100;
 
-  private static final Duration PATIENCE = Duration.ofSeconds(30);
   private static final String STATION = "lane-1";
 
   @TempDir Path folder;
@@ -112,7 +110,7 @@ class ForwardedBoardTest {
           Forwarder forwarder = forwarder(board, at(mosquitto), clock::micros)) {
         capture.start(died::set);
         forwarder.start();
-        board.pty().awaitHeard("?", PATIENCE);
+        board.pty().awaitHeard("?");
         long began = clock.micros();
         for (RecordedLine line : lines(recorded)) {
           clock.await(began + line.micros());
@@ -143,9 +141,8 @@ class ForwardedBoardTest {
   }
 
   private static void awaitEdges(RangeBench bench, int count) {
-    Wait.until(
+    Until.holds(
         count + " edges to be stored",
-        PATIENCE,
         () -> bench.tables().query("SELECT count(*) FROM edge").equals(List.of("" + count)));
   }
 
@@ -173,7 +170,7 @@ class ForwardedBoardTest {
           Forwarder forwarder = forwarder(board, at(mosquitto), micros)) {
         capture.start(died::set);
         forwarder.start();
-        board.pty().awaitHeard("?", PATIENCE);
+        board.pty().awaitHeard("?");
         Set<String> said = new TreeSet<>();
         List<RecordedLine> lines = lines(recorded);
         for (int i = 0; i < lines.size(); i++) {

@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,7 +10,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,12 +19,7 @@ class LongLostTest {
   private static final int SHOTS = 6;
 
   @TempDir Path folder;
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
-
-  @BeforeEach
-  void tellSeed() {
-    System.out.println("LongLostTest seed " + seed);
-  }
+  private final long seed = Seed.of(LongLostTest.class);
 
   /** The first arrives; of the others a beat tells, and they are given up. */
   private static HandFedStation lost(RangeBench bench) {

@@ -1,11 +1,10 @@
 package castwell.capture.daemon;
 
-import castwell.capture.device.Wait;
+import castwell.capture.Until;
 import castwell.capture.recording.RecordedLine;
 import castwell.capture.recording.Recording;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,7 +15,6 @@ import java.util.TreeSet;
 
 /** Plays a recording to a host over a cable that is pulled out and put back again and again. */
 final class PulledCable {
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   /** Pulled so often that nothing gets through, even a board that keeps 64 edges forgets some. */
   private static final int MOST_BEHIND = 24;
@@ -132,12 +130,12 @@ final class PulledCable {
   }
 
   private void awaitHeard(String word, int before) {
-    Wait.until("the host to say " + word, PATIENCE, () -> heard(word) > before);
+    Until.holds("the host to say " + word, () -> heard(word) > before);
   }
 
   private void awaitStored() {
     try {
-      Wait.until("all edges of " + device + " to be stored", PATIENCE, () -> stored().equals(said));
+      Until.holds("all edges of " + device + " to be stored", () -> stored().equals(said));
     } catch (AssertionError e) {
       Set<String> missed = new TreeSet<>(said);
       missed.removeAll(stored());

@@ -2,8 +2,10 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
+import castwell.capture.Until;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.SerialPorts;
@@ -30,8 +32,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Two boards at once, on the kernel's own pseudo-terminals through the serial library, each with
  * its cable pulled 50 times. Truth: the recording's own, and what the generator sent.
  */
-@Timeout(120)
 @Tag("slow")
+@Timeout(300)
 class PulledCableTest {
   private static final int PULLS = 50;
   private static final LongSupplier MICROS = () -> System.nanoTime() / 1000;
@@ -68,8 +70,7 @@ class PulledCableTest {
 
   @Test
   void everyEdgeIsTakenOnceAndNothingIsMissed() throws Exception {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("PulledCableTest seed " + seed);
+    long seed = Seed.of(PulledCableTest.class);
     Path recorded = Path.of(getClass().getResource("/recordings/every-trouble-once.rec").toURI());
     DisturbedRange disturbed = disturbed();
     AtomicReference<Throwable> died = new AtomicReference<>();
@@ -83,7 +84,8 @@ class PulledCableTest {
         var first = play(new PulledCable(one, recorded, "gate-1", bench.tables(), seed));
         Path file = disturbed.writeTo(folder);
         var second = play(new PulledCable(two, file, disturbed.device(), bench.tables(), seed + 1));
-        CompletableFuture.allOf(first, second).get(100, TimeUnit.SECONDS);
+        CompletableFuture.allOf(first, second)
+            .get(2 * Until.PATIENCE.toSeconds(), TimeUnit.SECONDS);
         // The board that is through its lines first may be silent for 3 s by now.
         assertThat(capture.links())
             .extracting(LinkState::state)

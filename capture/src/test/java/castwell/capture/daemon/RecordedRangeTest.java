@@ -2,6 +2,7 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -45,7 +46,7 @@ class RecordedRangeTest {
   /** They share device, boot and edge numbers, as boards with a reset boot counter would. */
   @Test
   void recordingsOfOneNameAreKeptApartInOneStore() throws Exception {
-    long seed = System.nanoTime();
+    long seed = Seed.of(RecordedRangeTest.class);
     List<String> order = new ArrayList<>(NAMES);
     Collections.shuffle(order, new Random(seed));
     try (RangeBench bench = RangeBench.in(folder)) {

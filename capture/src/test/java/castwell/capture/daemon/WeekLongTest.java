@@ -3,6 +3,7 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.capture.wire.Fault;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,13 +45,12 @@ class WeekLongTest {
 
   @TempDir Path folder;
 
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(WeekLongTest.class);
   private final List<Long> usedBytes = new ArrayList<>();
   private long emptyBytes;
 
   @BeforeEach
   void anEmptyStore() throws IOException {
-    System.out.println("WeekLongTest seed " + seed);
     RangeBench.in(folder).close();
     emptyBytes = fileBytes();
   }

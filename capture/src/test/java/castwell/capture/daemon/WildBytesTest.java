@@ -3,6 +3,7 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.capture.store.Shot;
 import castwell.capture.wire.Fault;
 import java.nio.file.Path;
@@ -29,13 +30,12 @@ class WildBytesTest {
   private static final long BYTES = Long.getLong("castwell.bytes", 2_000_000);
   private static final int A_PART = 1_000_000;
 
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(WildBytesTest.class);
 
   @TempDir Path folder;
 
   @Test
   void noShotThatIntactSentencesDidNotMake() {
-    System.out.println("castwell.capture.daemon.WildBytesTest seed " + seed);
     long shots = 0;
     for (long done = 0, part = 0; done < BYTES; done += A_PART, part++) {
       try {

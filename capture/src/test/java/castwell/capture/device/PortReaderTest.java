@@ -4,8 +4,8 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.Until;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Against real pseudo-terminals of the kernel, through the serial library. */
-@Timeout(60)
+@Timeout(300)
 class PortReaderTest {
   @TempDir Path folder;
 
@@ -40,14 +40,14 @@ class PortReaderTest {
         String text = "time " + i + "\r\n";
         sent.append(text);
         peer.write(text);
-        Wait.until(text, Duration.ofSeconds(10), () -> signals.bytes().length == sent.length());
+        Until.holds(text, () -> signals.bytes().length == sent.length());
         peer.hangUp();
         signals.await(Signal.Closed.class, i);
         peer.plugIn();
       }
       signals.await(Signal.Opened.class, times + 1);
       reader.close();
-      thread.join(10_000);
+      thread.join(Until.PATIENCE.toMillis());
       assertThat(thread.isAlive()).isFalse();
     }
     assertThat(new String(signals.bytes(), US_ASCII)).isEqualTo(sent.toString());
@@ -78,9 +78,9 @@ class PortReaderTest {
               });
       Thread thread = new Thread(reader);
       thread.start();
-      Wait.until("bytes", Duration.ofSeconds(10), () -> signals.bytes().length == 6);
+      Until.holds("bytes", () -> signals.bytes().length == 6);
       peer.hangUp();
-      thread.join(10_000);
+      thread.join(Until.PATIENCE.toMillis());
     }
     assertThat(pauses).containsExactly(250L, 500L, 1000L, 2000L, 4000L, 5000L, 5000L, 250L, 500L);
   }
@@ -113,7 +113,7 @@ class PortReaderTest {
     thread.start();
     signals.await(Signal.Closed.class, 1);
     reader.close();
-    thread.join(10_000);
+    thread.join(Until.PATIENCE.toMillis());
     assertThat(thread.isAlive()).isFalse();
   }
 }

@@ -2,16 +2,12 @@ package castwell.capture.device;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
-import com.sun.jna.Native;
+import castwell.capture.Until;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.time.Duration;
-import java.util.Arrays;
 import java.util.function.Function;
 
 /**
@@ -19,18 +15,11 @@ import java.util.function.Function;
  * can be pulled out and plugged in again, and answers what the host writes line by line.
  */
 public final class PtyPeer implements AutoCloseable {
-  private static final int O_RDWR = 2;
-  private static final int O_NOCTTY = 0400;
-  private static final int O_NONBLOCK = 04000;
-  private static final short POLLIN = 1;
-  private static final short POLLOUT = 4;
-
   private final Path path;
   private final Function<String, String> answer;
   private final StringBuffer heard = new StringBuffer();
   private final StringBuilder line = new StringBuilder();
-  private int master;
-  private int slave;
+  private PseudoTerminal terminal;
   private Thread listener;
   private volatile boolean plugged;
 
@@ -59,19 +48,8 @@ public final class PtyPeer implements AutoCloseable {
 
   /** Comes back at the same path, on another pseudo-terminal. */
   public synchronized void plugIn() {
-    master = checked(CLibrary.C.posix_openpt(O_RDWR | O_NOCTTY | O_NONBLOCK));
-    checked(CLibrary.C.grantpt(master));
-    checked(CLibrary.C.unlockpt(master));
-    byte[] name = new byte[64];
-    checked(CLibrary.C.ptsname_r(master, name, name.length));
-    String device = Native.toString(name);
-    // Held open, lest the master reads an error whenever no host has it open.
-    slave = checked(CLibrary.C.open(device, O_RDWR | O_NOCTTY));
-    byte[] termios = new byte[256];
-    checked(CLibrary.C.tcgetattr(slave, termios));
-    CLibrary.C.cfmakeraw(termios);
-    checked(CLibrary.C.tcsetattr(slave, 0, termios));
-    point(Path.of(device));
+    terminal = new PseudoTerminal();
+    point(terminal.port());
     plugged = true;
     line.setLength(0);
     listener = new Thread(this::listen, "pty peer " + path.getFileName());
@@ -100,8 +78,7 @@ public final class PtyPeer implements AutoCloseable {
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
-      CLibrary.C.close(master);
-      CLibrary.C.close(slave);
+      terminal.close();
     }
   }
 
@@ -118,34 +95,18 @@ public final class PtyPeer implements AutoCloseable {
   }
 
   /**
-   * Writes all, waiting for the host to read where it must, 5 s at most. Lost while pulled out, as
-   * on a wire.
+   * Writes all, waiting for the host to read where it must. Lost while pulled out, as on a wire.
    */
   public synchronized void write(byte[] bytes) {
-    byte[] rest = bytes;
-    while (plugged && rest.length > 0) {
-      if (!isReady(POLLOUT, 5000)) {
-        throw new IllegalStateException("the host doesn't read");
-      }
-      int written = checked((int) CLibrary.C.write(master, rest, rest.length));
-      rest = Arrays.copyOfRange(rest, written, rest.length);
+    if (plugged) {
+      terminal.write(bytes);
     }
   }
 
-  private boolean isReady(short event, int timeoutMillis) {
-    ByteBuffer poll = ByteBuffer.allocate(8).order(ByteOrder.nativeOrder());
-    poll.putInt(0, master).putShort(4, event);
-    return CLibrary.C.poll(poll.array(), 1, timeoutMillis) > 0;
-  }
-
   private void listen() {
-    byte[] bytes = new byte[4096];
     while (plugged) {
-      if (isReady(POLLIN, 10)) {
-        int count = (int) CLibrary.C.read(master, bytes, bytes.length);
-        for (int i = 0; i < count; i++) {
-          take((char) (bytes[i] & 0xFF));
-        }
+      for (byte b : terminal.readAtMost(10)) {
+        take((char) (b & 0xFF));
       }
     }
   }
@@ -169,8 +130,8 @@ public final class PtyPeer implements AutoCloseable {
   }
 
   /** Waits until the host has written this. */
-  public void awaitHeard(String text, Duration atMost) {
-    Wait.until("the host to write " + text, atMost, () -> heard().contains(text));
+  public void awaitHeard(String text) {
+    Until.holds("the host to write " + text, () -> heard().contains(text));
   }
 
   @Override
@@ -178,12 +139,5 @@ public final class PtyPeer implements AutoCloseable {
     if (plugged) {
       hangUp();
     }
-  }
-
-  private static int checked(int result) {
-    if (result < 0) {
-      throw new IllegalStateException("C library error " + Native.getLastError());
-    }
-    return result;
   }
 }

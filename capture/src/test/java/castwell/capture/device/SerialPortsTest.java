@@ -23,7 +23,7 @@ class SerialPortsTest {
 
   private SerialPorts ports(PluggedIn... pluggedIn) {
     return new SerialPorts(
-        () -> List.of(pluggedIn), () -> System.nanoTime() / 1000, Duration.ofMillis(300));
+        () -> List.of(pluggedIn), () -> System.nanoTime() / 1000, Duration.ofSeconds(2));
   }
 
   private static PortSpec.Serial serial(String text) {
@@ -58,7 +58,7 @@ class SerialPortsTest {
       }
       assertThat(got).isEqualTo(all);
       link.write("R,7,1\n".getBytes(US_ASCII));
-      peer.awaitHeard("R,7,1\n", Duration.ofSeconds(5));
+      peer.awaitHeard("R,7,1\n");
     }
   }
 
@@ -137,7 +137,7 @@ class SerialPortsTest {
               new PluggedIn(two.path().toString(), 0x2341, 0x0043, "B2"));
       try (Link link = ports.port(serial("usb:2341:0043:B2")).open()) {
         link.write("?\n".getBytes(US_ASCII));
-        two.awaitHeard("?\n", Duration.ofSeconds(5));
+        two.awaitHeard("?\n");
       }
       assertThat(one.heard()).isEmpty();
       assertThatThrownBy(ports.port(serial("usb:2341:0044"))::open)

@@ -1,7 +1,7 @@
 package castwell.capture.device;
 
+import castwell.capture.Until;
 import java.io.ByteArrayOutputStream;
-import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -30,6 +30,6 @@ final class Signals implements Consumer<Signal> {
   }
 
   void await(Class<? extends Signal> kind, int count) {
-    Wait.until(count + " x " + kind, Duration.ofSeconds(10), () -> of(kind).size() >= count);
+    Until.holds(count + " x " + kind, () -> of(kind).size() >= count);
   }
 }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Ports opened and listened to for a moment, on real pseudo-terminals. */
-@Timeout(30)
+@Timeout(300)
 class PortTrialTest {
   @TempDir Path folder;
 

@@ -2,6 +2,7 @@ package castwell.capture.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.store.Plans.Event;
 import castwell.capture.store.Plans.Happened;
 import java.time.Instant;
@@ -114,7 +115,7 @@ class PlanStateTest {
   /** However people walk through a plan, every turn is shot or skipped once when it ends. */
   @Test
   void noTurnIsForgottenHoweverOneWalks() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
+    long seed = Seed.of(PlanStateTest.class);
     Random random = new Random(seed);
     for (int walk = 0; walk < 300; walk++) {
       events.clear();

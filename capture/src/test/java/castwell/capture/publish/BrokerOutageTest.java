@@ -1,6 +1,5 @@
 package castwell.capture.publish;
 
-import static castwell.capture.publish.PublishedRange.PATIENCE;
 import static castwell.capture.publish.PublishedRange.at;
 import static castwell.capture.publish.PublishedRange.ids;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -91,7 +90,6 @@ class BrokerOutageTest {
       assertAllInOrder(range, subscriber);
       Until.holds(
           "online as the last word",
-          PATIENCE,
           () -> {
             List<String> words = subscriber.texts("castwell/range/status");
             return words.get(words.size() - 1).contains("\"online\"");
@@ -100,7 +98,7 @@ class BrokerOutageTest {
   }
 
   private static void awaitHeard(Subscriber subscriber, int howMany) {
-    Until.holds(howMany + " heard", PATIENCE, () -> ids(subscriber).size() >= howMany);
+    Until.holds(howMany + " heard", () -> ids(subscriber).size() >= howMany);
   }
 
   /**
@@ -132,7 +130,7 @@ class BrokerOutageTest {
         BrokerConnection.open(
             Broker.open(mosquitto.url()), "probe", Optional.empty(), message -> {}, () -> {})) {
       other.send(Message.kept("probe", word)).await();
-      Until.holds(word, PATIENCE, () -> subscriber.texts("probe").contains(word));
+      Until.holds(word, () -> subscriber.texts("probe").contains(word));
     } catch (BrokerUnavailable e) {
       throw new AssertionError(e);
     }

@@ -22,8 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** TLS as mosquitto speaks it, with certificates as OpenSSL makes them. */
-@Timeout(60)
 @Tag("broker")
+@Timeout(300)
 class BrokerTlsTest {
   @TempDir Path folder;
 

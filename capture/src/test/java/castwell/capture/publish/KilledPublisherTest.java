@@ -1,6 +1,5 @@
 package castwell.capture.publish;
 
-import static castwell.capture.publish.PublishedRange.PATIENCE;
 import static castwell.capture.publish.PublishedRange.ids;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -39,18 +38,18 @@ class KilledPublisherTest {
       for (int kill = 1; kill <= KILLS; kill++) {
         int enough = kill * SHOTS / (KILLS + 2);
         AnotherJvm publisher = AnotherJvm.running(KilledPublisherTest.class, data(), url);
-        Until.holds(enough + " shots", PATIENCE, () -> ids(subscriber).size() >= enough);
+        Until.holds(enough + " shots", () -> ids(subscriber).size() >= enough);
         publisher.kill();
         assertThat(ids(subscriber)).hasSizeLessThan(SHOTS);
-        Until.holds("the will", PATIENCE, () -> lastStatus(subscriber).contains("\"offline\""));
+        Until.holds("the will", () -> lastStatus(subscriber).contains("\"offline\""));
       }
       try (AnotherJvm last = AnotherJvm.running(KilledPublisherTest.class, data(), url)) {
         assertThat(last.says()).isEqualTo("open");
-        Until.holds("all shots", PATIENCE, () -> ids(subscriber).size() == SHOTS);
+        Until.holds("all shots", () -> ids(subscriber).size() == SHOTS);
         assertThat(lastStatus(subscriber)).contains("\"online\"");
       }
       assertThat(ids(subscriber)).isEqualTo(shot());
-      Until.holds("leave taken", PATIENCE, () -> lastStatus(subscriber).contains("\"offline\""));
+      Until.holds("leave taken", () -> lastStatus(subscriber).contains("\"offline\""));
     }
   }
 

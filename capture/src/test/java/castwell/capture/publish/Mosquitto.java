@@ -1,5 +1,6 @@
 package castwell.capture.publish;
 
+import castwell.capture.Until;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetSocketAddress;
@@ -14,7 +15,6 @@ import java.util.concurrent.TimeUnit;
 
 /** The real broker, in a process of its own, at a port of its own. */
 public final class Mosquitto implements AutoCloseable {
-  private static final long PATIENCE_NANOS = TimeUnit.SECONDS.toNanos(20);
 
   private final Path folder;
   private final int port;
@@ -71,7 +71,7 @@ public final class Mosquitto implements AutoCloseable {
     }
     long began = System.nanoTime();
     while (!listens()) {
-      if (!process.isAlive() || System.nanoTime() - began > PATIENCE_NANOS) {
+      if (!process.isAlive() || System.nanoTime() - began > Until.PATIENCE.toNanos()) {
         throw new AssertionError("mosquitto doesn't listen: " + log());
       }
       Thread.onSpinWait();
@@ -153,7 +153,7 @@ public final class Mosquitto implements AutoCloseable {
 
   private void awaitEnd() {
     try {
-      if (!process.waitFor(20, TimeUnit.SECONDS)) {
+      if (!process.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
         throw new AssertionError("mosquitto doesn't end");
       }
     } catch (InterruptedException e) {

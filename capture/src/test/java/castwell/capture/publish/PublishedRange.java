@@ -16,7 +16,6 @@ import castwell.capture.store.Store;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +24,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A data folder whose one station is published. */
 final class PublishedRange implements AutoCloseable {
-  static final Duration PATIENCE = Duration.ofSeconds(120);
 
   private final Store store;
   private final Announcer announcer = new Announcer();
@@ -110,13 +108,12 @@ final class PublishedRange implements AutoCloseable {
   }
 
   void awaitConnected() {
-    Until.holds("the publisher connected", PATIENCE, () -> state().connected());
+    Until.holds("the publisher connected", () -> state().connected());
   }
 
   void awaitTrouble(String word) {
     Until.holds(
         "trouble that says " + word,
-        PATIENCE,
         () -> !state().connected() && English.say(state().sentence()).contains(word));
   }
 
@@ -129,9 +126,8 @@ final class PublishedRange implements AutoCloseable {
   }
 
   void awaitAllHeardBy(Subscriber subscriber) {
-    Until.holds("an empty outbox", PATIENCE, () -> state().waiting() == 0);
-    Until.holds(
-        "the last shot at the subscriber", PATIENCE, () -> ids(subscriber).size() >= shot.size());
+    Until.holds("an empty outbox", () -> state().waiting() == 0);
+    Until.holds("the last shot at the subscriber", () -> ids(subscriber).size() >= shot.size());
   }
 
   @Override

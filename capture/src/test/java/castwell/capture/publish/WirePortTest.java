@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A board's wire over the real broker. */
-@Timeout(60)
 @Tag("broker")
+@Timeout(300)
 class WirePortTest {
   @TempDir Path folder;
 

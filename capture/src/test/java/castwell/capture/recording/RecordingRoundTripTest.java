@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.Seed;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -28,8 +29,7 @@ class RecordingRoundTripTest {
 
   @Test
   void anyBytesReadBackAsTheyCame() throws Exception {
-    long seed = System.nanoTime();
-    System.out.println("RecordingRoundTripTest seed " + seed);
+    long seed = Seed.of(RecordingRoundTripTest.class);
     Random random = new Random(seed);
     long startMicros = 5_000_000_000L;
     long micros = startMicros;

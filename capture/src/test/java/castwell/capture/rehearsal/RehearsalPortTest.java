@@ -4,12 +4,11 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.capture.Until;
 import castwell.capture.device.Link;
 import castwell.capture.device.PortReader;
 import castwell.capture.device.PortUnavailable;
 import castwell.capture.device.Signal;
-import castwell.capture.device.Wait;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -29,16 +28,14 @@ class RehearsalPortTest {
         new PortReader("lane 1", port(), () -> System.nanoTime() / 1000, signals::add);
     Thread thread = new Thread(reader);
     thread.start();
-    Wait.until("the link", Duration.ofSeconds(10), () -> !signals.isEmpty());
+    Until.holds("the link", () -> !signals.isEmpty());
     assertThat(signals.get(0)).isInstanceOf(Signal.Opened.class);
     ((Signal.Opened) signals.get(0)).link().write("?\n".getBytes(US_ASCII));
-    Wait.until(
-        "identity and beat",
-        Duration.ofSeconds(10),
-        () -> text(signals).contains("$I,") && text(signals).contains("$H,"));
+    Until.holds(
+        "identity and beat", () -> text(signals).contains("$I,") && text(signals).contains("$H,"));
     assertThat(text(signals)).startsWith("$").endsWith("\r\n");
     reader.close();
-    thread.join(10_000);
+    thread.join(Until.PATIENCE.toMillis());
     assertThat(thread.isAlive()).isFalse();
   }
 

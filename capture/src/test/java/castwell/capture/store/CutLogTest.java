@@ -2,6 +2,7 @@ package castwell.capture.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -40,7 +41,7 @@ class CutLogTest {
   private static final int SECTOR = 512;
 
   @TempDir Path folder;
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(CutLogTest.class);
   private final Random random = new Random(seed);
   private int cuts;
 
@@ -51,7 +52,6 @@ class CutLogTest {
 
   @Test
   void whereverTheLogOrTheDatabaseIsCutWhatWasAnnouncedIsThere() throws IOException {
-    System.out.println("CutLogTest seed " + seed);
     List<State> states = shoot();
     int logsBegun = 0;
     int checkpoints = 0;

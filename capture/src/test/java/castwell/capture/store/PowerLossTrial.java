@@ -2,6 +2,7 @@ package castwell.capture.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import castwell.capture.AnotherJvm;
 import castwell.capture.LossyDisk;
 import java.io.IOException;
@@ -31,7 +32,7 @@ class PowerLossTrial {
 
   @TempDir static Path program;
   @TempDir Path folder;
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(PowerLossTrial.class);
   private final Random random = new Random(seed);
   private Path before;
   private int disks;

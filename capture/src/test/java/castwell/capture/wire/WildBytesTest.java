@@ -3,6 +3,7 @@ package castwell.capture.wire;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,15 +19,10 @@ class WildBytesTest {
   private static final long BYTES = Long.getLong("castwell.bytes", 2_000_000);
   private static final int A_PART = 2_000_000;
 
-  private final Random random;
-  private final long seed = Long.getLong("castwell.seed", System.nanoTime());
+  private final long seed = Seed.of(WildBytesTest.class);
+  private final Random random = new Random(seed);
   private final ByteArrayOutputStream stream = new ByteArrayOutputStream();
   private final List<Sentence> intact = new ArrayList<>();
-
-  WildBytesTest() {
-    System.out.println("WildBytesTest seed " + seed);
-    random = new Random(seed);
-  }
 
   @Test
   void readsExactlyWhatTheSlowReaderFinds() {

@@ -2,6 +2,7 @@ package castwell.capture.word;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,8 +44,7 @@ class SpreadsheetTextTest {
 
   @Test
   void everyTextComesBack() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("seed " + seed);
+    long seed = Seed.of(SpreadsheetTextTest.class);
     Random random = new Random(seed);
     String signs = "''==+-@ \t\r\nab1＝";
     for (int i = 0; i < 100_000; i++) {

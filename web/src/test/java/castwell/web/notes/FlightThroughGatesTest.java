@@ -3,6 +3,7 @@ package castwell.web.notes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
@@ -40,12 +41,11 @@ class FlightThroughGatesTest {
   private static final Calibration GATES =
       new Calibration(SPACING_M, 0, 0.0015, 2, Oscillator.CRYSTAL);
 
-  private final long seed = Long.getLong("castwell.seed", 20261127);
+  private final long seed = Seed.of(FlightThroughGatesTest.class);
   private final Random random = new Random(seed);
 
   @Test
   void speedsScatterAsTheNotesSay() {
-    System.out.println("arrows through the screens, castwell.seed=" + seed);
     List<Double> fronts = new ArrayList<>();
     List<Double> both = new ArrayList<>();
     double excess = 0;

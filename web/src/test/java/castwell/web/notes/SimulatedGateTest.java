@@ -3,6 +3,7 @@ package castwell.web.notes;
 import static castwell.web.notes.Notes.says;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.Until;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +17,8 @@ import org.junit.jupiter.api.Timeout;
 /**
  * A gate's circuit in a circuit simulator, against what the notes say of it. Source: ngspice 39.
  */
-@Timeout(60)
 @Tag("rig")
+@Timeout(300)
 class SimulatedGateTest {
   @Test
   void circuitDoesWhatTheNotesSay() throws Exception {
@@ -57,7 +58,7 @@ class SimulatedGateTest {
             .start();
     ngspice.getOutputStream().close();
     String said = new String(ngspice.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(ngspice.waitFor(30, TimeUnit.SECONDS)).isTrue();
+    assertThat(ngspice.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS)).isTrue();
     return said;
   }
 }

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the board answers, and what else it says of itself; the wire's contract is the measure. */
-@Timeout(120)
 @Tag("rig")
+@Timeout(300)
 class AskedBoardTest {
   private static final double HEARTBEAT_DITHER_S = 0.008;
 

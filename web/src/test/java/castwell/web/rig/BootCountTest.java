@@ -2,6 +2,7 @@ package castwell.web.rig;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,8 +60,7 @@ class BootCountTest {
     if (cells.length > 0) {
       Files.write(eeprom, cells);
     }
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("BootCountTest seed " + seed);
+    long seed = Seed.of(BootCountTest.class);
     Random random = new Random(seed);
     Script script = new Script();
     double[] starts = new double[RESETS + 1];

@@ -2,6 +2,7 @@ package castwell.web.rig;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -12,8 +13,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Edges too close for the board to take at leisure: none goes without a count. */
-@Timeout(120)
 @Tag("rig")
+@Timeout(300)
 class CloseEdgesTest {
   private static final double MICRO = 1e-6;
 
@@ -21,12 +22,6 @@ class CloseEdgesTest {
   private static final double WRAP = 65_536 / 2e6;
 
   @TempDir Path folder;
-
-  private static Random random(String test) {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("CloseEdgesTest." + test + " seed " + seed);
-    return new Random(seed);
-  }
 
   /** Every edge was told, or told of as dropped, or merged with the one before. */
   private static void nothingIsSilentlyLost(RigRun run) {
@@ -69,7 +64,7 @@ class CloseEdgesTest {
 
   @Test
   void twentyMicrosecondsApartEachHasItsOwnStamp() {
-    Random random = random("twentyMicrosecondsApart");
+    Random random = new Random(Seed.of(CloseEdgesTest.class));
     for (double apart : new double[] {0, 3 * MICRO, 10 * MICRO, 17 * MICRO, 20 * MICRO}) {
       RigRun run = pairs(random, 20 * MICRO, apart);
       nothingIsSilentlyLost(run);
@@ -80,7 +75,7 @@ class CloseEdgesTest {
 
   @Test
   void twoMicrosecondsApartNoneIsLostAndMergedOnesSaySo() {
-    Random random = random("twoMicrosecondsApart");
+    Random random = new Random(Seed.of(CloseEdgesTest.class));
     for (double apart : new double[] {0, MICRO, 2 * MICRO, 6 * MICRO, 1000 * MICRO}) {
       RigRun run = pairs(random, 2 * MICRO, apart);
       nothingIsSilentlyLost(run);
@@ -130,7 +125,7 @@ class CloseEdgesTest {
 
   @Test
   void whileTheBoardSpeaksStampsAreAsGood() {
-    Random random = random("whileTheBoardSpeaks");
+    Random random = new Random(Seed.of(CloseEdgesTest.class));
     Script script = new Script();
     for (int i = 0; i < 300; i++) {
       double at = 1 + 0.03 * i; // 4 lines of 3.5 ms, and what the host asks for again
@@ -150,7 +145,7 @@ class CloseEdgesTest {
 
   @Test
   void whileTheHostSpeaksStampsSayHowLateTheyMayBe() {
-    Random random = random("whileTheHostSpeaks");
+    Random random = new Random(Seed.of(CloseEdgesTest.class));
     Script script = new Script();
     for (int i = 0; i < 300; i++) {
       script.at(1 + 0.0095 * i, "say " + "x".repeat(100)); // more than the line carries

@@ -3,14 +3,13 @@ package castwell.web.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.capture.Until;
 import castwell.web.HarriedRange;
 import castwell.web.Program;
-import castwell.web.Until;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -29,11 +28,10 @@ import org.junit.jupiter.api.io.TempDir;
  * store, with the script's speeds. The cable is pulled for so many seconds by {@code
  * -Dcastwell.pulled=20}.
  */
-@Timeout(180)
 @Tag("rig")
+@Timeout(300)
 class DaemonAtTheBoardTest {
   private static final double PULLED_SECONDS = Integer.getInteger("castwell.pulled", 3);
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   /**
    * Of the speed: the gates are the script's to the nanometre, the ticks' rate isn't known well.
@@ -91,12 +89,11 @@ class DaemonAtTheBoardTest {
         "[[station]]\nname = \"range\"\nport = \"%s\"\n".formatted(RigAtAPort.portIn(folder)));
     try (Program daemon =
         Program.lasting(
-            PATIENCE.multipliedBy(2), "run", "--data", data.toString(), "--http", "0")) {
+            Until.PATIENCE.multipliedBy(2), "run", "--data", data.toString(), "--http", "0")) {
       daemon.line(); // the board's clock is the wall's: it can't wait for a program that starts
       try (RigAtAPort rig = new RigAtAPort(script, folder)) {
         Until.holds(
             "every shot " + rig.said(),
-            PATIENCE,
             () -> HarriedRange.stored(data).containsAll(shots.keySet()));
         daemon.terminate();
         assertThat(daemon.outcome().exitCode()).isZero();

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The firmware as it is built: no warning, room to spare, interrupts that can't wait. */
-@Timeout(120)
 @Tag("rig")
+@Timeout(300)
 class FirmwareBuildTest {
   private static final int RAM = 2048; // ATmega328P data sheet
   private static final int FLASH_WITH_A_LOADER = 32_768 - 2048;

@@ -2,6 +2,7 @@ package castwell.web.rig;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.Seed;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
@@ -14,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
  * A thousand arrows past the firmware in the rig, at random moments. The truth is the script's: the
  * cycle at which each pin changed.
  */
-@Timeout(120)
 @Tag("rig")
+@Timeout(300)
 class PassageStampsTest {
   private static final int PASSAGES = Integer.getInteger("castwell.passages", 1000);
   private static final double MICROS_PER_TICK = 0.5;
@@ -25,8 +26,7 @@ class PassageStampsTest {
 
   @Test
   void intervalsAreRightToAMicrosecondAndStampsNoLaterThanTheySay() {
-    long seed = Long.getLong("castwell.seed", System.nanoTime());
-    System.out.println("PassageStampsTest seed " + seed);
+    long seed = Seed.of(PassageStampsTest.class);
     Random random = new Random(seed);
     Script script = new Script();
     double at = 0.5;

@@ -1,5 +1,6 @@
 package castwell.web.rig;
 
+import castwell.capture.Until;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -43,7 +44,7 @@ final class RigAtAPort implements AutoCloseable {
   public void close() {
     process.destroyForcibly();
     try {
-      process.waitFor(10, TimeUnit.SECONDS);
+      process.waitFor(Until.PATIENCE.toSeconds(), TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);
     }

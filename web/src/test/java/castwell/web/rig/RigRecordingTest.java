@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the rig writes down is a recording: the same for the same script, and it replays. */
-@Timeout(60)
 @Tag("rig")
+@Timeout(300)
 class RigRecordingTest {
   @TempDir Path folder;
 

@@ -2,7 +2,7 @@ package castwell.web.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import castwell.web.FuzzInputs;
+import castwell.capture.FuzzInputs;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

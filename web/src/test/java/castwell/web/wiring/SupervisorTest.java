@@ -2,12 +2,11 @@ package castwell.web.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import castwell.web.Until;
+import castwell.capture.Until;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -23,7 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("system")
 class SupervisorTest {
-  private static final Duration PATIENCE = Duration.ofSeconds(20);
   private static final String LISTENER =
       """
       use Socket; use IO::Handle;
@@ -45,7 +43,7 @@ class SupervisorTest {
         new ProcessBuilder("perl", "-e", LISTENER, socket.toString(), heard.toString())
             .inheritIO()
             .start();
-    Until.holds("a listener", PATIENCE, () -> Files.exists(socket) && Files.exists(heard));
+    Until.holds("a listener", () -> Files.exists(socket) && Files.exists(heard));
   }
 
   @AfterEach
@@ -60,16 +58,16 @@ class SupervisorTest {
         Map.of("NOTIFY_SOCKET", socket.toString(), "WATCHDOG_USEC", "30000");
     try (Supervisor supervisor = Supervisor.of(asked, () -> asks(turns))) {
       assertThat(supervisor).isNotNull();
-      Until.holds("two signs of life", PATIENCE, () -> signs() >= 2);
+      Until.holds("two signs of life", () -> signs() >= 2);
       assertThat(heard().get(0)).isEqualTo("READY=1");
       turns.set(false);
       askedInVain = 0;
-      Until.holds("it hangs", PATIENCE, () -> askedInVain >= 5);
+      Until.holds("it hangs", () -> askedInVain >= 5);
       long before = signs();
-      Until.holds("it hangs on", PATIENCE, () -> askedInVain >= 15);
+      Until.holds("it hangs on", () -> askedInVain >= 15);
       assertThat(signs()).isEqualTo(before);
     }
-    Until.holds("a farewell", PATIENCE, () -> heard().contains("STOPPING=1"));
+    Until.holds("a farewell", () -> heard().contains("STOPPING=1"));
   }
 
   @Test

@@ -1,6 +1,6 @@
-package castwell.web;
+package castwell.capture.device;
 
-import com.sun.jna.Library;
+import castwell.capture.Until;
 import com.sun.jna.Native;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -8,46 +8,19 @@ import java.nio.file.Path;
 import java.util.Arrays;
 
 /** A pseudo-terminal of the kernel: what is written to it comes out of a serial port. */
-final class PseudoTerminal implements AutoCloseable {
+public final class PseudoTerminal implements AutoCloseable {
   private static final int O_RDWR = 2;
-  private static final int O_NOCTTY = 0x100;
+  private static final int O_NOCTTY = 0400;
+  private static final int O_NONBLOCK = 04000;
   private static final short POLLIN = 1;
+  private static final short POLLOUT = 4;
 
   private final int board;
   private final int held;
   private final Path port;
 
-  /** The calls of the C library that Java lacks. */
-  interface CLibrary extends Library {
-    CLibrary C = Native.load("c", CLibrary.class);
-
-    int posix_openpt(int flags);
-
-    int grantpt(int fd);
-
-    int unlockpt(int fd);
-
-    int ptsname_r(int fd, byte[] name, long size);
-
-    int open(String path, int flags);
-
-    int tcgetattr(int fd, byte[] termios);
-
-    void cfmakeraw(byte[] termios);
-
-    int tcsetattr(int fd, int when, byte[] termios);
-
-    int poll(byte[] pollfd, long count, int timeoutMillis);
-
-    long read(int fd, byte[] bytes, long size);
-
-    long write(int fd, byte[] bytes, long size);
-
-    int close(int fd);
-  }
-
-  PseudoTerminal() {
-    board = checked(CLibrary.C.posix_openpt(O_RDWR | O_NOCTTY));
+  public PseudoTerminal() {
+    board = checked(CLibrary.C.posix_openpt(O_RDWR | O_NOCTTY | O_NONBLOCK));
     checked(CLibrary.C.grantpt(board));
     checked(CLibrary.C.unlockpt(board));
     byte[] name = new byte[64];
@@ -62,13 +35,13 @@ final class PseudoTerminal implements AutoCloseable {
   }
 
   /** Where the host finds it. */
-  Path port() {
+  public Path port() {
     return port;
   }
 
-  /** What the host wrote; waits for it, 20 s at most. */
-  byte[] read() {
-    byte[] bytes = readAtMost(20_000);
+  /** What the host wrote; waits for it. */
+  public byte[] read() {
+    byte[] bytes = readAtMost((int) Until.PATIENCE.toMillis());
     if (bytes.length == 0) {
       throw new AssertionError("the host writes nothing");
     }
@@ -76,24 +49,31 @@ final class PseudoTerminal implements AutoCloseable {
   }
 
   /** What the host wrote; empty when that is nothing for so long. */
-  byte[] readAtMost(int millis) {
-    ByteBuffer poll = ByteBuffer.allocate(8).order(ByteOrder.nativeOrder());
-    poll.putInt(0, board).putShort(4, POLLIN);
-    if (CLibrary.C.poll(poll.array(), 1, millis) <= 0) {
+  public byte[] readAtMost(int millis) {
+    if (!isReady(POLLIN, millis)) {
       return new byte[0];
     }
-    byte[] bytes = new byte[256];
+    byte[] bytes = new byte[4096];
     int count = checked((int) CLibrary.C.read(board, bytes, bytes.length));
     return Arrays.copyOf(bytes, count);
   }
 
   /** Writes as the board, waiting for the host to read where it must. */
-  void write(byte[] bytes) {
+  public void write(byte[] bytes) {
     byte[] rest = bytes;
     while (rest.length > 0) {
+      if (!isReady(POLLOUT, (int) Until.PATIENCE.toMillis())) {
+        throw new IllegalStateException("the host doesn't read");
+      }
       int written = checked((int) CLibrary.C.write(board, rest, rest.length));
       rest = Arrays.copyOfRange(rest, written, rest.length);
     }
+  }
+
+  private boolean isReady(short event, int millis) {
+    ByteBuffer poll = ByteBuffer.allocate(8).order(ByteOrder.nativeOrder());
+    poll.putInt(0, board).putShort(4, event);
+    return CLibrary.C.poll(poll.array(), 1, millis) > 0;
   }
 
   /** Pulls the cable. */
