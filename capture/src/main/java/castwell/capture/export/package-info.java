@@ -1,0 +1,2 @@
+/** What leaves the program as rows, column by column, with its unit. */
+package castwell.capture.export;

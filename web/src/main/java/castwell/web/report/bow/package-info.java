@@ -1,0 +1,2 @@
+/** What one bow does to arrows, and why. */
+package castwell.web.report.bow;

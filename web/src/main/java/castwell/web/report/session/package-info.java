@@ -1,0 +1,2 @@
+/** One outing: what was shot, what was set aside, and whether something drifted. */
+package castwell.web.report.session;

@@ -1,0 +1,2 @@
+/** What the settings file says, read and checked. */
+package castwell.web.settings;
