@@ -1,9 +1,15 @@
 package castwell;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import castwell.capture.station.StationInput;
+import castwell.capture.store.Store;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.core.importer.Location;
@@ -69,10 +75,10 @@ class ArchitectureTest {
           .resideInAPackage("com.fazecast..");
 
   @ArchTest
-  static final ArchRule mqttOnlyInPublish =
+  static final ArchRule mqttOnlyWhereTheBrokerIsSpokenTo =
       noClasses()
           .that()
-          .resideOutsideOfPackage("castwell.capture.publish..")
+          .resideOutsideOfPackage("castwell.capture.publish.broker")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.eclipse.paho..");
@@ -85,6 +91,56 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..");
+
+  /**
+   * Bytes, sentences, passages: each step hands on values, and calls nobody that comes after it.
+   */
+  @ArchTest
+  static final ArchRule whatComesFirstKnowsNothingOfWhatComesAfter =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "castwell.capture.wire", "castwell.capture.assembly", "castwell.capture.station")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "castwell.capture.derive",
+              "castwell.capture.command",
+              "castwell.capture.announce",
+              "castwell.capture.daemon");
+
+  @ArchTest
+  static final ArchRule assemblyKnowsNothingOfStationsAndTheStore =
+      noClasses()
+          .that()
+          .resideInAnyPackage("castwell.capture.wire", "castwell.capture.assembly")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("castwell.capture.station", "castwell.capture.store");
+
+  /**
+   * What is derived is written beside its siblings, and what a person says by a command; keys and
+   * browsers that were let in are the web's own.
+   */
+  @ArchTest
+  static final ArchRule theWebWritesNothingByItself =
+      noClasses()
+          .that()
+          .resideInAPackage("castwell.web..")
+          .and()
+          .resideOutsideOfPackage("castwell.web.access")
+          .should()
+          .callMethodWhere(
+              target(nameMatching("write|writing")).and(target(owner(assignableTo(Store.class)))));
+
+  @ArchTest
+  static final ArchRule onlyTheLoopAndItsRecorderDriveStations =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("castwell.capture.daemon", "castwell.capture.station")
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(StationInput.class);
 
   /** Time comes in as a Clock or a LongSupplier, from where the program is wired. */
   @ArchTest
