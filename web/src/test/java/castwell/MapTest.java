@@ -52,6 +52,9 @@ class MapTest {
     Path main = Path.of("..", module, "src", "main", "java", "castwell", module);
     Path test = Path.of("..", module, "src", "test", "java", "castwell", module);
     String file = word.endsWith("/") ? word : word + ".java";
+    if (Files.exists(Path.of("..", file))) {
+      return Path.of("..", file);
+    }
     return Files.exists(main.resolve(file)) ? main.resolve(file) : test.resolve(file);
   }
 
