@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.config.JavalinConfig;
 
-/** The pages that scripts fill in, and what the scripts say. */
+/** The pages that scripts fill in, and what the scripts say and go by. */
 public final class LivePages {
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final String SAID_BY_SCRIPTS = "live.";
@@ -19,6 +19,7 @@ public final class LivePages {
     serve(config, "/gates.html", page("gates"));
     serve(config, "/enter", page("enter"));
     serve(config, "/texts.js", new Unchanging(MediaType.JS, module()));
+    serve(config, "/rules.js", new Unchanging(MediaType.JS, FigureRules.module(texts)));
   }
 
   private Unchanging page(String template) {
