@@ -62,7 +62,7 @@ class LivePagesTest {
 
   /** RFC 9110: 9.3.2 (HEAD), 13.1.2 (If-None-Match, compared weakly), 15.4.5 (304). */
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/gates.html", "/enter", "/texts.js"})
+  @ValueSource(strings = {"/", "/gates.html", "/enter", "/texts.js", "/rules.js"})
   void aPageIsKeptUntilItChanges(String path) throws IOException, InterruptedException {
     HttpResponse<String> whole = ask("GET", path);
     String tag = header(whole, "ETag");

@@ -59,18 +59,6 @@ public record DesignPrecision(
     return of(energyJ, virtualMassKg, massesKg, shots, sdMps);
   }
 
-  /** Standard error of the speed that the curve gives an arrow of that mass, in m/s. */
-  public double speedSe(double massKg) {
-    double all = massKg + virtualMassKg;
-    double speedMps = Math.sqrt(2 * energyJ / all);
-    double byEnergy = speedMps / (2 * energyJ) * energySe;
-    double byVirtualMass = -speedMps / (2 * all) * virtualMassSe;
-    return Math.sqrt(
-        byEnergy * byEnergy
-            + byVirtualMass * byVirtualMass
-            + 2 * correlation * byEnergy * byVirtualMass);
-  }
-
   private static double byVirtualMass(double a, double f) {
     return -0.5 * a * f * f * f;
   }

@@ -7,10 +7,8 @@ import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -36,16 +34,6 @@ public final class Drift {
    */
   public static Optional<Quantity> perHour(List<Cell> cells) {
     return slope(cells, shot -> shot.firedS() / SECONDS_PER_HOUR, "drift");
-  }
-
-  /**
-   * The trend in m/s per shot of the session, all its shots in the order of their firing: for shots
-   * whose hour isn't known, too.
-   */
-  public static Optional<Quantity> perShot(List<Cell> cells) {
-    Map<String, Integer> number = new HashMap<>();
-    inOrder(cells).forEach(shot -> number.put(shot.id(), number.size()));
-    return slope(cells, shot -> number.get(shot.id()), "drift");
   }
 
   /** A bow's first shots of a session less its others with the same arrow, in m/s. */

@@ -59,14 +59,4 @@ public record Passage(
         .filter(edge -> edge.gate() == gate && edge.kind() == EdgeKind.CLEAR)
         .max(Comparator.comparingLong(Edge::ticks));
   }
-
-  /** Whether both gates have a front and a tail: all that a shot needs. */
-  public boolean isComplete() {
-    for (Gate gate : Gate.values()) {
-      if (front(gate).isEmpty() || tail(gate).isEmpty()) {
-        return false;
-      }
-    }
-    return true;
-  }
 }

@@ -87,12 +87,4 @@ public record StraightLine(
   public double at(double x) {
     return meanY + slope * (x - meanX);
   }
-
-  /**
-   * The standard error of the line itself at x, not of one more y there: s sqrt(1 / n + (x -
-   * meanX)2 / sum (x[i] - meanX)2), R's predict(..., se.fit = TRUE).
-   */
-  public double seAt(double x) {
-    return Math.hypot(residualSd / Math.sqrt(degreesOfFreedom + 2.0), slopeSe * (x - meanX));
-  }
 }

@@ -7,7 +7,6 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetUp;
-import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -185,8 +184,6 @@ class FitAdviceTest {
     assertThat(design.energySe()).isCloseTo(fit.energySe(), within(1e-12));
     assertThat(design.virtualMassSe()).isCloseTo(fit.virtualMassSe(), within(1e-15));
     assertThat(design.correlation()).isCloseTo(fit.correlation(), within(1e-12));
-    Quantity speed = fit.quantities("bow").speedMps(Quantity.exact(0.03));
-    assertThat(design.speedSe(0.03)).isCloseTo(speed.standardUncertainty(), within(1e-12));
   }
 
   @Test

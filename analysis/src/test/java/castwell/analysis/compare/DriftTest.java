@@ -52,25 +52,14 @@ class DriftTest {
     assertThat(Drift.perHour(List.of(cell("a", new double[] {0}, new double[] {50})))).isEmpty();
   }
 
-  /** The same with x <- c(1,3,5,7,2,4,6), the shots' places in the session. */
-  @Test
-  void trendPerShotAsInR() {
-    Quantity trend = Drift.perShot(CELLS).orElseThrow();
-
-    assertThat(trend.value()).isCloseTo(-0.085714285714285, within(1e-12));
-    assertThat(trend.standardUncertainty()).isCloseTo(0.0305142990904197, within(1e-12));
-    assertThat(trend.pValue()).isCloseTo(0.0483667476013456, within(1e-12));
-  }
-
   /** As when a day's sheet gives a date and no hours. */
   @Test
-  void shotsOfOneInstantTellNoTrendPerHourButOnePerShot() {
+  void shotsOfOneInstantTellNoTrend() {
     double hours = 1.7e9 / 3600;
     List<Cell> cells =
         List.of(cell("a", new double[] {hours, hours, hours}, new double[] {50.1, 50.0, 49.6}));
 
     assertThat(Drift.perHour(cells)).isEmpty();
-    assertThat(Drift.perShot(cells)).isPresent();
   }
 
   /** Exact speeds of the model: 60 m/s or 45 m/s less 0.02 m/s per hour. */

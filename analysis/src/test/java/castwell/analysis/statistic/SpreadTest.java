@@ -23,7 +23,6 @@ class SpreadTest {
     assertThat(Median.of()).isNaN();
     assertThat(MedianAbsoluteDeviation.of()).isNaN();
     assertThat(ExtremeSpread.of()).isNaN();
-    assertThat(Autocorrelation.lag1()).isNaN();
   }
 
   @Test

@@ -62,10 +62,6 @@ final class Holes {
     return waited.containsKey(number);
   }
 
-  boolean isHole(int number) {
-    return waited.containsKey(number) || lost.contains(number);
-  }
-
   OptionalInt firstWaitedFor() {
     return waited.isEmpty() ? OptionalInt.empty() : OptionalInt.of(waited.firstKey());
   }

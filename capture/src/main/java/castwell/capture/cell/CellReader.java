@@ -46,18 +46,6 @@ public final class CellReader {
     return transaction.sessions().ofBow(bowId).stream().map(this::ofSession).toList();
   }
 
-  /** The cells of every session there is, strays set aside. */
-  List<Cell> all() {
-    Map<String, List<Brief>> sessions = new LinkedHashMap<>();
-    transaction
-        .briefShots()
-        .each(shot -> sessions.computeIfAbsent(shot.session(), s -> new ArrayList<>()).add(shot));
-    return sessions.entrySet().stream()
-        .map(session -> SessionCells.of(session.getKey(), cells(session.getValue())))
-        .flatMap(session -> session.cells().stream())
-        .toList();
-  }
-
   public SessionCells ofSession(String session) {
     return read.computeIfAbsent(
         session, s -> SessionCells.of(s, cells(transaction.briefShots().ofSession(s))));

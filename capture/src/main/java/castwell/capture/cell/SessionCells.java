@@ -49,13 +49,6 @@ public record SessionCells(String session, List<Cell> all, Findings findings) {
     return cells;
   }
 
-  /** The shots that look strange but were left in, by id. */
-  Set<String> doubted() {
-    Set<String> ids = new HashSet<>();
-    findings.doubted().forEach(stray -> ids.add(id(stray)));
-    return ids;
-  }
-
   public Set<String> strays() {
     Set<String> ids = new HashSet<>();
     findings.excluded().forEach(stray -> ids.add(id(stray)));

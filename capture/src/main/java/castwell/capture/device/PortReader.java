@@ -1,6 +1,8 @@
 package castwell.capture.device;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.clock.Backoff;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -11,9 +13,6 @@ import java.util.function.LongSupplier;
  * on what comes, and opens it again when it vanishes. A failure that stays the same is told once.
  */
 public final class PortReader implements Runnable, AutoCloseable {
-  private static final long SHORTEST_DELAY_MILLIS = 250;
-  private static final long LONGEST_DELAY_MILLIS = 5000;
-
   /** How to wait between two tries. */
   interface Pause {
     void millis(long millis) throws InterruptedException;
@@ -26,7 +25,7 @@ public final class PortReader implements Runnable, AutoCloseable {
   private final Pause pause;
   private volatile boolean closed;
   private volatile Runnable wake = () -> {};
-  private long delayMillis = SHORTEST_DELAY_MILLIS;
+  private final Backoff backoff = new Backoff(Duration.ofMillis(250), 2, Duration.ofSeconds(5));
   private Optional<Phrase> lastFailure = Optional.empty();
 
   /**
@@ -53,8 +52,7 @@ public final class PortReader implements Runnable, AutoCloseable {
       while (!closed) {
         openAndRead(thread);
         if (!closed) {
-          pause.millis(delayMillis);
-          delayMillis = Math.min(2 * delayMillis, LONGEST_DELAY_MILLIS);
+          pause.millis(backoff.next().toMillis());
         }
       }
     } catch (InterruptedException e) {
@@ -96,7 +94,7 @@ public final class PortReader implements Runnable, AutoCloseable {
     long arrivalMicros = micros.getAsLong();
     while (count >= 0 && !closed) {
       if (count > 0) {
-        delayMillis = SHORTEST_DELAY_MILLIS;
+        backoff.reset();
         post.accept(new Signal.Received(station, arrivalMicros, Arrays.copyOf(buffer, count)));
       }
       count = link.read(buffer);

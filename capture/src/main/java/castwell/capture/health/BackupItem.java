@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** Whether what was shot is somewhere else too. */
 final class BackupItem {
-  private static final String NAME = "backup";
+  private static final Subject SUBJECT = Subject.of("backup", "health.title_backup");
   private static final Phrase REMEDY = Phrase.of("health.backup_remedy");
 
   /** Common practice, no source. */
@@ -26,14 +26,14 @@ final class BackupItem {
 
   private static Item none(long passages) {
     return passages == 0
-        ? Item.well(NAME, Phrase.of("health.backup_nothing"))
-        : Item.attention(NAME, Phrase.of("health.backup_none", passages), REMEDY);
+        ? Item.well(SUBJECT, Phrase.of("health.backup_nothing"))
+        : Item.attention(SUBJECT, Phrase.of("health.backup_none", passages), REMEDY);
   }
 
   private static Item of(Duration age, long since) {
     boolean isDue = age.compareTo(OLD) > 0 && since > 0;
     return Item.of(
-        NAME,
+        SUBJECT,
         isDue ? Level.ATTENTION : Level.WELL,
         Phrase.of("health.backup_last", Lasting.words(age), since),
         REMEDY);

@@ -11,7 +11,7 @@ import java.util.List;
 
 /** Whether the heartbeats come, about one a second, and all of them. */
 final class BeatItem {
-  private static final String NAME = "heartbeat";
+  private static final Subject SUBJECT = Subject.of("heartbeat", "health.title_heartbeat");
   private static final Phrase REMEDY = Phrase.of("health.cable");
 
   /** What to take a board for that never said its rate. */
@@ -26,18 +26,18 @@ final class BeatItem {
 
   static Item of(Vitals vitals) {
     if (vitals.isSilent()) {
-      return Item.bad(NAME, Phrase.of("health.beat_none"), Phrase.of("health.see_port"));
+      return Item.bad(SUBJECT, Phrase.of("health.beat_none"), Phrase.of("health.see_port"));
     }
     List<Double> intervals = intervals(vitals);
     if (intervals.isEmpty()) {
-      return Item.cantTell(NAME, Phrase.of("health.beat_few"), Phrase.of("health.wait_seconds"));
+      return Item.cantTell(SUBJECT, Phrase.of("health.beat_few"), Phrase.of("health.wait_seconds"));
     }
     double usual = Median.of(intervals.stream().mapToDouble(d -> d).toArray());
     long missed = intervals.stream().mapToLong(d -> Math.max(0, Math.round(d / usual) - 1)).sum();
     double share = (double) missed / (missed + intervals.size());
     Level level =
         share > MOST_MISSED_BAD ? Level.BAD : share > MOST_MISSED ? Level.ATTENTION : Level.WELL;
-    return Item.of(NAME, level, sentence(vitals, usual, missed, intervals.size()), REMEDY)
+    return Item.of(SUBJECT, level, sentence(vitals, usual, missed, intervals.size()), REMEDY)
         .with(Measured.of(usual, "s", intervals.size()));
   }
 

@@ -8,7 +8,7 @@ import java.time.Instant;
 
 /** Whether the broker is told what happens, and how much waits for it. */
 final class BrokerItem {
-  private static final String NAME = "broker";
+  private static final Subject SUBJECT = Subject.of("broker", "health.title_broker");
 
   /** More than some ends' shots (common practice, no source). */
   private static final long MUCH = 100;
@@ -25,6 +25,6 @@ final class BrokerItem {
             Lasting.words(Duration.between(broker.since(), now)),
             broker.waiting());
     Phrase remedy = isFarBehind ? Phrase.of("health.broker_wait") : Phrase.of("health.broker_see");
-    return Item.of(NAME, level, told, remedy).with(Measured.plain(broker.waiting(), "messages"));
+    return Item.of(SUBJECT, level, told, remedy).with(Measured.plain(broker.waiting(), "messages"));
   }
 }

@@ -8,7 +8,7 @@ import java.util.Locale;
 
 /** The board's clock against this computer's, and against what its oscillator may be off. */
 final class ClockItem {
-  private static final String NAME = "board's clock";
+  private static final Subject SUBJECT = Subject.of("board's clock", "health.title_board_s_clock");
   private static final double PPM = 1e6;
 
   private ClockItem() {}
@@ -19,7 +19,8 @@ final class ClockItem {
         .flatMap(rate -> rate.measured().map(measured -> of(rate, measured)))
         .orElseGet(
             () ->
-                Item.cantTell(NAME, Phrase.of("health.clock_few"), Phrase.of("health.clock_wait")));
+                Item.cantTell(
+                    SUBJECT, Phrase.of("health.clock_few"), Phrase.of("health.clock_wait")));
   }
 
   private static Item of(BoardRate rate, TickRate measured) {
@@ -37,7 +38,7 @@ final class ClockItem {
             Rounded.to(0, measured.relativeU() * PPM),
             word(rate.oscillator()),
             Rounded.grouped(bound * PPM));
-    return Item.of(NAME, level, told, remedy(rate.oscillator(), refuted))
+    return Item.of(SUBJECT, level, told, remedy(rate.oscillator(), refuted))
         .with(Measured.within(error * PPM, "ppm", measured.relativeU() * PPM, rate.beats()));
   }
 

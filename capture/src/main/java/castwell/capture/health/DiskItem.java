@@ -14,7 +14,7 @@ final class DiskItem {
 
   static final int SHOT_BYTES = 700;
 
-  private static final String NAME = "disk";
+  private static final Subject SUBJECT = Subject.of("disk", "health.title_disk");
   private static final double BEATS_A_DAY = 86_400;
   private static final double GIGABYTE = 1e9;
 
@@ -34,7 +34,7 @@ final class DiskItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME, Phrase.of("health.disk_untold"), Phrase.of("health.disk_look")));
+                    SUBJECT, Phrase.of("health.disk_untold"), Phrase.of("health.disk_look")));
   }
 
   private static Item of(Room room, int stations) {
@@ -51,7 +51,7 @@ final class DiskItem {
             Rounded.grouped(Math.floor(days)),
             Rounded.grouped(Math.floor((double) room.freeBytes() / SHOT_BYTES)),
             Rounded.to(3, room.databaseBytes() / GIGABYTE));
-    return Item.of(NAME, level, told, Phrase.of("health.disk_free"))
+    return Item.of(SUBJECT, level, told, Phrase.of("health.disk_free"))
         .with(Measured.plain(room.freeBytes() / GIGABYTE, "GB"));
   }
 }

@@ -5,7 +5,7 @@ import castwell.capture.wire.Sentence.Heartbeat;
 
 /** Edges that fell together and got one stamp, or that the board had to drop, since its start. */
 final class EdgesItem {
-  private static final String NAME = "edges";
+  private static final Subject SUBJECT = Subject.of("edges", "health.title_edges");
 
   /**
    * An arrow makes four: more than one spoilt in a hundred is told (common practice, no source).
@@ -23,7 +23,8 @@ final class EdgesItem {
         .map(last -> of(last.beat()))
         .orElseGet(
             () ->
-                Item.cantTell(NAME, Phrase.of("health.edges_none"), Phrase.of("health.see_port")));
+                Item.cantTell(
+                    SUBJECT, Phrase.of("health.edges_none"), Phrase.of("health.see_port")));
   }
 
   private static Item of(Heartbeat beat) {
@@ -35,7 +36,7 @@ final class EdgesItem {
             ? Level.WELL
             : share > MOST_SPOILT_BAD ? Level.BAD : Level.ATTENTION;
     Phrase told = Phrase.of("health.edges", all, beat.merged(), beat.dropped());
-    return Item.of(NAME, level, told, Phrase.of("health.lamp"))
+    return Item.of(SUBJECT, level, told, Phrase.of("health.lamp"))
         .with(Measured.of(share * 100, "%", all));
   }
 }

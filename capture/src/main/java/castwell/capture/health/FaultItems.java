@@ -11,7 +11,8 @@ import java.util.Map;
 
 /** What went wrong between board and store over the last hours, kind by kind. */
 final class FaultItems {
-  private static final String NAME = "faults";
+  private static final String TITLE = "health.title_faults";
+  private static final Subject ALL = Subject.of("faults", TITLE);
   private static final Phrase CABLE = Phrase.of("health.cable");
 
   /**
@@ -35,7 +36,7 @@ final class FaultItems {
             () ->
                 List.of(
                     Item.cantTell(
-                        NAME,
+                        ALL,
                         Phrase.of("health.faults_not_counted"),
                         Phrase.of("health.faults_look"))));
   }
@@ -43,7 +44,7 @@ final class FaultItems {
   private static List<Item> of(FaultCounts faults) {
     if (faults.recent().isEmpty()) {
       return List.of(
-          Item.well(NAME, Phrase.of("health.faults_none", Lasting.words(faults.over())))
+          Item.well(ALL, Phrase.of("health.faults_none", Lasting.words(faults.over())))
               .with(Measured.of(0, "an hour", 0)));
     }
     return faults.recent().entrySet().stream().map(entry -> of(entry, faults.over())).toList();
@@ -54,9 +55,13 @@ final class FaultItems {
     // One fault in the first minute isn't sixty an hour.
     double hours = Math.max(1, over.toMillis() / 3.6e6);
     Tolerance tolerance = tolerance(fault.getKey());
-    String name = "fault " + fault.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String kind = fault.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     Phrase told = Phrase.of("health.faults", tolerance.what(), count, Lasting.words(over));
-    return Item.of(name, tolerance.level(count / hours), told, tolerance.remedy())
+    return Item.of(
+            Subject.of("fault " + kind, TITLE),
+            tolerance.level(count / hours),
+            told,
+            tolerance.remedy())
         .with(Measured.of(count / hours, "an hour", count));
   }
 

@@ -10,7 +10,8 @@ import java.util.Optional;
 
 /** Whether this computer's clock jumped. */
 final class HostClockItem {
-  private static final String NAME = "this computer's clock";
+  private static final Subject SUBJECT =
+      Subject.of("this computer's clock", "health.title_this_computer_s_clock");
   private static final Phrase REMEDY = Phrase.of("health.host_clock_remedy");
 
   /** Whether the shots of an outing have true dates is asked on its day. */
@@ -24,20 +25,20 @@ final class HostClockItem {
    */
   static Item of(Optional<Phrase> trouble, Optional<ClockStep> step, Instant now) {
     return trouble
-        .map(sentence -> Item.attention(NAME, sentence, REMEDY))
+        .map(sentence -> Item.attention(SUBJECT, sentence, REMEDY))
         .orElseGet(() -> of(step, now));
   }
 
   private static Item of(Optional<ClockStep> step, Instant now) {
     return step.filter(s -> Duration.between(s.to(), now).compareTo(RECENT) < 0)
         .map(s -> jumped(s, now))
-        .orElseGet(() -> Item.well(NAME, Phrase.of("health.host_clock_well")));
+        .orElseGet(() -> Item.well(SUBJECT, Phrase.of("health.host_clock_well")));
   }
 
   private static Item jumped(ClockStep step, Instant now) {
     double seconds = step.by().toMillis() / 1e3;
     return Item.attention(
-            NAME,
+            SUBJECT,
             Phrase.of(
                 seconds < 0 ? "health.host_clock_back" : "health.host_clock_forward",
                 Rounded.to(1, Math.abs(seconds)),

@@ -28,25 +28,25 @@ final class LightItem {
   private LightItem() {}
 
   static Item of(Vitals vitals, Gate gate) {
-    String name = "light " + gate;
+    Subject subject = Subject.of("light " + gate, "health.title_light", gate);
     List<HeardBeat> recent = newest(vitals.beats());
     if (recent.isEmpty()) {
       return Item.cantTell(
-          name, Phrase.of("health.light_none", gate), Phrase.of("health.see_port"));
+          subject, Phrase.of("health.light_none", gate), Phrase.of("health.see_port"));
     }
     double[] now =
         recent.stream().flatMapToInt(b -> clear(b, gate).stream()).asDoubleStream().toArray();
     if (now.length == 0) {
-      return dark(name, gate, recent);
+      return dark(subject, gate, recent);
     }
     double light = Median.of(now);
     Optional<Usual> usual = Usual.of(vitals.earlier(), beat -> clear(beat, gate));
     Item item =
         light >= TOP
-            ? tooBright(name, gate)
+            ? tooBright(subject, gate)
             : usual
-                .map(u -> against(name, gate, light, u))
-                .orElseGet(() -> firstTime(name, gate, light));
+                .map(u -> against(subject, gate, light, u))
+                .orElseGet(() -> firstTime(subject, gate, light));
     return item.with(Measured.of(light, UNIT, now.length));
   }
 
@@ -54,29 +54,29 @@ final class LightItem {
     return beats.subList(Math.max(0, beats.size() - RECENT), beats.size());
   }
 
-  private static Item dark(String name, Gate gate, List<HeardBeat> recent) {
+  private static Item dark(Subject subject, Gate gate, List<HeardBeat> recent) {
     boolean measured = recent.stream().anyMatch(beat -> light(beat, gate).isPresent());
     return measured
         ? Item.bad(
-            name,
+            subject,
             Phrase.of("health.light_blocked", gate, recent.size()),
             Phrase.of("health.light_take_out"))
-        : Item.cantTell(name, Phrase.of("health.light_unmeasured", gate), Item.NOTHING);
+        : Item.cantTell(subject, Phrase.of("health.light_unmeasured", gate), Item.NOTHING);
   }
 
-  private static Item tooBright(String name, Gate gate) {
+  private static Item tooBright(Subject subject, Gate gate) {
     return Item.attention(
-        name, Phrase.of("health.light_top", gate), Phrase.of("health.light_shade"));
+        subject, Phrase.of("health.light_top", gate), Phrase.of("health.light_shade"));
   }
 
-  private static Item firstTime(String name, Gate gate, double light) {
+  private static Item firstTime(Subject subject, Gate gate, double light) {
     return Item.cantTell(
-        name,
+        subject,
         Phrase.of("health.light_first", gate, Rounded.to(0, light)),
         Phrase.of("health.light_align"));
   }
 
-  private static Item against(String name, Gate gate, double light, Usual usual) {
+  private static Item against(Subject subject, Gate gate, double light, Usual usual) {
     double off = usual.off(light);
     boolean unlike = usual.isUnlike(light) && Math.abs(off) > LEAST_CHANGE;
     Level level = off < BAD_LOSS ? Level.BAD : unlike ? Level.ATTENTION : Level.WELL;
@@ -84,7 +84,7 @@ final class LightItem {
         Phrase.of(
             "health.light", gate, Rounded.to(0, light), Rounded.to(0, usual.median()), usual.n());
     Phrase remedy = off < 0 ? Phrase.of("health.light_wipe") : Phrase.of("health.light_sun");
-    return Item.of(name, level, told, remedy);
+    return Item.of(subject, level, told, remedy);
   }
 
   private static OptionalInt clear(HeardBeat beat, Gate gate) {

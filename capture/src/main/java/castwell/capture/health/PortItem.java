@@ -5,7 +5,7 @@ import castwell.capture.station.LinkState;
 
 /** Whether the board's port is there and open. */
 final class PortItem {
-  static final String NAME = "port";
+  private static final Subject SUBJECT = Subject.of("port", "health.title_port");
 
   private PortItem() {}
 
@@ -16,18 +16,20 @@ final class PortItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME, Phrase.of("health.port_unasked"), Phrase.of("health.port_ask")));
+                    SUBJECT, Phrase.of("health.port_unasked"), Phrase.of("health.port_ask")));
   }
 
   private static Item of(LinkState link) {
     return switch (link.state()) {
-      case ONLINE -> Item.well(NAME, Phrase.of("health.port", link.port()));
-      case WAITING -> Item.cantTell(NAME, link.sentence(), Phrase.of("health.port_wait"));
-      case SEARCHING -> Item.bad(NAME, link.sentence(), Phrase.of("health.port_plug"));
+      case ONLINE -> Item.well(SUBJECT, Phrase.of("health.port", link.port()));
+      case WAITING -> Item.cantTell(SUBJECT, link.sentence(), Phrase.of("health.port_wait"));
+      case SEARCHING -> Item.bad(SUBJECT, link.sentence(), Phrase.of("health.port_plug"));
       case OFFLINE ->
           Item.bad(
-              NAME, Phrase.of("health.port_silent", link.port()), Phrase.of("health.port_replug"));
-      case UNPLUGGED -> Item.bad(NAME, link.sentence(), Phrase.of("health.port_again"));
+              SUBJECT,
+              Phrase.of("health.port_silent", link.port()),
+              Phrase.of("health.port_replug"));
+      case UNPLUGGED -> Item.bad(SUBJECT, link.sentence(), Phrase.of("health.port_again"));
     };
   }
 }

@@ -5,7 +5,7 @@ import castwell.capture.station.StoreState;
 
 /** Whether what comes gets onto the disk. */
 final class StoreItem {
-  private static final String NAME = "store";
+  private static final Subject SUBJECT = Subject.of("store", "health.title_store");
 
   private StoreItem() {}
 
@@ -16,7 +16,7 @@ final class StoreItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME, Phrase.of("health.store_none"), Phrase.of("health.store_start")));
+                    SUBJECT, Phrase.of("health.store_none"), Phrase.of("health.store_start")));
   }
 
   private static Item of(StoreState store) {
@@ -26,13 +26,13 @@ final class StoreItem {
             .map(
                 trouble ->
                     Item.bad(
-                        NAME,
+                        SUBJECT,
                         Phrase.of(
                             store.full() ? "health.store_full" : "health.store_waiting",
                             trouble,
                             store.waiting()),
                         Phrase.of("health.store_now")))
-            .orElseGet(() -> Item.well(NAME, Phrase.of("health.store")));
+            .orElseGet(() -> Item.well(SUBJECT, Phrase.of("health.store")));
     return item.with(Measured.plain(store.waiting(), "passages wait"));
   }
 }

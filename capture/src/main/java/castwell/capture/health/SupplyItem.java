@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 
 /** The board's supply, against what it usually is. */
 final class SupplyItem {
-  private static final String NAME = "supply";
+  private static final Subject SUBJECT = Subject.of("supply", "health.title_supply");
 
   /** What boards are commonly said to bear is 5 % or 10 % (common practice, no source). */
   private static final double ATTENTION_OFF = 0.05;
@@ -22,7 +22,7 @@ final class SupplyItem {
     double[] now =
         vitals.beats().stream().flatMapToInt(beat -> mv(beat).stream()).asDoubleStream().toArray();
     if (now.length == 0) {
-      return Item.cantTell(NAME, Phrase.of("health.supply_none"), Phrase.of("health.see_port"));
+      return Item.cantTell(SUBJECT, Phrase.of("health.supply_none"), Phrase.of("health.see_port"));
     }
     double mv = Median.of(now);
     Optional<Usual> usual = Usual.of(vitals.earlier(), SupplyItem::mv);
@@ -31,7 +31,7 @@ final class SupplyItem {
         .orElseGet(
             () ->
                 Item.cantTell(
-                    NAME,
+                    SUBJECT,
                     Phrase.of("health.supply_first", Rounded.to(0, mv)),
                     Phrase.of("health.wait")))
         .with(Measured.of(mv, "mV", now.length));
@@ -41,7 +41,7 @@ final class SupplyItem {
     double off = Math.abs(usual.off(mv));
     Level level = off > BAD_OFF ? Level.BAD : off > ATTENTION_OFF ? Level.ATTENTION : Level.WELL;
     return Item.of(
-        NAME,
+        SUBJECT,
         level,
         Phrase.of("health.supply", Rounded.to(0, mv), Rounded.to(0, usual.median()), usual.n()),
         Phrase.of("health.supply_remedy"));

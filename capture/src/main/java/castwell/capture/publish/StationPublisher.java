@@ -1,6 +1,7 @@
 package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.clock.Backoff;
 import castwell.capture.publish.broker.Broker;
 import castwell.capture.publish.broker.BrokerConnection;
 import castwell.capture.publish.broker.BrokerSettings;
@@ -11,6 +12,7 @@ import castwell.capture.publish.broker.Message;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -26,8 +28,7 @@ import org.slf4j.LoggerFactory;
  */
 final class StationPublisher implements Runnable {
   private static final Logger LOG = LoggerFactory.getLogger(StationPublisher.class);
-  private static final long SHORTEST_PAUSE_MILLIS = 250;
-  private static final long LONGEST_PAUSE_MILLIS = 4_000;
+  private static final Duration LONGEST_DELAY = Duration.ofSeconds(4);
   private static final long HEALTH_EVERY_NANOS = TimeUnit.SECONDS.toNanos(30);
   private static final long LAST_WORDS_NANOS = TimeUnit.SECONDS.toNanos(2);
 
@@ -94,7 +95,7 @@ final class StationPublisher implements Runnable {
 
   @Override
   public void run() {
-    long pause = SHORTEST_PAUSE_MILLIS;
+    Backoff backoff = new Backoff(Duration.ofMillis(250), 2, LONGEST_DELAY);
     try {
       while (!isClosed()) {
         long began = nanos.getAsLong();
@@ -103,12 +104,10 @@ final class StationPublisher implements Runnable {
         } catch (BrokerUnavailable | StoreUnavailable e) {
           stands(false, e.phrase());
         }
-        boolean lasted =
-            nanos.getAsLong() - began > 2 * TimeUnit.MILLISECONDS.toNanos(LONGEST_PAUSE_MILLIS);
-        pause = lasted ? SHORTEST_PAUSE_MILLIS : pause;
-        if (!closed.await(pause, TimeUnit.MILLISECONDS)) {
-          pause = Math.min(2 * pause, LONGEST_PAUSE_MILLIS);
+        if (nanos.getAsLong() - began > 2 * LONGEST_DELAY.toNanos()) {
+          backoff.reset(); // the connection lasted
         }
+        closed.await(backoff.next().toMillis(), TimeUnit.MILLISECONDS);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -1,22 +1,23 @@
 package castwell.capture.station;
 
+import castwell.capture.clock.Backoff;
 import castwell.capture.device.Link;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
 
 /** What the host asks its board: who it is, and edges once more. A recording answers nothing. */
 final class BoardQuestions {
-  private static final long FIRST_IDENTITY_WAIT_MICROS = 1_000_000;
-  private static final long LONGEST_IDENTITY_WAIT_MICROS = 5_000_000;
-
   /** Half the time that a hole is waited for: a lost request gets a second chance. */
   private static final long REPEAT_MICROS = 150_000;
 
   private Optional<Link> link = Optional.empty();
   private boolean identityHeard;
-  private long identityWait;
+  private final Backoff identityBackoff =
+      new Backoff(Duration.ofSeconds(1), 2, Duration.ofSeconds(5));
   private long nextIdentityAsk = Long.MAX_VALUE;
   private int askedFrom;
   private long askedMicros;
@@ -24,7 +25,7 @@ final class BoardQuestions {
   void opened(Link opened, long micros) {
     link = Optional.of(opened);
     identityHeard = false;
-    identityWait = FIRST_IDENTITY_WAIT_MICROS;
+    identityBackoff.reset();
     askedFrom = 0;
     askIdentity(micros);
   }
@@ -46,8 +47,7 @@ final class BoardQuestions {
 
   void askIdentity(long micros) {
     say("?");
-    nextIdentityAsk = micros + identityWait;
-    identityWait = Math.min(2 * identityWait, LONGEST_IDENTITY_WAIT_MICROS);
+    nextIdentityAsk = micros + TimeUnit.MICROSECONDS.convert(identityBackoff.next());
   }
 
   void askEdges(int boot, int from, long micros) {

@@ -133,18 +133,6 @@ public final class Shots {
         .list();
   }
 
-  /** All that a bow shot in any state, by the tags in force, the first first. */
-  public List<Shot> ofBow(long bowId) {
-    return query(
-            """
-            AND passage.id IN (SELECT passage_id FROM shot_tag WHERE bow_id = ?)
-            AND shot_tag.bow_id = ? ORDER BY fired_ms, passage.id""",
-            bowId,
-            bowId)
-        .map(Shots::shot)
-        .list();
-  }
-
   /** How many passages a session has, and how many of them count. */
   public record Tally(int passages, int counting) {}
 

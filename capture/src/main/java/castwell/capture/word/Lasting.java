@@ -2,22 +2,34 @@ package castwell.capture.word;
 
 import castwell.analysis.wording.Phrase;
 import java.time.Duration;
+import java.util.List;
 
 /** How long something lasts, in words. */
 public final class Lasting {
+
+  /**
+   * A unit of time.
+   *
+   * @param from how many seconds are told in it, at least
+   * @param seconds that one of it has
+   * @param key of how so many are told
+   */
+  public record Unit(long from, long seconds, String key) {}
+
+  /** The longest first. */
+  public static final List<Unit> UNITS =
+      List.of(
+          new Unit(172_800, 86_400, "health.days"),
+          new Unit(7200, 3600, "health.hours"),
+          new Unit(120, 60, "health.minutes"),
+          new Unit(0, 1, "health.seconds"));
+
   private Lasting() {}
 
   /** Rounded down: "12 s", "3 min", "2 h", "4 days"; what is negative is "0 s". */
   public static Phrase words(Duration duration) {
     long seconds = Math.max(0, duration.toSeconds());
-    if (seconds < 120) {
-      return Phrase.of("health.seconds", seconds);
-    }
-    if (seconds < 7200) {
-      return Phrase.of("health.minutes", seconds / 60);
-    }
-    return seconds < 172_800
-        ? Phrase.of("health.hours", seconds / 3600)
-        : Phrase.of("health.days", seconds / 86_400);
+    Unit unit = UNITS.stream().filter(u -> seconds >= u.from()).findFirst().orElseThrow();
+    return Phrase.of(unit.key(), seconds / unit.seconds());
   }
 }

@@ -8,7 +8,6 @@ import castwell.capture.store.Readings.Reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,29 +76,6 @@ class ReadingTest {
 
   private Shots.Tally tally() {
     return store.read(t -> t.shots().tally(t.sessions().byName("old notes").orElseThrow().id()));
-  }
-
-  @Test
-  void aBowsShotsAreFoundByTheTagInForce() {
-    store.writing(
-        t -> {
-          OptionalLong heron = OptionalLong.of(t.rack().addBow("heron", Rows.NOON));
-          OptionalLong wren = OptionalLong.of(t.rack().addBow("wren", Rows.NOON));
-          long first = enter(t, "h-1", OptionalDouble.of(45));
-          long second = enter(t, "h-2", OptionalDouble.of(46));
-          for (long id : new long[] {first, second}) {
-            t.tags()
-                .tagShot(id, new Tags.Pair(heron, OptionalLong.empty()), Rows.NOON, "import", "");
-          }
-          t.tags()
-              .tagShot(
-                  second, new Tags.Pair(wren, OptionalLong.empty()), Rows.NOON, "page", "slip");
-        });
-
-    assertThat(
-            store.read(t -> t.shots().ofBow(t.rack().bow("heron").orElseThrow().id())).stream()
-                .map(Shot::shotId))
-        .containsExactly("h-1");
   }
 
   @Test

@@ -27,7 +27,8 @@ import picocli.CommandLine.Command;
 @Command(
     name = "warm-up",
     description =
-        "Rehearse in passing and look at every page, so that Java can keep an archive of the classes that are used. Keeps nothing else.")
+        "Rehearse in passing and look at every page, so that Java can keep an archive of the"
+            + " classes that are used. Keeps nothing else.")
 final class WarmUpCommand implements Callable<Integer> {
   private static final double SECONDS_BETWEEN_ARROWS = 0.5;
   private static final long SEED = 1;
@@ -39,6 +40,7 @@ final class WarmUpCommand implements Callable<Integer> {
           "/bows/Heron/card",
           "/calibration",
           "/texts.js",
+          "/rules.js",
           "/api/range",
           "/api/health",
           "/api/reports/ranking",

@@ -1,6 +1,7 @@
 package castwell.web.report;
 
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.word.Rounded;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
 import castwell.web.unit.Unit;
@@ -40,7 +41,7 @@ public record ReportFormat(Speech speech) {
     double si = units().of(dimension).si();
     int shown = decimals(dimension, decimals);
     List<Double> ends = Trade.ci95(si, quantity);
-    String value = Trade.plain(quantity.value() / si, shown) + " " + symbol(dimension) + per;
+    String value = Rounded.to(shown, quantity.value() / si) + " " + symbol(dimension) + per;
     boolean isExact = quantity.standardUncertainty() == 0;
     return isExact || ends.contains(null)
         ? value
@@ -50,7 +51,7 @@ public record ReportFormat(Speech speech) {
   /** "2.0 ft/s". */
   public String plain(Dimension dimension, int decimals, double si) {
     double value = si / units().of(dimension).si();
-    return Trade.plain(value, decimals(dimension, decimals)) + " " + symbol(dimension);
+    return Rounded.to(decimals(dimension, decimals), value) + " " + symbol(dimension);
   }
 
   /** Reports are read on terminals too, where a middle dot may be missing. */

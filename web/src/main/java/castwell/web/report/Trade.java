@@ -2,7 +2,6 @@ package castwell.web.report;
 
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
-import castwell.capture.word.Rounded;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -40,19 +39,5 @@ public final class Trade {
 
   public static Double finite(double value) {
     return Double.isFinite(value) ? (Double) value : null;
-  }
-
-  public static String plain(double value, int decimals) {
-    return Rounded.to(decimals, value);
-  }
-
-  /** "1 shot", "2 shots". */
-  static String count(int n, String thing) {
-    return n + " " + thing + (n == 1 ? "" : "s");
-  }
-
-  /** A p value as one would say it. */
-  public static String p(double p) {
-    return Rounded.p(p);
   }
 }

@@ -44,6 +44,24 @@ public final class TableWriter {
     }
   }
 
+  private interface RowWriter<R> {
+    void write(R row) throws IOException;
+  }
+
+  private static <R> void each(Table<R> table, Transaction transaction, RowWriter<R> writer) {
+    table
+        .rows()
+        .each(
+            transaction,
+            row -> {
+              try {
+                writer.write(row);
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+  }
+
   private static <R> void csv(Table<R> table, Transaction transaction, Writer writer)
       throws IOException {
     CSVPrinter printer = new CSVPrinter(writer, CSV);
@@ -51,20 +69,15 @@ public final class TableWriter {
       printer.print(column.name());
     }
     printer.println();
-    table
-        .rows()
-        .each(
-            transaction,
-            row -> {
-              try {
-                for (Column<R> column : table.columns()) {
-                  printer.print(text(column.value().apply(row)));
-                }
-                printer.println();
-              } catch (IOException e) {
-                throw new UncheckedIOException(e);
-              }
-            });
+    each(
+        table,
+        transaction,
+        row -> {
+          for (Column<R> column : table.columns()) {
+            printer.print(text(column.value().apply(row)));
+          }
+          printer.println();
+        });
     printer.flush();
   }
 
@@ -77,23 +90,17 @@ public final class TableWriter {
             .createGenerator(writer);
     json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
     json.writeStartArray();
-    table
-        .rows()
-        .each(
-            transaction,
-            row -> {
-              try {
-                json.writeRaw('\n');
-                json.writeStartObject();
-                for (Column<R> column : table.columns()) {
-                  json.writePOJOField(
-                      column.name(), rounded(column.value().apply(row)).orElse(null));
-                }
-                json.writeEndObject();
-              } catch (IOException e) {
-                throw new UncheckedIOException(e);
-              }
-            });
+    each(
+        table,
+        transaction,
+        row -> {
+          json.writeRaw('\n');
+          json.writeStartObject();
+          for (Column<R> column : table.columns()) {
+            json.writePOJOField(column.name(), rounded(column.value().apply(row)).orElse(null));
+          }
+          json.writeEndObject();
+        });
     json.writeEndArray();
     json.writeRaw('\n');
     json.close();

@@ -1,23 +1,39 @@
 package castwell.web.unit;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How many digits a figure may show: one significant digit of its standard uncertainty below 1, two
- * from 1 on (JCGM 100:2008, 7.2.6: at most two). The range page's script goes by the same rule.
+ * from 1 on (JCGM 100:2008, 7.2.6: at most two), and where there are decimals at least one.
  */
-final class Digits {
+public final class Digits {
+  private static final int MOST_DECIMALS = 30;
+
+  /** From which uncertainty on no decimal is shown, one, two and so on: the whole rule. */
+  public static final List<Double> LEAST_UNCERTAINTIES =
+      IntStream.rangeClosed(0, MOST_DECIMALS).mapToObj(Digits::leastUncertainty).toList();
+
   private Digits() {}
 
   /**
    * @param u above 0 and finite
    */
   static int decimals(double u) {
-    BigDecimal two = new BigDecimal(u).round(new MathContext(2, RoundingMode.HALF_UP));
-    int exponent = two.precision() - two.scale() - 1;
-    return exponent >= 1 ? 0 : Math.max(1, -exponent);
+    int decimals = 0;
+    while (decimals < MOST_DECIMALS && u < LEAST_UNCERTAINTIES.get(decimals)) {
+      decimals++;
+    }
+    return decimals;
+  }
+
+  /** To two digits, 9.95 is 10 and 0.0995 is 0.10. */
+  private static double leastUncertainty(int decimals) {
+    BigDecimal least = new BigDecimal("9.95").movePointLeft(decimals == 0 ? 0 : decimals + 1);
+    double nearest = least.doubleValue();
+    return new BigDecimal(nearest).compareTo(least) < 0 ? Math.nextUp(nearest) : nearest;
   }
 
   static String fixed(double value, int decimals) {

@@ -34,22 +34,7 @@ public final class ReworkPage {
   /**
    * @param refused why there is no answer, "" if there is one
    */
-  public record View(Form form, String refused, List<String> answer, List<Chart> charts) {}
-
-  /**
-   * What can be asked, and what was.
-   *
-   * @param days on which the bow was shot, the first first
-   * @param others that may be controls
-   */
-  public record Form(
-      List<String> bows,
-      String bow,
-      List<String> days,
-      String before,
-      String after,
-      List<String> others,
-      List<String> controls) {}
+  public record View(ReworkChoice form, String refused, List<String> answer, List<Chart> charts) {}
 
   private ReworkPage(PageRequest request) {
     this.request = request;
@@ -64,14 +49,13 @@ public final class ReworkPage {
   private View view() {
     ReworkChoice choice = ReworkChoice.of(request.t(), request.zone(), request.text("bow"));
     if (choice.bow().isEmpty()) {
-      return new View(
-          form(choice, "", "", List.of()), request.say("rework.empty"), List.of(), List.of());
+      return new View(choice, request.say("rework.empty"), List.of(), List.of());
     }
     String before = request.text("before").filter(choice.days()::contains).orElse(choice.before());
     String after = request.text("after").filter(choice.days()::contains).orElse(choice.after());
     List<String> controls =
         request.text("before").isPresent() ? request.texts("control") : choice.controls();
-    Form form = form(choice, before, after, controls);
+    ReworkChoice form = choice.asking(before, after, controls);
     if (choice.days().size() < 2) {
       return new View(form, request.say("rework.once", choice.bow()), List.of(), List.of());
     }
@@ -89,12 +73,6 @@ public final class ReworkPage {
     } catch (Refused refused) {
       return new View(form, request.speech().say(refused.phrase()), List.of(), List.of());
     }
-  }
-
-  private static Form form(
-      ReworkChoice choice, String before, String after, List<String> controls) {
-    return new Form(
-        choice.bows(), choice.bow(), choice.days(), before, after, choice.others(), controls);
   }
 
   private Chart changes(Reworked reworked) {

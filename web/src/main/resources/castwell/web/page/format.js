@@ -1,5 +1,6 @@
 // Pure functions: figures, words and times, in the person's own units. No page, no clock, no network.
-import {text} from './text.js';
+import {LEAST_UNCERTAINTIES, TIMES} from './rules.js';
+import {filled, text} from './text.js';
 import {here, unitFor} from './units.js';
 
 /** Below this many grains per pound of draw weight a wooden bow is treated hard (common practice). */
@@ -9,13 +10,10 @@ const SPEED = 'ft/s';
 
 const isKnown = (value) => typeof value === 'number' && Number.isFinite(value);
 
-/**
- * How many decimals a figure with the standard uncertainty u may show: one significant digit of u when
- * u is below 1, two from 1 on (JCGM 100:2008, 7.2.6: at most two). u must be above 0.
- */
+/** How many decimals a figure with the standard uncertainty u, above 0, may show. */
 export function decimals(u) {
-  const exponent = Number(u.toExponential(1).split('e')[1]);
-  return exponent >= 1 ? 0 : Math.max(1, -exponent);
+  const enough = LEAST_UNCERTAINTIES.findIndex((least) => u >= least);
+  return enough < 0 ? LEAST_UNCERTAINTIES.length - 1 : enough;
 }
 
 /** One uncertainty alone, as text: "0.4"; "not known" when it is null or not above 0. */
@@ -120,10 +118,8 @@ export function isNewer(a, b) {
 /** "12 s", "3 min", "2 h", "4 days": a duration rounded down; negative ones are 0. */
 export function duration(seconds) {
   const whole = Math.max(0, Math.floor(seconds));
-  if (whole < 120) return `${whole} s`;
-  if (whole < 7200) return `${Math.floor(whole / 60)} min`;
-  if (whole < 172800) return `${Math.floor(whole / 3600)} h`;
-  return text('live.format.days', Math.floor(whole / 86400));
+  const unit = TIMES.find(({from}) => whole >= from);
+  return filled(unit.words, Math.floor(whole / unit.seconds));
 }
 
 /** The person's own clock time of an instant: "14:03:22". */

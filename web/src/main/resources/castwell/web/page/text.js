@@ -8,7 +8,12 @@ const PLACE = /\{(\d)(?:\|([^|}]*)\|([^|}]*))?}/g;
  * argument is 1.
  */
 export function text(key, ...given) {
-  return texts[key].replace(PLACE, (_, place, one, many) => {
+  return filled(texts[key], ...given);
+}
+
+/** The same of words that come from elsewhere. */
+export function filled(words, ...given) {
+  return words.replace(PLACE, (_, place, one, many) => {
     const argument = String(given[place]);
     if (one === undefined) return argument;
     return argument === '1' ? one : many;

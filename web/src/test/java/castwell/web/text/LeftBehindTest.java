@@ -40,12 +40,12 @@ class LeftBehindTest {
   private static final Set<String> ON_THE_TERMINAL =
       Set.of(
           "HeaderText.java",
-          "PemFiles.java",
           "PortSpec.java",
           "Recording.java",
           "RecordingText.java",
           "RehearsalLink.java",
-          "Tls.java",
+          "ServerPem.java",
+          "ServerTls.java",
           "Verification.java",
           "WebServer.java");
 

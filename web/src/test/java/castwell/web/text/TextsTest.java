@@ -36,7 +36,6 @@ class TextsTest {
           String.join(
               "|",
               "menu\\..*",
-              "health\\.title_.*",
               "sheet\\.no_(bow|arrow)(_but)?",
               "calibration\\.(agrees|differs|cant_tell)",
               "bow\\.(momentum|energy|share)_(title|told)",

@@ -48,7 +48,7 @@ final class ServerTls {
     } catch (GeneralSecurityException | IOException e) {
       throw new CannotServe(
           "The certificate %s can't be read as PKCS#12 with certificate_password (%s): say the right one, or name a PEM certificate's key as certificate_key."
-              .formatted(files.certificate(), PemFiles.reason(e)),
+              .formatted(files.certificate(), ServerPem.reason(e)),
           e);
     }
   }
@@ -62,8 +62,8 @@ final class ServerTls {
   }
 
   private static KeyStore pem(CertificateFiles files) {
-    Certificate[] chain = PemFiles.certificates(files.certificate());
-    PrivateKey key = PemFiles.key(files.key().orElseThrow());
+    Certificate[] chain = ServerPem.certificates(files.certificate());
+    PrivateKey key = ServerPem.key(files.key().orElseThrow());
     try {
       if (!belongTogether(key, chain[0])) {
         throw new CannotServe(
@@ -77,7 +77,7 @@ final class ServerTls {
     } catch (GeneralSecurityException | IOException e) {
       throw new CannotServe(
           "The certificate %s can't be used (%s): take one with an RSA, EC or Ed25519 key."
-              .formatted(files.certificate(), PemFiles.reason(e)),
+              .formatted(files.certificate(), ServerPem.reason(e)),
           e);
     }
   }

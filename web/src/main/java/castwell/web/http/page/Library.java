@@ -2,9 +2,6 @@ package castwell.web.http.page;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 
 /**
  * The one script that is others' work, which draws the charts: served by us, and kept by browsers.
@@ -17,11 +14,7 @@ public final class Library {
   private final byte[] script;
 
   public Library() {
-    try (InputStream in = Library.class.getResourceAsStream(RESOURCE)) {
-      script = in.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    script = Resource.read(RESOURCE).orElseThrow();
   }
 
   public void route(JavalinConfig config) {

@@ -6,11 +6,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.config.JavalinConfig;
 
-/** The pages that scripts fill in, and what the scripts say. */
+/** The pages that scripts fill in, and what the scripts say and go by. */
 public final class LivePages {
   private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final String HTML = "text/html; charset=utf-8";
-  private static final String SCRIPT = "text/javascript; charset=utf-8";
   private static final String SAID_BY_SCRIPTS = "live.";
 
   private final Printing printing = new Printing();
@@ -20,11 +18,12 @@ public final class LivePages {
     serve(config, "/", page("range"));
     serve(config, "/gates.html", page("gates"));
     serve(config, "/enter", page("enter"));
-    serve(config, "/texts.js", new Unchanging(SCRIPT, module()));
+    serve(config, "/texts.js", new Unchanging(MediaType.JS, module()));
+    serve(config, "/rules.js", new Unchanging(MediaType.JS, FigureRules.module(texts)));
   }
 
   private Unchanging page(String template) {
-    return new Unchanging(HTML, printing.html(template, texts));
+    return new Unchanging(MediaType.HTML, printing.html(template, texts));
   }
 
   private String module() {

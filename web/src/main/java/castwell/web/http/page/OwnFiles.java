@@ -3,9 +3,6 @@ package castwell.web.http.page;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -19,11 +16,6 @@ import java.util.regex.Pattern;
 public final class OwnFiles {
   private static final String FOLDER = "/castwell/web/page/";
   private static final Pattern NAME = Pattern.compile("[a-z]+\\.(js|css|svg)");
-  private static final Map<String, String> TYPES =
-      Map.of(
-          "js", "text/javascript; charset=utf-8",
-          "css", "text/css; charset=utf-8",
-          "svg", "image/svg+xml");
 
   private final Map<String, Unchanging> read = new ConcurrentHashMap<>();
 
@@ -38,21 +30,17 @@ public final class OwnFiles {
     if (!name.matches()) {
       throw new NotFoundResponse();
     }
-    Unchanging file =
-        read.computeIfAbsent(name.group(), n -> read(n, TYPES.get(name.group(1)))); // null: none
+    MediaType type = MediaType.of(name.group(1)).orElseThrow();
+    Unchanging file = read.computeIfAbsent(name.group(), n -> read(n, type)); // null: none
     if (file == null) {
       throw new NotFoundResponse();
     }
     file.answer(ctx);
   }
 
-  private static Unchanging read(String name, String type) {
-    try (InputStream in = OwnFiles.class.getResourceAsStream(FOLDER + name)) {
-      return in == null
-          ? null
-          : new Unchanging(type, new String(in.readAllBytes(), StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static Unchanging read(String name, MediaType type) {
+    return Resource.read(FOLDER + name)
+        .map(bytes -> new Unchanging(type, new String(bytes, StandardCharsets.UTF_8)))
+        .orElse(null);
   }
 }

@@ -15,11 +15,11 @@ import java.util.Base64;
 final class Unchanging {
   private static final int TAG_BYTES = 12;
 
-  private final String type;
+  private final MediaType type;
   private final String content;
   private final String tag;
 
-  Unchanging(String type, String content) {
+  Unchanging(MediaType type, String content) {
     this.type = type;
     this.content = content;
     tag = tag(content);
@@ -31,7 +31,7 @@ final class Unchanging {
     if (isKept(ctx.header("If-None-Match"))) {
       ctx.status(HttpStatus.NOT_MODIFIED);
     } else {
-      ctx.contentType(type).result(content);
+      ctx.contentType(type.header()).result(content);
     }
   }
 

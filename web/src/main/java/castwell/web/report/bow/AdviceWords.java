@@ -7,8 +7,8 @@ import castwell.analysis.bow.Advice.Count;
 import castwell.analysis.bow.Advice.Figure;
 import castwell.analysis.bow.Advice.Mass;
 import castwell.analysis.bow.Advice.Probability;
+import castwell.capture.word.Rounded;
 import castwell.web.report.ReportFormat;
-import castwell.web.report.Trade;
 import java.util.List;
 
 /** What to shoot next, in words. */
@@ -31,6 +31,6 @@ public final class AdviceWords {
     if (figure instanceof Count count) {
       return String.valueOf(count.n());
     }
-    return Trade.p(((Probability) figure).p());
+    return Rounded.p(((Probability) figure).p());
   }
 }

@@ -20,6 +20,7 @@ import castwell.analysis.uncertainty.Source;
 import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
+import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
 import castwell.web.report.CellRows;
 import castwell.web.report.Fields;
@@ -160,7 +161,7 @@ public final class BowReport {
                 SAYING.say(
                     "report.bow.cast",
                     who,
-                    Trade.plain(c.gpp(), 0),
+                    Rounded.to(0, c.gpp()),
                     SAYING.plain(ARROW_MASS, 0, c.massKg()),
                     SAYING.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
                     ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
@@ -174,8 +175,7 @@ public final class BowReport {
     for (Cell cell : shot) {
       double gpp = Units.grainsPerPound(cell.massKg(), stand.state().drawWeightN());
       if (gpp < FitAdvice.LEAST_GPP && told.add(cell.name().arrow())) {
-        cautions.add(
-            SAYING.say("report.bow.light_arrow", cell.name().arrow(), Trade.plain(gpp, 1)));
+        cautions.add(SAYING.say("report.bow.light_arrow", cell.name().arrow(), Rounded.to(1, gpp)));
       }
     }
     return cautions;

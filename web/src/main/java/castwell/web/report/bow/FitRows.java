@@ -13,6 +13,7 @@ import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.word.Rounded;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -51,7 +52,7 @@ final class FitRows {
         Double.isNaN(correlation) ? "report.bow.pair" : "report.bow.pair_correlated",
         ReportFormat.TRADE.said(ENERGY, 1, bow.energyJ().only(Kind.OWN)),
         ReportFormat.TRADE.said(ARROW_MASS, 0, bow.virtualMassKg()),
-        Trade.plain(correlation, 2));
+        Rounded.to(2, correlation));
   }
 
   /** Null without two different masses. */

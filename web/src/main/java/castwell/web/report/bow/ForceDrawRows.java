@@ -13,6 +13,7 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.word.Rounded;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -85,7 +86,7 @@ final class ForceDrawRows {
                   c.stacksAtM().isPresent() ? "report.bow.stores_and_stacks" : "report.bow.stores",
                   SAYING.plain(DRAW_LENGTH, 1, c.fullDrawM()),
                   SAYING.plain(ENERGY, 1, c.storedEnergyJ()),
-                  Trade.plain(perPound(c), 2),
+                  Rounded.to(2, perPound(c)),
                   SAYING.plain(DRAW_LENGTH, 1, c.stacksAtM().orElse(0))));
           if (!c.isFromBrace()) {
             sentences.add(SAYING.say("report.bow.not_from_brace"));

@@ -7,12 +7,12 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.capture.store.Transaction;
+import castwell.capture.word.Rounded;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportTable;
-import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -137,7 +137,7 @@ public final class PlanReport {
         format.say(
             design.cells() == 4 ? "report.plan.shots_with_control" : "report.plan.shots",
             format.plain(SPEED, 1, Math.abs(wish.changeMps())),
-            Trade.plain(100 * wish.power(), 0),
+            Rounded.to(0, 100 * wish.power()),
             shots));
     sentences.add(
         wish.sdMps().isPresent()

@@ -12,6 +12,7 @@ import castwell.analysis.compare.Ranking.Pair;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
+import castwell.capture.word.Rounded;
 import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
@@ -95,7 +96,7 @@ public final class RankingReport {
   }
 
   private String gpp() {
-    return Trade.plain(request.gpp(), 0);
+    return Rounded.to(0, request.gpp());
   }
 
   private List<Map<String, Object>> leftOut() {

@@ -11,10 +11,10 @@ import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Weather.Air;
+import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
 import castwell.web.report.Fields;
 import castwell.web.report.ReportFormat;
-import castwell.web.report.Trade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -76,7 +76,7 @@ final class ConditionRows {
   private static String amount(What what, double by, ReportFormat format) {
     return switch (what) {
       case GATES -> format.plain(DISTANCE, 2, by);
-      case TEMPERATURE, MOISTURE -> Trade.plain(by, 1);
+      case TEMPERATURE, MOISTURE -> Rounded.to(1, by);
       case STRING -> format.plain(ARROW_MASS, 0, by);
     };
   }

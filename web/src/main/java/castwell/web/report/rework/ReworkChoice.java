@@ -34,6 +34,11 @@ public record ReworkChoice(
   /** Of more one chooses by the address. */
   private static final int MOST_CELLS = 600;
 
+  /** The same choice with what somebody asks of it. */
+  public ReworkChoice asking(String askedBefore, String askedAfter, List<String> askedControls) {
+    return new ReworkChoice(bows, bow, days, askedBefore, askedAfter, others, askedControls);
+  }
+
   public static ReworkChoice of(Transaction t, ZoneId zone, Optional<String> asked) {
     BowCells bowCells = new BowCells(t, zone);
     List<Rack.Named> all = t.rack().bowNames();

@@ -6,8 +6,8 @@ import castwell.analysis.compare.Control;
 import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.word.Rounded;
 import castwell.web.report.ReportFormat;
-import castwell.web.report.Trade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -53,7 +53,7 @@ final class ReworkWords {
             q ->
                 sentences.add(
                     format.say(
-                        "report.rework.same_gpp", Trade.plain(gpp, 0), format.said(SPEED, 1, q))));
+                        "report.rework.same_gpp", Rounded.to(0, gpp), format.said(SPEED, 1, q))));
     sentences.add(
         reworked
             .moved()

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.capture.publish.broker.Secret;
 import castwell.web.MadeCertificate;
 import castwell.web.settings.HttpSettings.CertificateFiles;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +43,21 @@ class CertificateTest {
             certificate.pkcs12(), Optional.empty(), new Secret(MadeCertificate.PASSWORD));
     assertThat(ServerTls.of(pem, Clock.systemUTC()).getKeyStore()).isNotNull();
     assertThat(ServerTls.of(pkcs12, Clock.systemUTC()).getKeyStore()).isNotNull();
+  }
+
+  /** As OpenSSL puts both into one file, with text that says whose they are. */
+  @Test
+  void theKeyMayStandBetweenOtherThings() throws IOException {
+    MadeCertificate certificate = new MadeCertificate(made, "EC");
+    Path both =
+        Files.writeString(
+            made.resolve("both.pem"),
+            "subject=CN = range\n"
+                + Files.readString(certificate.certificate())
+                + Files.readString(certificate.key()));
+    CertificateFiles pem =
+        new CertificateFiles(certificate.certificate(), Optional.of(both), new Secret(""));
+    assertThat(ServerTls.of(pem, Clock.systemUTC()).getKeyStore()).isNotNull();
   }
 
   @ParameterizedTest
