@@ -1,6 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Wording;
+import castwell.capture.view.health.Level;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,12 +2,12 @@ package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
-import castwell.capture.export.Column;
-import castwell.capture.export.ShotColumns;
-import castwell.capture.export.TagsInForce;
 import castwell.capture.station.LinkState;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.Column;
+import castwell.capture.view.shot.ShotColumns;
+import castwell.capture.view.station.TagsInForce;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.Clock;

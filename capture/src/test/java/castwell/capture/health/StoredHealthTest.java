@@ -11,6 +11,7 @@ import castwell.capture.settings.AirSettings;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
+import castwell.capture.view.health.Level;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Identity;
 import castwell.capture.wire.Sentence.Levels;

@@ -3,9 +3,9 @@ package castwell.capture.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.export.Column;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Shot;
+import castwell.capture.view.Column;
+import castwell.capture.view.shot.ShotColumns;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.ZoneOffset;

@@ -1,6 +1,6 @@
 package castwell.web.table;
 
-import castwell.capture.export.Column;
+import castwell.capture.view.Column;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Path;

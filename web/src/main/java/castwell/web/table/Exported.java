@@ -1,9 +1,9 @@
 package castwell.web.table;
 
-import castwell.capture.export.EdgeColumns;
-import castwell.capture.export.FigureColumns;
-import castwell.capture.export.RackColumns;
-import castwell.capture.export.ShotColumns;
+import castwell.capture.view.rack.RackColumns;
+import castwell.capture.view.shot.EdgeColumns;
+import castwell.capture.view.shot.FigureColumns;
+import castwell.capture.view.shot.ShotColumns;
 import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package castwell.web.workbench;
 
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
+import castwell.capture.view.shot.ShotColumns;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
 import java.time.Instant;

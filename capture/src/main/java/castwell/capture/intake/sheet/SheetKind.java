@@ -4,8 +4,8 @@ import static castwell.capture.intake.sheet.SheetColumn.measured;
 import static castwell.capture.intake.sheet.SheetColumn.words;
 
 import castwell.analysis.wording.Phrase;
-import castwell.capture.export.Column;
-import castwell.capture.export.ShotColumns;
+import castwell.capture.view.Column;
+import castwell.capture.view.shot.ShotColumns;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;

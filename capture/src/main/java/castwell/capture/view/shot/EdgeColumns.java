@@ -1,7 +1,8 @@
-package castwell.capture.export;
+package castwell.capture.view.shot;
 
-import castwell.capture.export.Column.Type;
 import castwell.capture.store.RawFacts.ExportedEdge;
+import castwell.capture.view.Column;
+import castwell.capture.view.Column.Type;
 import java.util.List;
 import java.util.Optional;
 

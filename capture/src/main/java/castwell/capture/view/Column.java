@@ -1,4 +1,4 @@
-package castwell.capture.export;
+package castwell.capture.view;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,15 +16,17 @@ import java.util.function.Function;
 public record Column<R>(
     String name, Type type, String unit, String description, Function<R, Optional<?>> value) {
 
-  static <R> Column<R> text(String name, String description, Function<R, Optional<?>> value) {
+  public static <R> Column<R> text(
+      String name, String description, Function<R, Optional<?>> value) {
     return new Column<>(name, Type.STRING, "", description, value);
   }
 
-  static <R> Column<R> whole(String name, String description, Function<R, Optional<?>> value) {
+  public static <R> Column<R> whole(
+      String name, String description, Function<R, Optional<?>> value) {
     return new Column<>(name, Type.INTEGER, "", description, value);
   }
 
-  static <R> Column<R> number(
+  public static <R> Column<R> number(
       String name, String unit, String description, Function<R, Optional<?>> value) {
     return new Column<>(name, Type.NUMBER, unit, description, value);
   }

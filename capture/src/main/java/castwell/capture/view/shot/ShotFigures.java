@@ -1,4 +1,4 @@
-package castwell.capture.export;
+package castwell.capture.view.shot;
 
 import castwell.analysis.air.Drag;
 import castwell.analysis.speed.KineticEnergy;

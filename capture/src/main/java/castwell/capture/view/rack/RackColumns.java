@@ -1,4 +1,4 @@
-package castwell.capture.export;
+package castwell.capture.view.rack;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
@@ -8,6 +8,8 @@ import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 import castwell.capture.store.ForceDraws.StoredPoint;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
+import castwell.capture.view.Column;
+import castwell.capture.view.shot.ShotColumns;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,9 @@
-package castwell.capture.export;
+package castwell.capture.view.shot;
 
 import castwell.analysis.unit.Units;
-import castwell.capture.export.Column.Type;
 import castwell.capture.store.Figures.ExportedFigure;
+import castwell.capture.view.Column;
+import castwell.capture.view.Column.Type;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

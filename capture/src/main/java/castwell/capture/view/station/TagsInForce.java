@@ -1,4 +1,4 @@
-package castwell.capture.export;
+package castwell.capture.view.station;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
@@ -9,6 +9,7 @@ import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.shot.ShotColumns;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;

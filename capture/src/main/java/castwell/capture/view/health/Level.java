@@ -1,4 +1,4 @@
-package castwell.capture.health;
+package castwell.capture.view.health;
 
 import java.util.Locale;
 

@@ -1,4 +1,4 @@
-package castwell.capture.publish;
+package castwell.capture.view.broker;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.command.Refused;
@@ -17,7 +17,7 @@ import java.util.Set;
  *
  * @param bow by name, empty when it isn't known; so the arrow
  */
-record TagWish(Optional<String> bow, Optional<String> arrow) {
+public record TagWish(Optional<String> bow, Optional<String> arrow) {
   private static final int MOST_BYTES = 1024;
   private static final Set<String> FIELDS = Set.of("bow", "arrow");
   private static final JsonMapper JSON =
@@ -29,7 +29,7 @@ record TagWish(Optional<String> bow, Optional<String> arrow) {
   /**
    * @throws Refused when it says no such thing
    */
-  static TagWish of(byte[] payload) {
+  public static TagWish of(byte[] payload) {
     if (payload.length > MOST_BYTES) {
       throw bad("refused.tag_wish_long", MOST_BYTES);
     }

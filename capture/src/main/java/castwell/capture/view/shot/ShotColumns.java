@@ -1,4 +1,4 @@
-package castwell.capture.export;
+package castwell.capture.view.shot;
 
 import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
@@ -10,9 +10,10 @@ import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECO
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.wording.Wording;
-import castwell.capture.export.Column.Type;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
+import castwell.capture.view.Column;
+import castwell.capture.view.Column.Type;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
