@@ -12,7 +12,7 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
-import castwell.capture.view.shot.ShotColumns;
+import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -141,7 +141,7 @@ public final class CellLedger {
   }
 
   private String name(Instant since) {
-    return ShotColumns.stateName(since, zone);
+    return StateName.of(since, zone);
   }
 
   private CellSums sums(Row row) {

@@ -10,7 +10,7 @@ import castwell.capture.store.BriefShots.Brief;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
-import castwell.capture.view.shot.ShotColumns;
+import castwell.capture.view.StateName;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -78,7 +78,7 @@ public final class CellReader {
     BowState state = state(shot);
     return new CellName(
         state.bow(),
-        ShotColumns.stateName(state.since(), zone),
+        StateName.of(state.since(), zone),
         arrows.get(shot.arrowId()).name(),
         shot.session());
   }

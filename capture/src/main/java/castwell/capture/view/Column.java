@@ -1,8 +1,5 @@
 package castwell.capture.view;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -21,23 +18,9 @@ public record Column<R>(
     return new Column<>(name, Type.STRING, "", description, value);
   }
 
-  public static <R> Column<R> whole(
-      String name, String description, Function<R, Optional<?>> value) {
-    return new Column<>(name, Type.INTEGER, "", description, value);
-  }
-
   public static <R> Column<R> number(
       String name, String unit, String description, Function<R, Optional<?>> value) {
     return new Column<>(name, Type.NUMBER, unit, description, value);
-  }
-
-  /** One row as names and values, a null where something isn't known. */
-  public static <R> Map<String, Object> row(List<Column<R>> columns, R row) {
-    Map<String, Object> values = new LinkedHashMap<>();
-    for (Column<R> column : columns) {
-      values.put(column.name(), column.value().apply(row).orElse(null));
-    }
-    return values;
   }
 
   /** By the names of XML Schema datatypes, as CSV on the Web uses them. */

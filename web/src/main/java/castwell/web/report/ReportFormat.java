@@ -1,6 +1,7 @@
 package castwell.web.report;
 
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.view.Interval95;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
 import castwell.web.unit.Unit;
@@ -39,10 +40,10 @@ public record ReportFormat(Speech speech) {
   public String said(Dimension dimension, String per, int decimals, Quantity quantity) {
     double si = units().of(dimension).si();
     int shown = decimals(dimension, decimals);
-    List<Double> ends = Trade.ci95(si, quantity);
+    Interval95 ends = Trade.ci95(si, quantity);
     String value = Trade.plain(quantity.value() / si, shown) + " " + symbol(dimension) + per;
     boolean isExact = quantity.standardUncertainty() == 0;
-    return isExact || ends.contains(null)
+    return isExact || !ends.hasBothEnds()
         ? value
         : "%s (%s)".formatted(value, ReportText.shown(ends, shown));
   }

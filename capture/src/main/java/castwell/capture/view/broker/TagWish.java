@@ -3,6 +3,9 @@ package castwell.capture.view.broker;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.view.Meaning;
+import castwell.capture.view.Request;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -17,7 +20,12 @@ import java.util.Set;
  *
  * @param bow by name, empty when it isn't known; so the arrow
  */
-public record TagWish(Optional<String> bow, Optional<String> arrow) {
+public record TagWish(
+    @JsonProperty(required = true) @Meaning("name of a bow on the rack, or null")
+        Optional<String> bow,
+    @JsonProperty(required = true) @Meaning("name of an arrow on the rack, or null")
+        Optional<String> arrow)
+    implements Request {
   private static final int MOST_BYTES = 1024;
   private static final Set<String> FIELDS = Set.of("bow", "arrow");
   private static final JsonMapper JSON =

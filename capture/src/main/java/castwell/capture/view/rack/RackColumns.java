@@ -9,7 +9,7 @@ import castwell.capture.store.ForceDraws.StoredPoint;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.view.Column;
-import castwell.capture.view.shot.ShotColumns;
+import castwell.capture.view.StateName;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -37,9 +37,7 @@ public final class RackColumns {
     return List.of(
         Column.text("bow", "its name", s -> Optional.of(s.bow())),
         Column.text(
-            "state_on",
-            "since when it is so",
-            s -> Optional.of(ShotColumns.stateName(s.since(), zone))),
+            "state_on", "since when it is so", s -> Optional.of(StateName.of(s.since(), zone))),
         Column.number(
             "draw_weight_lb",
             "pound-force",
@@ -88,7 +86,7 @@ public final class RackColumns {
         Column.text(
             "state_on",
             "the state that was drawn",
-            p -> Optional.of(ShotColumns.stateName(p.stateSince(), zone))),
+            p -> Optional.of(StateName.of(p.stateSince(), zone))),
         Column.number(
             "draw_length_in",
             "inch",

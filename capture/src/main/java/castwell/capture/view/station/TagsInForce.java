@@ -9,21 +9,21 @@ import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
-import castwell.capture.view.shot.ShotColumns;
+import castwell.capture.view.InUnits;
+import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** Who shoots what at a station at an instant, in trade units; null is "not known". */
+/** Who shoots what at a station at an instant. */
 public final class TagsInForce {
   private TagsInForce() {}
 
   /**
    * @param zone in which a bow state's date is told
    */
-  public static Map<String, Object> row(Transaction t, String station, Instant at, ZoneId zone) {
+  public static TagsView of(Transaction t, String station, Instant at, ZoneId zone) {
     Tags.Pair tags = t.tags().at(station, at);
     Optional<BowState> bow =
         tags.bowId().isPresent() ? t.rack().state(tags.bowId().getAsLong(), at) : Optional.empty();
@@ -31,19 +31,16 @@ public final class TagsInForce {
         tags.arrowId().isPresent()
             ? t.rack().arrowById(tags.arrowId().getAsLong())
             : Optional.empty();
-    Map<String, Object> row = new LinkedHashMap<>();
-    row.put("station", station);
-    row.put("bow", bow.map(BowState::bow).orElse(null));
-    row.put("bow_state", bow.map(b -> ShotColumns.stateName(b.since(), zone)).orElse(null));
-    row.put("draw_weight_lb", bow.map(b -> b.drawWeightN() / NEWTONS_PER_POUND).orElse(null));
-    row.put("draw_length_in", bow.map(b -> b.drawLengthM() / METRES_PER_INCH).orElse(null));
-    row.put("arrow", arrow.map(Arrow::name).orElse(null));
-    row.put("arrow_mass_gr", arrow.map(a -> a.massKg() / KILOGRAMS_PER_GRAIN).orElse(null));
-    row.put(
-        "grains_per_pound",
-        arrow
-            .flatMap(a -> bow.map(b -> Units.grainsPerPound(a.massKg(), b.drawWeightN())))
-            .orElse(null));
-    return row;
+    return new TagsView(
+        station,
+        bow.map(BowState::bow),
+        bow.map(b -> StateName.of(b.since(), zone)),
+        InUnits.of(bow.map(BowState::drawWeightN), NEWTONS_PER_POUND),
+        InUnits.of(bow.map(BowState::drawLengthM), METRES_PER_INCH),
+        arrow.map(Arrow::name),
+        InUnits.of(arrow.map(Arrow::massKg), KILOGRAMS_PER_GRAIN),
+        arrow.isPresent() && bow.isPresent()
+            ? OptionalDouble.of(Units.grainsPerPound(arrow.get().massKg(), bow.get().drawWeightN()))
+            : OptionalDouble.empty());
   }
 }
