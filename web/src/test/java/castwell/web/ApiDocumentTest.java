@@ -10,8 +10,11 @@ import com.networknt.schema.SpecVersion.VersionFlag;
 import io.swagger.v3.parser.OpenAPIV3Parser;
 import io.swagger.v3.parser.core.models.SwaggerParseResult;
 import java.io.InputStream;
+import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -269,6 +272,19 @@ class ApiDocumentTest {
     calls.well("POST", "/api/admission", "{\"key\":\"" + served.key() + "\"}");
     calls.refused(401, "POST", "/api/admission", "{\"key\":\"none\"}");
     calls.well("DELETE", "/api/admission", "{}");
+  }
+
+  @Test
+  void theLiveFeedIsOfTheTypeThatIsTold() throws Exception {
+    HttpRequest asked =
+        request("GET", "/api/live", "").header("Authorization", "Bearer " + served.key()).build();
+    HttpResponse<InputStream> answer =
+        HttpClient.newHttpClient().send(asked, BodyHandlers.ofInputStream());
+    try (InputStream events = answer.body()) {
+      assertThat(answer.statusCode()).isEqualTo(200);
+      String type = answer.headers().firstValue("Content-Type").orElse("").split(";")[0];
+      assertThat(document.at("/paths/~1api~1live/get/responses/200/content").has(type)).isTrue();
+    }
   }
 
   /** Nobody gets in by a route that is told: each asks for the key, but the way in itself. */

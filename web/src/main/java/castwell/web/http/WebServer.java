@@ -5,7 +5,6 @@ import castwell.capture.command.Commands;
 import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeCommands;
 import castwell.capture.store.Store;
-import castwell.capture.view.Json;
 import castwell.web.access.Attempts;
 import castwell.web.http.api.AdmissionApi;
 import castwell.web.http.api.ArrowsApi;
@@ -42,7 +41,6 @@ import castwell.web.settings.Version;
 import castwell.web.text.Speech;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
 import java.time.ZoneId;
@@ -122,7 +120,7 @@ public final class WebServer implements AutoCloseable {
   private static void plain(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = Body.LARGEST;
-    config.jsonMapper(new JavalinJackson(Json.MAPPER, false));
+    config.jsonMapper(new ShapeWriter());
   }
 
   /**

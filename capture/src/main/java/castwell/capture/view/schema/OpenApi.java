@@ -2,7 +2,6 @@ package castwell.capture.view.schema;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +34,7 @@ public record OpenApi(
    * @param in path, or query
    */
   public record Parameter(
-      String name, String in, String description, boolean required, JsonNode schema) {}
+      String name, String in, String description, boolean required, Schema schema) {}
 
   public record RequestBody(boolean required, Map<String, Content> content) {}
 
@@ -43,10 +42,10 @@ public record OpenApi(
       String description,
       @JsonInclude(JsonInclude.Include.NON_EMPTY) Map<String, Content> content) {}
 
-  public record Content(JsonNode schema) {}
+  public record Content(Schema schema) {}
 
   public record Components(
-      JsonNode schemas,
+      Schema schemas,
       @JsonProperty("securitySchemes") Map<String, SecurityScheme> securitySchemes) {}
 
   public record SecurityScheme(String type, String scheme, String description) {}

@@ -7,10 +7,10 @@ import castwell.capture.view.schema.OpenApi.Operation;
 import castwell.capture.view.schema.OpenApi.Parameter;
 import castwell.capture.view.schema.OpenApi.RequestBody;
 import castwell.capture.view.schema.OpenApi.Response;
+import castwell.capture.view.schema.Schema;
 import castwell.capture.view.schema.Shapes;
 import castwell.web.http.api.Route.Answer;
 import castwell.web.http.api.Route.Query;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,15 +76,15 @@ final class ApiDocument {
   }
 
   private static Parameter inPath(String name) {
-    return new Parameter(name, "path", "which " + name, true, Shapes.simple("string"));
+    return new Parameter(name, "path", "which " + name, true, Schema.of("string"));
   }
 
   private static Parameter inQuery(Query query) {
-    JsonNode schema =
+    Schema schema =
         switch (query.kind()) {
-          case NUMBER -> Shapes.simple("number");
-          case TEXT -> Shapes.simple("string");
-          case TEXTS -> Shapes.texts();
+          case NUMBER -> Schema.of("number");
+          case TEXT -> Schema.of("string");
+          case TEXTS -> Schema.listOf(Schema.of("string"));
         };
     return new Parameter(query.name(), "query", query.meaning(), false, schema);
   }
@@ -92,13 +92,13 @@ final class ApiDocument {
   private Response response(Answer answer) {
     if (answer instanceof Route.Shape shape) {
       Content content =
-          shape.isList() ? new Content(shapes.listOf(shape.shape())) : one(shape.shape());
+          shape.isList() ? new Content(Schema.listOf(shapes.one(shape.shape()))) : one(shape.shape());
       return new Response("As it is.", Map.of(JSON, content));
     } else if (answer instanceof Route.Other other) {
       Map<String, Content> contents = new LinkedHashMap<>();
       other
           .contentTypes()
-          .forEach(type -> contents.put(type, new Content(Shapes.simple(other.type()))));
+          .forEach(type -> contents.put(type, new Content(Schema.of(other.type()))));
       return new Response("As it is.", contents);
     }
     return new Response("Done.", Map.of());
