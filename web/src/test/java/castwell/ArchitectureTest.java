@@ -118,7 +118,9 @@ class ArchitectureTest {
           .orShould()
           .callMethod(Clock.class, "systemDefaultZone");
 
-  /** Settings are TOML, rows of an export go out one by one, and a chart's marks go to its script. */
+  /**
+   * Settings are TOML, rows of an export go out one by one, and a chart's marks go to its script.
+   */
   @ArchTest
   static final ArchRule jsonOnlyInItsRoom =
       noClasses()

@@ -281,6 +281,7 @@ class ApiDocumentTest {
     HttpResponse<InputStream> answer =
         HttpClient.newHttpClient().send(asked, BodyHandlers.ofInputStream());
     try (InputStream events = answer.body()) {
+      assertThat(events).isNotNull();
       assertThat(answer.statusCode()).isEqualTo(200);
       String type = answer.headers().firstValue("Content-Type").orElse("").split(";")[0];
       assertThat(document.at("/paths/~1api~1live/get/responses/200/content").has(type)).isTrue();

@@ -92,7 +92,9 @@ final class ApiDocument {
   private Response response(Answer answer) {
     if (answer instanceof Route.Shape shape) {
       Content content =
-          shape.isList() ? new Content(Schema.listOf(shapes.one(shape.shape()))) : one(shape.shape());
+          shape.isList()
+              ? new Content(Schema.listOf(shapes.one(shape.shape())))
+              : one(shape.shape());
       return new Response("As it is.", Map.of(JSON, content));
     } else if (answer instanceof Route.Other other) {
       Map<String, Content> contents = new LinkedHashMap<>();
