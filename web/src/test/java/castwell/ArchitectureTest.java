@@ -4,18 +4,26 @@ import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.members;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import castwell.capture.station.StationInput;
 import castwell.capture.store.Store;
+import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.lang.reflect.Executable;
+import java.lang.reflect.Field;
+import java.lang.reflect.Member;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,6 +34,9 @@ import java.time.LocalDateTime;
     packages = "castwell",
     importOptions = {DoNotIncludeTests.class, ArchitectureTest.NoTestJar.class})
 class ArchitectureTest {
+
+  private static final String ANYTHING_BY_NAME =
+      "java.util.Map<java.lang.String, java.lang.Object>";
 
   /** The broker that other modules' tests use comes in a jar. */
   static final class NoTestJar implements ImportOption {
@@ -162,4 +173,54 @@ class ArchitectureTest {
           .callMethod(Clock.class, "systemUTC")
           .orShould()
           .callMethod(Clock.class, "systemDefaultZone");
+
+  /**
+   * Settings are TOML, rows of an export go out one by one, and a chart's marks go to its script.
+   */
+  @ArchTest
+  static final ArchRule jsonOnlyInItsRoom =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(
+              "castwell.capture.view..",
+              "castwell.web.settings",
+              "castwell.web.table",
+              "castwell.web.chart")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("com.fasterxml.jackson..");
+
+  /** What a list of names and anythings would say is a record. */
+  @ArchTest
+  static final ArchRule everyShapeIsARecord =
+      members()
+          .should(
+              new ArchCondition<>("say of what their maps are") {
+                @Override
+                public void check(JavaMember member, ConditionEvents events) {
+                  String type = generic(member.reflect());
+                  boolean isAnything = type.contains(ANYTHING_BY_NAME);
+                  events.add(new SimpleConditionEvent(member, !isAnything, type));
+                }
+              });
+
+  private static String generic(Member member) {
+    return member instanceof Field field
+        ? field.toGenericString()
+        : ((Executable) member).toGenericString();
+  }
+
+  /** Shapes know what is stored, and nothing of who tells them. */
+  @ArchTest
+  static final ArchRule shapesAreToldByOthers =
+      noClasses()
+          .that()
+          .resideInAPackage("castwell.capture.view..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "castwell.capture.publish..",
+              "castwell.capture.health..",
+              "castwell.capture.intake..",
+              "castwell.capture.daemon..");
 }

@@ -13,7 +13,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 
 /** One answer of the API, over a real socket. */
-record Asked(int status, String contentType, JsonNode json) {
+record Asked(int status, String contentType, String text) {
   private static final HttpClient CLIENT = HttpClient.newHttpClient();
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -35,7 +35,7 @@ record Asked(int status, String contentType, JsonNode json) {
       return new Asked(
           answer.statusCode(),
           answer.headers().firstValue("Content-Type").orElse(""),
-          JSON.readTree(answer.body()));
+          answer.body());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {
@@ -43,7 +43,19 @@ record Asked(int status, String contentType, JsonNode json) {
     }
   }
 
+  JsonNode json() {
+    return read(text);
+  }
+
+  static JsonNode read(String json) {
+    try {
+      return JSON.readTree(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   String detail() {
-    return json.path("detail").asText();
+    return json().path("detail").asText();
   }
 }

@@ -3,10 +3,10 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.Until;
+import castwell.capture.view.Json;
 import castwell.web.FeedReader.Event;
-import castwell.web.http.api.PlanView;
+import castwell.web.http.api.PlanViews;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
@@ -162,11 +162,10 @@ class PlanApiTest {
       assertThat(told.kind()).isEqualTo("plan");
       JsonNode asked = rangesPlan();
       assertThat(told.data()).isEqualTo(asked);
-      var published = PlanView.of(served.store()).apply("range").orElseThrow();
-      assertThat(JsonMapper.builder().build().<JsonNode>valueToTree(published).toString())
-          .isEqualTo(asked.toString());
+      var published = PlanViews.of(served.store()).apply("range").orElseThrow();
+      assertThat(Json.text(published)).isEqualTo(asked.toString());
     }
-    assertThat(PlanView.of(served.store()).apply("elsewhere")).isEmpty();
+    assertThat(PlanViews.of(served.store()).apply("elsewhere")).isEmpty();
   }
 
   @Test

@@ -5,7 +5,6 @@ import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellSums;
 import castwell.analysis.cell.SetUp;
 import castwell.analysis.compare.PooledSpread;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Cells.Row;
 import castwell.capture.store.Cells.Scatter;
 import castwell.capture.store.Rack;
@@ -13,6 +12,7 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -141,7 +141,7 @@ public final class CellLedger {
   }
 
   private String name(Instant since) {
-    return ShotColumns.stateName(since, zone);
+    return StateName.of(since, zone);
   }
 
   private CellSums sums(Row row) {

@@ -6,11 +6,11 @@ import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetAside;
 import castwell.analysis.cell.SetUp;
 import castwell.analysis.wording.Phrase;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.BriefShots.Brief;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.StateName;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,7 +66,7 @@ public final class CellReader {
     BowState state = state(shot);
     return new CellName(
         state.bow(),
-        ShotColumns.stateName(state.since(), zone),
+        StateName.of(state.since(), zone),
         arrows.get(shot.arrowId()).name(),
         shot.session());
   }

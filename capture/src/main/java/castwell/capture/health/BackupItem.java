@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Upkeep;
+import castwell.capture.view.health.Level;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
 import java.time.Instant;

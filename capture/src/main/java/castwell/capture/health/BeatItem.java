@@ -3,6 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.statistic.Median;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.store.HeardBeat;
+import castwell.capture.view.health.Level;
 import castwell.capture.word.Lasting;
 import castwell.capture.word.Rounded;
 import java.time.Duration;

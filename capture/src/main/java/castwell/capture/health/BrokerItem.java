@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.view.health.Level;
 import castwell.capture.word.Lasting;
 import java.time.Duration;
 import java.time.Instant;

@@ -3,6 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.wording.Phrase;
+import castwell.capture.view.health.Level;
 import castwell.capture.word.Rounded;
 import java.util.Locale;
 

@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.store.Store.Room;
+import castwell.capture.view.health.Level;
 import castwell.capture.word.Rounded;
 import java.util.Optional;
 

@@ -1,6 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.view.health.Level;
 import castwell.capture.wire.Sentence.Heartbeat;
 
 /** Edges that fell together and got one stamp, or that the board had to drop, since its start. */

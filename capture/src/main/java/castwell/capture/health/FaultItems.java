@@ -2,6 +2,7 @@ package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
 import castwell.capture.station.FaultCounts;
+import castwell.capture.view.health.Level;
 import castwell.capture.wire.Fault;
 import castwell.capture.word.Lasting;
 import java.time.Duration;

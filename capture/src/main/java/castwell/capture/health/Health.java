@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.capture.view.health.Level;
 import java.util.Comparator;
 import java.util.List;
 

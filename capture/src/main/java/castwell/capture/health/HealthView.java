@@ -1,74 +1,59 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Wording;
+import castwell.capture.view.health.ItemView;
+import castwell.capture.view.health.Level;
+import castwell.capture.view.health.MeasuredView;
+import castwell.capture.view.health.PartHealth;
+import castwell.capture.view.health.StationHealth;
+import castwell.capture.view.health.StationPart;
+import castwell.capture.view.health.WholeHealth;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
-/** How everything is, as JSON objects; null is "has none". */
+/** How everything is, as it leaves the program. */
 public record HealthView(Checkup checkup, Wording wording) {
 
   /** One station's own items, and what all stations of this computer share. */
-  public Map<String, Object> of(String station) {
+  public StationHealth of(String station) {
     Health both =
         new Health(
             Stream.concat(
                     checkup.of(station).items().stream(), checkup.ofComputer().items().stream())
                 .toList());
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("station", station);
-    view.put("at", checkup.now().toString());
-    view.putAll(view(both));
-    return view;
+    return new StationHealth(station, checkup.now(), part(both));
   }
 
   /** Every station, and what they share. */
-  public Map<String, Object> all() {
+  public WholeHealth all() {
     Health computer = checkup.ofComputer();
     Level worst = computer.level();
-    List<Map<String, Object>> stations = new ArrayList<>();
+    List<StationPart> stations = new ArrayList<>();
     for (String station : checkup.stations()) {
       Health health = checkup.of(station);
       worst = worst.compareTo(health.level()) > 0 ? worst : health.level();
-      Map<String, Object> view = new LinkedHashMap<>();
-      view.put("station", station);
-      view.putAll(view(health));
-      stations.add(view);
+      stations.add(new StationPart(station, part(health)));
     }
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("at", checkup.now().toString());
-    view.put("level", worst.word());
-    view.put("computer", view(computer));
-    view.put("stations", stations);
-    return view;
+    return new WholeHealth(checkup.now(), worst, part(computer), stations);
   }
 
-  private Map<String, Object> view(Health health) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("level", health.level().word());
-    view.put("items", health.items().stream().map(this::view).toList());
-    return view;
+  private PartHealth part(Health health) {
+    return new PartHealth(health.level(), health.items().stream().map(this::item).toList());
   }
 
-  private Map<String, Object> view(Item item) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("name", item.name());
-    view.put("title", wording.say(item.title()));
-    view.put("level", item.level().word());
-    view.put("sentence", wording.say(item.sentence()));
-    view.put("remedy", wording.say(item.remedy()));
-    view.put("measured", item.measured().map(this::view).orElse(null));
-    return view;
+  private ItemView item(Item item) {
+    return new ItemView(
+        item.name(),
+        wording.say(item.title()),
+        item.level(),
+        wording.say(item.sentence()),
+        wording.say(item.remedy()),
+        item.measured().map(this::measured));
   }
 
-  private Map<String, Object> view(Measured measured) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("value", measured.value());
-    view.put("unit", wording.say(measured.told()));
-    view.put("u", measured.u().isPresent() ? measured.u().getAsDouble() : null);
-    view.put("n", measured.n().isPresent() ? measured.n().getAsLong() : null);
-    return view;
+  private MeasuredView measured(Measured measured) {
+    return new MeasuredView(
+        measured.value(), wording.say(measured.told()), measured.u(), measured.n());
   }
 }

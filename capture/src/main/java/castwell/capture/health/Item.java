@@ -1,6 +1,7 @@
 package castwell.capture.health;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.view.health.Level;
 import java.util.Optional;
 
 /**

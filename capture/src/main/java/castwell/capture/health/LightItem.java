@@ -4,6 +4,7 @@ import castwell.analysis.shot.Gate;
 import castwell.analysis.statistic.Median;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.store.HeardBeat;
+import castwell.capture.view.health.Level;
 import castwell.capture.word.Rounded;
 import java.util.List;
 import java.util.Optional;

@@ -3,12 +3,12 @@ package castwell.capture.intake;
 import castwell.capture.command.Alike;
 import castwell.capture.command.BowCommands;
 import castwell.capture.command.BowCommands.State;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Once;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -34,7 +34,7 @@ final class BowIntake implements Intake {
   public void take(Line line) {
     String bow = line.neededWords("bow");
     Instant since = since(line, zone);
-    String name = ShotColumns.stateName(since, zone);
+    String name = StateName.of(since, zone);
     once.refuseTwice(line, (bow + "\n" + name).toLowerCase(Locale.ROOT), bow + " of " + name);
     Optional<BowState> there = state(t, bow, name, zone);
     State told = state(line, since, there);
@@ -56,7 +56,7 @@ final class BowIntake implements Intake {
     List<BowState> states =
         t.rack().bow(bow).map(known -> t.rack().states(known.id())).orElse(List.of());
     return states.stream()
-        .filter(state -> ShotColumns.stateName(state.since(), zone).equals(name))
+        .filter(state -> StateName.of(state.since(), zone).equals(name))
         .findFirst();
   }
 

@@ -4,12 +4,12 @@ import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.command.Alike;
 import castwell.capture.command.BowCommands;
 import castwell.capture.command.Checks;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.intake.sheet.CantRead;
 import castwell.capture.intake.sheet.Complaints;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -47,7 +47,7 @@ final class ForceDrawIntake implements Intake {
   @Override
   public void take(Line line) {
     String bow = line.neededWords("bow");
-    String state = ShotColumns.stateName(BowIntake.since(line, zone), zone);
+    String state = StateName.of(BowIntake.since(line, zone), zone);
     Point point =
         new Point(
             line.neededNumber("draw_length"),
@@ -73,7 +73,7 @@ final class ForceDrawIntake implements Intake {
 
   private String names(long bowId) {
     return t.rack().states(bowId).stream()
-        .map(state -> ShotColumns.stateName(state.since(), zone))
+        .map(state -> StateName.of(state.since(), zone))
         .collect(Collectors.joining(", "));
   }
 

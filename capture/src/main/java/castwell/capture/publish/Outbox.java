@@ -7,6 +7,7 @@ import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.broker.Changed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -109,8 +110,8 @@ final class Outbox {
                   .byPassage(item.passageId().orElseThrow())
                   .map(shot -> Message.once(topics.shot(), payloads.shot(item.id(), shot)))
                   .orElseGet(() -> joined(t, item)));
-      case REFRESH -> Optional.of(refresh(item, "shots", Optional.empty()));
-      case RACK -> Optional.of(refresh(item, "rack", Optional.empty()));
+      case REFRESH -> Optional.of(refresh(item, Changed.SHOTS, Optional.empty()));
+      case RACK -> Optional.of(refresh(item, Changed.RACK, Optional.empty()));
       case TAGS, PLAN -> Optional.empty();
     };
   }
@@ -119,12 +120,12 @@ final class Outbox {
   private Message joined(Transaction t, Feed.Item item) {
     return refresh(
         item,
-        "joined",
+        Changed.JOINED,
         t.passages().byId(item.passageId().orElseThrow()).map(Passages.Row::shotId));
   }
 
-  private Message refresh(Feed.Item item, String what, Optional<String> shotId) {
-    String payload = payloads.refresh(item.id(), topics.station(), what, shotId);
+  private Message refresh(Feed.Item item, Changed what, Optional<String> shotId) {
+    String payload = Payloads.refresh(item.id(), topics.station(), what, shotId);
     return Message.once(topics.refresh(), payload);
   }
 

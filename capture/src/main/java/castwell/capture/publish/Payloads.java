@@ -2,29 +2,29 @@ package castwell.capture.publish;
 
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Wording;
-import castwell.capture.export.Column;
-import castwell.capture.export.ShotColumns;
-import castwell.capture.export.TagsInForce;
 import castwell.capture.station.LinkState;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import castwell.capture.view.Json;
+import castwell.capture.view.broker.Changed;
+import castwell.capture.view.broker.Presence;
+import castwell.capture.view.broker.RefreshTold;
+import castwell.capture.view.broker.RefusalTold;
+import castwell.capture.view.broker.ShotTold;
+import castwell.capture.view.broker.StatusTold;
+import castwell.capture.view.health.StationHealth;
+import castwell.capture.view.plan.PlanView;
+import castwell.capture.view.shot.ShotViews;
+import castwell.capture.view.station.TagsInForce;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
-/** What is published, as JSON; each has its schema beside this class. */
+/** What is published, as JSON; the schemas are of the same shapes. */
 final class Payloads {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-
   private final ZoneId zone;
   private final Wording wording;
-  private final ShotColumns columns;
+  private final ShotViews shots;
   private final String version;
   private final Clock clock;
 
@@ -34,7 +34,7 @@ final class Payloads {
   Payloads(ZoneId zone, Wording wording, String version, Clock clock) {
     this.zone = zone;
     this.wording = wording;
-    this.columns = new ShotColumns(zone, wording);
+    this.shots = new ShotViews(zone, wording);
     this.version = version;
     this.clock = clock;
   }
@@ -48,83 +48,52 @@ final class Payloads {
    * @param event the feed's item that tells of it
    */
   String shot(long event, Shot shot) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("event", event);
-    fields.putAll(Column.row(columns.columns(), shot));
-    return text(fields);
+    return Json.text(new ShotTold(event, shots.of(shot)));
   }
 
-  /**
-   * @param what changed: the figures of earlier shots, or the rack, or one shot was joined to
-   *     another
-   */
-  String refresh(long event, String station, String what, Optional<String> shotId) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("event", event);
-    fields.put("station", station);
-    fields.put("what", what);
-    fields.put("shot_id", shotId.orElse(null));
-    return text(fields);
+  static String refresh(long event, String station, Changed what, Optional<String> shotId) {
+    return Json.text(new RefreshTold(event, station, what, shotId));
   }
 
   String tags(Transaction t, String station) {
-    return text(TagsInForce.row(t, station, clock.instant(), zone));
+    return Json.text(TagsInForce.of(t, station, clock.instant(), zone));
   }
 
   String online(LinkState link) {
-    Map<String, Object> fields = status(link.station(), "online");
-    fields.put("link", link.state().name().toLowerCase(Locale.ROOT));
-    fields.put("sentence", say(link.sentence()));
-    fields.put("device", link.device().orElse(null));
-    fields.put("since", link.since().toString());
-    return text(fields);
+    return Json.text(
+        new StatusTold(
+            link.station(),
+            Presence.ONLINE,
+            version,
+            Optional.of(link.state()),
+            say(link.sentence()),
+            link.device(),
+            Optional.of(link.since())));
   }
 
   /** Also what the broker says when the connection breaks. */
   String offline(String station) {
-    Map<String, Object> fields = status(station, "offline");
-    fields.put("link", null);
-    fields.put("sentence", say(Phrase.of("broker.ended")));
-    fields.put("device", null);
-    fields.put("since", null);
-    return text(fields);
+    return Json.text(
+        new StatusTold(
+            station,
+            Presence.OFFLINE,
+            version,
+            Optional.empty(),
+            say(Phrase.of("broker.ended")),
+            Optional.empty(),
+            Optional.empty()));
   }
 
-  private Map<String, Object> status(String station, String status) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("station", station);
-    fields.put("status", status);
-    fields.put("version", version);
-    return fields;
-  }
-
-  String health(String station, Map<String, Object> health) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("station", station);
-    fields.put("at", clock.instant().toString());
-    fields.putAll(health);
-    return text(fields);
+  static String health(StationHealth health) {
+    return Json.text(health);
   }
 
   /** Empty text takes back what the broker kept. */
-  static String plan(Optional<Map<String, Object>> plan) {
-    return plan.map(Payloads::text).orElse("");
+  static String plan(Optional<PlanView> plan) {
+    return plan.map(Json::text).orElse("");
   }
 
   String refused(String station, String sentence) {
-    Instant now = clock.instant();
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("station", station);
-    fields.put("at", now.toString());
-    fields.put("sentence", sentence);
-    return text(fields);
-  }
-
-  private static String text(Map<String, Object> fields) {
-    try {
-      return JSON.writeValueAsString(fields);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Json.text(new RefusalTold(station, clock.instant(), sentence));
   }
 }

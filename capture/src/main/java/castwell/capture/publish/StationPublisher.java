@@ -150,7 +150,7 @@ final class StationPublisher implements Runnable {
       boolean more = outbox.passOn(connection);
       if (nanos.getAsLong() >= nextHealth) {
         nextHealth = nanos.getAsLong() + HEALTH_EVERY_NANOS;
-        String health = payloads.health(topics.station(), told.health().apply(topics.station()));
+        String health = Payloads.health(told.health().apply(topics.station()));
         connection.send(Message.once(topics.health(), health)).await();
       }
       if (!more) {

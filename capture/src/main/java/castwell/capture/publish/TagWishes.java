@@ -6,6 +6,7 @@ import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.publish.broker.Message;
 import castwell.capture.store.StoreUnavailable;
+import castwell.capture.view.broker.TagWish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

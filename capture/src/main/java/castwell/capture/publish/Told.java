@@ -1,7 +1,8 @@
 package castwell.capture.publish;
 
 import castwell.capture.station.LinkState;
-import java.util.Map;
+import castwell.capture.view.health.StationHealth;
+import castwell.capture.view.plan.PlanView;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -13,5 +14,5 @@ import java.util.function.Function;
  */
 public record Told(
     Function<String, LinkState> link,
-    Function<String, Map<String, Object>> health,
-    Function<String, Optional<Map<String, Object>>> plan) {}
+    Function<String, StationHealth> health,
+    Function<String, Optional<PlanView>> plan) {}

@@ -6,6 +6,7 @@ import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
 import castwell.capture.clock.ClockStep;
 import castwell.capture.store.Store.Room;
+import castwell.capture.view.health.Level;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;

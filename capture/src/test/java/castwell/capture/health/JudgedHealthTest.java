@@ -1,15 +1,16 @@
 package castwell.capture.health;
 
-import static castwell.capture.health.Level.ATTENTION;
-import static castwell.capture.health.Level.BAD;
-import static castwell.capture.health.Level.CANT_TELL;
-import static castwell.capture.health.Level.WELL;
+import static castwell.capture.view.health.Level.ATTENTION;
+import static castwell.capture.view.health.Level.BAD;
+import static castwell.capture.view.health.Level.CANT_TELL;
+import static castwell.capture.view.health.Level.WELL;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.English;
 import castwell.capture.station.LinkState.State;
+import castwell.capture.view.health.Level;
 import castwell.capture.wire.Fault;
 import castwell.capture.wire.Sentence.Levels;
 import java.time.Duration;

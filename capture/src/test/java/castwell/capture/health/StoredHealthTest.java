@@ -11,6 +11,9 @@ import castwell.capture.settings.AirSettings;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
+import castwell.capture.view.health.Level;
+import castwell.capture.view.health.StationHealth;
+import castwell.capture.view.health.StationPart;
 import castwell.capture.wire.Sentence.Heartbeat;
 import castwell.capture.wire.Sentence.Identity;
 import castwell.capture.wire.Sentence.Levels;
@@ -22,7 +25,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -161,11 +163,11 @@ class StoredHealthTest {
   void theViewHoldsWhatThePublisherAndThePageTell() {
     day(7, NOW, 810);
     HealthView view = new HealthView(checkup(), English::say);
-    Map<String, Object> one = view.of("range");
-    assertThat(one).containsOnlyKeys("station", "at", "level", "items");
-    assertThat((List<?>) one.get("items"))
+    StationHealth one = view.of("range");
+    assertThat(one.at()).isEqualTo(NOW);
+    assertThat(one.health().items())
         .hasSize(checkup().of("range").items().size() + checkup().ofComputer().items().size());
-    assertThat(view.all()).containsOnlyKeys("at", "level", "computer", "stations");
+    assertThat(view.all().stations()).extracting(StationPart::station).containsExactly("range");
   }
 
   /** The constants by which a disk's days are told, against what a real database takes. */

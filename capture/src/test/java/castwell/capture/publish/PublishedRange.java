@@ -13,12 +13,14 @@ import castwell.capture.station.LinkState;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rows;
 import castwell.capture.store.Store;
+import castwell.capture.view.health.Level;
+import castwell.capture.view.health.PartHealth;
+import castwell.capture.view.health.StationHealth;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
@@ -51,7 +53,7 @@ final class PublishedRange implements AutoCloseable {
             List.of(Rows.STATION),
             store,
             commands,
-            new Told(station -> link, station -> Map.of(), station -> Optional.empty()),
+            new Told(station -> link, PublishedRange::well, station -> Optional.empty()),
             RangeBench.SETTINGS.zone(),
             English::say,
             "of a test",
@@ -137,5 +139,9 @@ final class PublishedRange implements AutoCloseable {
     if (!deaths.isEmpty()) {
       throw new AssertionError("a thread died", deaths.get(0));
     }
+  }
+
+  private static StationHealth well(String station) {
+    return new StationHealth(station, Rows.NOON, new PartHealth(Level.WELL, List.of()));
   }
 }

@@ -7,14 +7,14 @@ import castwell.capture.health.PortTrial;
 import castwell.capture.health.StoredBeats;
 import castwell.capture.health.Witness;
 import castwell.capture.store.Store;
+import castwell.capture.view.Json;
+import castwell.capture.view.health.Level;
+import castwell.capture.view.health.WholeHealth;
 import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import castwell.web.settings.SettingsFile;
 import castwell.web.text.Speech;
 import castwell.web.wiring.Daemon;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -52,22 +52,22 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path folder = castwell.data().orDefault();
     Settings settings = SettingsFile.read(folder);
-    JsonNode health =
+    WholeHealth health =
         Store.isHeld(folder)
             ? besideTheRunningOne(folder, settings)
             : byListening(folder, settings);
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     out.print(
         format == Format.json
-            ? json().writeValueAsString(health) + System.lineSeparator()
+            ? Json.indented(health) + System.lineSeparator()
             : HealthText.of(health));
-    return health.path("level").asText().equals("bad") ? SOMETHING_IS_BAD : 0;
+    return health.level() == Level.BAD ? SOMETHING_IS_BAD : 0;
   }
 
   /** It has the ports: they are left alone. Where it doesn't answer, what it stored is told. */
-  private JsonNode besideTheRunningOne(Path folder, Settings settings) {
+  private WholeHealth besideTheRunningOne(Path folder, Settings settings) {
     RunningCastwell running = new RunningCastwell(http.or(settings.listen()), KEY);
-    Optional<JsonNode> told = running.health();
+    Optional<WholeHealth> told = running.health();
     if (told.isPresent()) {
       return told.get();
     }
@@ -79,7 +79,7 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static JsonNode byListening(Path folder, Settings settings) throws IOException {
+  private static WholeHealth byListening(Path folder, Settings settings) throws IOException {
     SerialPorts.unpackInto(folder.resolve("native"));
     try (Store store = Store.open(folder)) {
       PortTrial trial = new PortTrial(CLOCK, Daemon::micros);
@@ -91,7 +91,7 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static JsonNode health(Store store, Settings settings, Witness witness) {
+  private static WholeHealth health(Store store, Settings settings, Witness witness) {
     Checkup checkup =
         new Checkup(
             store,
@@ -99,11 +99,6 @@ final class CheckCommand implements Callable<Integer> {
             settings.stations().stream().map(Station::name).toList(),
             witness,
             CLOCK);
-    return json().valueToTree(new HealthView(checkup, Speech.TRADE).all());
-  }
-
-  /** Not before it is needed: every start looks at all commands. */
-  private static JsonMapper json() {
-    return JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+    return new HealthView(checkup, Speech.TRADE).all();
   }
 }

@@ -1,43 +1,42 @@
 package castwell.web.cli;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import castwell.capture.view.health.ItemView;
+import castwell.capture.view.health.Level;
+import castwell.capture.view.health.PartHealth;
+import castwell.capture.view.health.StationPart;
+import castwell.capture.view.health.WholeHealth;
 
 /** How everything is, to be read: the worst stands out by its shape and its word. */
 final class HealthText {
   private HealthText() {}
 
-  static String of(JsonNode health) {
+  static String of(WholeHealth health) {
     StringBuilder text = new StringBuilder();
-    for (JsonNode station : health.path("stations")) {
-      add(text, "Station " + station.path("station").asText(), station);
+    for (StationPart station : health.stations()) {
+      add(text, "Station " + station.station(), station.health());
     }
-    add(text, "This computer", health.path("computer"));
+    add(text, "This computer", health.computer());
     return text.toString();
   }
 
-  private static void add(StringBuilder text, String who, JsonNode health) {
-    text.append("%s: %s%n".formatted(who, health.path("level").asText()));
-    for (JsonNode item : health.path("items")) {
-      String level = item.path("level").asText();
+  private static void add(StringBuilder text, String who, PartHealth health) {
+    text.append("%s: %s%n".formatted(who, health.level().word()));
+    for (ItemView item : health.items()) {
       text.append(
           "  %s %-10s  %s: %s%n"
-              .formatted(
-                  shape(level),
-                  level,
-                  item.path("title").asText(),
-                  item.path("sentence").asText()));
-      if (!level.equals("well")) {
-        text.append("  %14s→ %s%n".formatted("", item.path("remedy").asText()));
+              .formatted(shape(item.level()), item.level().word(), item.title(), item.sentence()));
+      if (item.level() != Level.WELL) {
+        text.append("  %14s→ %s%n".formatted("", item.remedy()));
       }
     }
   }
 
-  private static String shape(String level) {
+  private static String shape(Level level) {
     return switch (level) {
-      case "well" -> "●";
-      case "attention" -> "▲";
-      case "bad" -> "✕";
-      default -> "?";
+      case WELL -> "●";
+      case ATTENTION -> "▲";
+      case BAD -> "✕";
+      case CANT_TELL -> "?";
     };
   }
 }

@@ -81,8 +81,8 @@ final class ReportCommand implements Runnable {
     return ReportRequest.of(gpp, scaleULb);
   }
 
-  private void write(Function<Transaction, Report> make) throws IOException {
-    Report report;
+  private void write(Function<Transaction, Report<?>> make) throws IOException {
+    Report<?> report;
     try (Store store = Store.openToRead(castwell.data().orDefault())) {
       report = store.read(make);
     }

@@ -1,8 +1,8 @@
 package castwell.web.cli;
 
+import castwell.capture.view.Json;
+import castwell.capture.view.health.WholeHealth;
 import castwell.web.settings.HttpAddress;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -30,7 +30,7 @@ record RunningCastwell(HttpAddress address, Optional<String> key) {
   }
 
   /** Empty where it doesn't answer. */
-  Optional<JsonNode> health() {
+  Optional<WholeHealth> health() {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://" + address + "/api/health")).timeout(PATIENCE);
     key.ifPresent(word -> request.header("Authorization", "Bearer " + word));
@@ -41,7 +41,7 @@ record RunningCastwell(HttpAddress address, Optional<String> key) {
               .build()
               .send(request.build(), BodyHandlers.ofString());
       return answer.statusCode() == 200
-          ? Optional.of(JsonMapper.builder().build().readTree(answer.body()))
+          ? Optional.of(Json.read(answer.body(), WholeHealth.class))
           : Optional.empty();
     } catch (IOException e) {
       return Optional.empty();

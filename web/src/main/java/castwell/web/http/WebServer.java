@@ -18,8 +18,9 @@ import castwell.web.http.api.ImportApi;
 import castwell.web.http.api.MetricsApi;
 import castwell.web.http.api.PlansApi;
 import castwell.web.http.api.RangeApi;
-import castwell.web.http.api.RangeView;
+import castwell.web.http.api.RangeViews;
 import castwell.web.http.api.ReportsApi;
+import castwell.web.http.api.Routes;
 import castwell.web.http.api.ShotsApi;
 import castwell.web.http.api.Views;
 import castwell.web.http.guard.CannotServe;
@@ -44,6 +45,7 @@ import io.javalin.util.JavalinLogger;
 import java.nio.channels.UnresolvedAddressException;
 import java.time.ZoneId;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** The page and its API. */
 public final class WebServer implements AutoCloseable {
@@ -71,7 +73,6 @@ public final class WebServer implements AutoCloseable {
             parts.door(),
             new Attempts(parts.nanos()),
             refusals);
-    RangeView range = new RangeView(views, parts.rehearsal());
     javalin =
         Javalin.create(
             config -> {
@@ -80,33 +81,46 @@ public final class WebServer implements AutoCloseable {
               jetty.apply(config);
               config.routes.before(headers::add);
               gate.route(config);
-              new AdmissionApi(gate, parts.door()).route(config);
-              new RangeApi(store, commands, parts.capture(), views, range, clock).route(config);
-              new BowsApi(store, commands, views, clock, zone).route(config);
-              new ArrowsApi(store, commands, views).route(config);
-              new ShotsApi(store, commands, parts.capture(), views).route(config);
-              new GatesApi(store, commands, clock, zone).route(config);
-              new ImportApi(new IntakeCommands(commands, parts.settings(), clock)).route(config);
-              new DataApi(store, clock, zone).route(config);
-              new PlansApi(store, commands.plans(), parts.capture(), zone).route(config);
-              new ReportsApi(store, zone).route(config);
+              ImportApi.refuse(config);
+              api(parts, gate, views).register(config);
               new Library().route(config);
               new LivePages().route(config);
               new WorkbenchPages(
                       store, clock, zone, commands, parts.capture(), gate, parts.rehearsal())
                   .route(config);
-              new BrokerApi(parts.broker()).route(config);
-              new HealthApi(new HealthView(parts.checkup(), Speech.TRADE)).route(config);
-              new MetricsApi(new Metrics(parts.checkup(), Version.TEXT, refusals::all))
-                  .route(config);
-              new LiveApi(store, feed, parts.http().limits(), refusals).route(config);
               new OwnFiles().route(config);
             });
+  }
+
+  private Routes api(Parts parts, Gatekeeper gate, Views views) {
+    Store store = parts.store();
+    Commands commands = parts.commands();
+    OnwardClock clock = parts.clock();
+    ZoneId zone = parts.settings().zone();
+    RangeViews range = new RangeViews(views, parts.rehearsal());
+    return Routes.of(
+        Version.TEXT,
+        Stream.of(
+            new AdmissionApi(gate, parts.door()).routes(),
+            new RangeApi(store, commands, parts.capture(), views, range, clock).routes(),
+            new BowsApi(store, commands, views, clock, zone).routes(),
+            new ArrowsApi(store, commands, views).routes(),
+            new ShotsApi(store, commands, parts.capture(), views).routes(),
+            new GatesApi(store, commands, clock, zone).routes(),
+            new ImportApi(new IntakeCommands(commands, parts.settings(), clock)).routes(),
+            new DataApi(store, clock, zone).routes(),
+            new PlansApi(store, commands.plans(), parts.capture(), zone).routes(),
+            new ReportsApi(store, zone).routes(),
+            new BrokerApi(parts.broker()).routes(),
+            new HealthApi(new HealthView(parts.checkup(), Speech.TRADE)).routes(),
+            new MetricsApi(new Metrics(parts.checkup(), Version.TEXT, refusals::all)).routes(),
+            new LiveApi(store, feed, parts.http().limits(), refusals).routes()));
   }
 
   private static void plain(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = Body.LARGEST;
+    config.jsonMapper(new ShapeWriter());
   }
 
   /**

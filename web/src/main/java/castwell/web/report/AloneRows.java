@@ -5,9 +5,10 @@ import castwell.analysis.outlier.DixonQ;
 import castwell.analysis.outlier.GeneralizedEsd;
 import castwell.analysis.outlier.Grubbs;
 import castwell.analysis.outlier.ModifiedZ;
+import castwell.capture.view.report.cell.AloneView;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the tests for one set alone would call outliers in a cell: told beside the session's strays,
@@ -21,11 +22,11 @@ final class AloneRows {
 
   private AloneRows() {}
 
-  /** Null of a cell with fewer than three shots. */
-  static Map<String, Object> of(Cell cell) {
+  /** Empty of a cell with fewer than three shots. */
+  static Optional<AloneView> of(Cell cell) {
     double[] speeds = cell.speedsMps();
     if (speeds.length < FEWEST) {
-      return null;
+      return Optional.empty();
     }
     Grubbs grubbs = Grubbs.test(speeds, ALPHA);
     double[] scores = ModifiedZ.of(speeds);
@@ -36,19 +37,19 @@ final class AloneRows {
       }
     }
     List<Integer> byEsd = GeneralizedEsd.test(speeds, speeds.length / 4, ALPHA).outliers();
-    return new Fields()
-        .put("grubbs", ids(cell, grubbs.isOutlier() ? List.of(grubbs.index()) : List.of()))
-        .put("generalized_esd", ids(cell, byEsd))
-        .put("modified_z", ids(cell, byScore))
-        .put("dixon", dixon(speeds))
-        .map();
+    return Optional.of(
+        new AloneView(
+            ids(cell, grubbs.isOutlier() ? List.of(grubbs.index()) : List.of()),
+            ids(cell, byEsd),
+            ids(cell, byScore),
+            dixon(speeds)));
   }
 
-  /** Null of more values than the table has. */
-  private static Boolean dixon(double[] speeds) {
+  /** Empty of more values than the table has. */
+  private static Optional<Boolean> dixon(double[] speeds) {
     return speeds.length <= MOST_FOR_DIXON
-        ? (Boolean) DixonQ.test(speeds, CONFIDENCE_PERCENT).isOutlier()
-        : null;
+        ? Optional.of(DixonQ.test(speeds, CONFIDENCE_PERCENT).isOutlier())
+        : Optional.empty();
   }
 
   private static List<String> ids(Cell cell, List<Integer> places) {

@@ -9,10 +9,10 @@ import castwell.capture.cell.SessionCells;
 import castwell.capture.command.BowCommands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.StateName;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +91,7 @@ public final class BowCells {
   }
 
   public String name(BowState state) {
-    return ShotColumns.stateName(state.since(), zone);
+    return StateName.of(state.since(), zone);
   }
 
   /** Every bow of the rack as it is now, in the order entered. */

@@ -9,9 +9,14 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.view.report.cell.AsideReason;
+import castwell.capture.view.report.cell.CellFigures;
+import castwell.capture.view.report.cell.CellView;
 import castwell.web.text.Speech;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Cells as rows: what was shot, what doesn't count and why, and what the rest says. */
@@ -19,86 +24,83 @@ public final class CellRows {
   /** Behind these come energy and momentum. */
   private static final int SPEEDS_END = 10;
 
-  public static final List<ReportColumn> COLUMNS =
+  public static final List<ReportColumn<CellView>> COLUMNS =
       List.of(
-          ReportColumn.text("session", "session"),
-          ReportColumn.text("arrow", "arrow"),
-          new ReportColumn("mass_gr", "mass gr", 0),
-          new ReportColumn("n", "n", 0),
-          new ReportColumn("set_aside", "set aside", 0),
-          new ReportColumn("mean_fps", "mean ft/s", 1),
-          new ReportColumn("ci95_fps", "95 % ft/s", 1),
-          new ReportColumn("common_u_fps", "common u ft/s", 1),
-          new ReportColumn("sd_fps", "sd ft/s", 2),
-          new ReportColumn("extreme_spread_fps", "spread ft/s", 1),
-          new ReportColumn("kinetic_energy_ftlbf", "energy ft lbf", 1),
-          new ReportColumn("kinetic_energy_ci95_ftlbf", "95 % ft lbf", 1),
-          new ReportColumn("momentum_slug_fps", "momentum slug ft/s", 3),
-          new ReportColumn("momentum_ci95_slug_fps", "95 % slug ft/s", 3));
+          ReportColumn.text("session", "session", CellView::session),
+          ReportColumn.text("arrow", "arrow", CellView::arrow),
+          new ReportColumn<>("mass_gr", "mass gr", 0, CellView::massGr),
+          new ReportColumn<>("n", "n", 0, CellView::n),
+          new ReportColumn<>("set_aside", "set aside", 0, CellView::setAside),
+          figure("mean_fps", "mean ft/s", 1, CellFigures::meanFps),
+          figure("ci95_fps", "95 % ft/s", 1, CellFigures::ci95Fps),
+          figure("common_u_fps", "common u ft/s", 1, CellFigures::commonUFps),
+          figure("sd_fps", "sd ft/s", 2, CellFigures::sdFps),
+          figure("extreme_spread_fps", "spread ft/s", 1, CellFigures::extremeSpreadFps),
+          figure("kinetic_energy_ftlbf", "energy ft lbf", 1, CellFigures::kineticEnergyFtlbf),
+          figure(
+              "kinetic_energy_ci95_ftlbf", "95 % ft lbf", 1, CellFigures::kineticEnergyCi95Ftlbf),
+          figure("momentum_slug_fps", "momentum slug ft/s", 3, CellFigures::momentumSlugFps),
+          figure("momentum_ci95_slug_fps", "95 % slug ft/s", 3, CellFigures::momentumCi95SlugFps));
 
   /** Who shot leads, where a table holds several bows. */
-  public static final List<ReportColumn> COLUMNS_WITH_BOW =
+  public static final List<ReportColumn<CellView>> COLUMNS_WITH_BOW =
       Stream.concat(
-              Stream.of(ReportColumn.text("bow", "bow")), COLUMNS.subList(1, SPEEDS_END).stream())
+              Stream.of(ReportColumn.text("bow", "bow", CellView::bow)),
+              COLUMNS.subList(1, SPEEDS_END).stream())
           .toList();
 
   private CellRows() {}
 
-  public static List<Map<String, Object>> of(List<Cell> cells) {
+  private static ReportColumn<CellView> figure(
+      String key, String heading, int decimals, Function<CellFigures, Object> figure) {
+    return new ReportColumn<>(key, heading, decimals, row -> row.figures().map(figure));
+  }
+
+  public static List<CellView> of(List<Cell> cells) {
     return cells.stream().map(CellRows::of).toList();
   }
 
-  private static Map<String, Object> of(Cell cell) {
-    Fields row =
-        new Fields()
-            .put("bow", cell.name().bow())
-            .put("state_on", cell.name().state())
-            .put("session", cell.name().session())
-            .put("arrow", cell.name().arrow())
-            .put("mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, cell.massKg()))
-            .put("n", cell.shots().size())
-            .put("set_aside", cell.setAside().size())
-            .put("set_aside_reasons", reasons(cell))
-            .put("alone", AloneRows.of(cell));
-    return cell.shots().isEmpty() ? row.map() : summed(row, CellSummary.of(cell)).map();
+  private static CellView of(Cell cell) {
+    return new CellView(
+        cell.name().bow(),
+        cell.name().state(),
+        cell.name().session(),
+        cell.name().arrow(),
+        Trade.in(KILOGRAMS_PER_GRAIN, cell.massKg()),
+        cell.shots().size(),
+        cell.setAside().size(),
+        reasons(cell),
+        AloneRows.of(cell),
+        cell.shots().isEmpty() ? Optional.empty() : Optional.of(figures(CellSummary.of(cell))));
   }
 
-  private static List<Map<String, Object>> reasons(Cell cell) {
+  private static List<AsideReason> reasons(Cell cell) {
     return cell.setAside().stream()
-        .map(
-            aside ->
-                new Fields()
-                    .put("shot_id", aside.shotId())
-                    .put("reason", Speech.TRADE.say(aside.reasons()))
-                    .map())
+        .map(aside -> new AsideReason(aside.shotId(), Speech.TRADE.say(aside.reasons())))
         .toList();
   }
 
-  /** The intervals are of repeats alone; what the set-up has in common stands beside them. */
-  private static Fields summed(Fields row, CellSummary cell) {
+  private static CellFigures figures(CellSummary cell) {
     Quantity speed = cell.ownMeanMps();
     Quantity energy = cell.kineticEnergyJ();
     Quantity momentum = cell.momentumNs();
-    return row.put("mean_fps", Trade.value(METRES_PER_FOOT, speed))
-        .put("sd_fps", Trade.in(METRES_PER_FOOT, cell.sdMps()))
-        .put("extreme_spread_fps", Trade.in(METRES_PER_FOOT, cell.extremeSpreadMps()))
-        .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, speed))
-        .put("own_u_fps", Trade.u(METRES_PER_FOOT, speed))
-        .put("common_u_fps", Trade.u(METRES_PER_FOOT, cell.meanMps().only(Kind.COMMON)))
-        .put("gates_sd_fps", Trade.in(METRES_PER_FOOT, cell.gatesSdMps()))
-        .put("kinetic_energy_ftlbf", Trade.value(JOULES_PER_FOOT_POUND, energy))
-        .put("kinetic_energy_ci95_ftlbf", Trade.ci95(JOULES_PER_FOOT_POUND, energy.only(Kind.OWN)))
-        .put("kinetic_energy_common_u_ftlbf", common(JOULES_PER_FOOT_POUND, energy))
-        .put("momentum_slug_fps", Trade.value(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum))
-        .put(
-            "momentum_ci95_slug_fps",
-            Trade.ci95(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum.only(Kind.OWN)))
-        .put(
-            "momentum_common_u_slug_fps",
-            common(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum));
+    return new CellFigures(
+        Trade.value(METRES_PER_FOOT, speed),
+        Trade.in(METRES_PER_FOOT, cell.sdMps()),
+        Trade.in(METRES_PER_FOOT, cell.extremeSpreadMps()),
+        Trade.ci95(METRES_PER_FOOT, speed),
+        Trade.u(METRES_PER_FOOT, speed),
+        Trade.u(METRES_PER_FOOT, cell.meanMps().only(Kind.COMMON)),
+        Trade.in(METRES_PER_FOOT, cell.gatesSdMps()),
+        Trade.value(JOULES_PER_FOOT_POUND, energy),
+        Trade.ci95(JOULES_PER_FOOT_POUND, energy.only(Kind.OWN)),
+        common(JOULES_PER_FOOT_POUND, energy),
+        Trade.value(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum),
+        Trade.ci95(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum.only(Kind.OWN)),
+        common(NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, momentum));
   }
 
-  private static Double common(double unit, Quantity quantity) {
+  private static OptionalDouble common(double unit, Quantity quantity) {
     return Trade.u(unit, quantity.only(Kind.COMMON));
   }
 }

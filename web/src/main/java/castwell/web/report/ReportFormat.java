@@ -1,6 +1,7 @@
 package castwell.web.report;
 
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.view.Interval95;
 import castwell.capture.word.Rounded;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
@@ -40,10 +41,10 @@ public record ReportFormat(Speech speech) {
   public String said(Dimension dimension, String per, int decimals, Quantity quantity) {
     double si = units().of(dimension).si();
     int shown = decimals(dimension, decimals);
-    List<Double> ends = Trade.ci95(si, quantity);
+    Interval95 ends = Trade.ci95(si, quantity);
     String value = Rounded.to(shown, quantity.value() / si) + " " + symbol(dimension) + per;
     boolean isExact = quantity.standardUncertainty() == 0;
-    return isExact || ends.contains(null)
+    return isExact || !ends.hasBothEnds()
         ? value
         : "%s (%s)".formatted(value, ReportText.shown(ends, shown));
   }

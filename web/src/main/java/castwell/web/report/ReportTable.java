@@ -1,15 +1,9 @@
 package castwell.web.report;
 
 import java.util.List;
-import java.util.Map;
 
-/**
- * Rows of figures.
- *
- * @param rows by the columns' keys; they may hold more than is shown
- */
-public record ReportTable(
-    String title, List<ReportColumn> columns, List<Map<String, Object>> rows) {
+/** Rows of figures; they may hold more than is shown. */
+public record ReportTable<R>(String title, List<ReportColumn<R>> columns, List<R> rows) {
 
   public ReportTable {
     columns = List.copyOf(columns);

@@ -1,5 +1,7 @@
 package castwell.web.report;
 
+import castwell.capture.view.Interval95;
+import castwell.capture.view.Plain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,10 +13,10 @@ public final class ReportText {
 
   private ReportText() {}
 
-  static String of(Report report) {
+  static String of(Report<?> report) {
     StringBuilder text = new StringBuilder();
     report.sentences().forEach(sentence -> text.append(sentence).append('\n'));
-    for (ReportTable table : report.tables()) {
+    for (ReportTable<?> table : report.tables()) {
       if (!table.rows().isEmpty()) {
         text.append('\n').append(table.title()).append('\n');
         lines(table).forEach(line -> text.append(line).append('\n'));
@@ -23,7 +25,7 @@ public final class ReportText {
     return text.toString();
   }
 
-  private static List<String> lines(ReportTable table) {
+  private static <R> List<String> lines(ReportTable<R> table) {
     List<List<String>> cells = new ArrayList<>();
     cells.add(table.columns().stream().map(ReportColumn::heading).toList());
     table
@@ -32,7 +34,7 @@ public final class ReportText {
             row ->
                 cells.add(
                     table.columns().stream()
-                        .map(column -> shown(row.get(column.key()), column.decimals()))
+                        .map(column -> shown(column.value(row), column.decimals()))
                         .toList()));
     int[] widths = new int[table.columns().size()];
     for (List<String> line : cells) {
@@ -44,11 +46,11 @@ public final class ReportText {
   }
 
   /** Words stand left, figures right. */
-  private static String line(ReportTable table, List<String> cells, int[] widths) {
+  private static <R> String line(ReportTable<R> table, List<String> cells, int[] widths) {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < widths.length; i++) {
-      String key = table.columns().get(i).key();
-      boolean words = table.rows().stream().anyMatch(row -> row.get(key) instanceof String);
+      ReportColumn<R> column = table.columns().get(i);
+      boolean words = table.rows().stream().anyMatch(row -> column.value(row) instanceof String);
       String pad = " ".repeat(widths[i] - cells.get(i).length());
       line.append(i == 0 ? "" : GAP).append(words ? cells.get(i) + pad : pad + cells.get(i));
     }
@@ -57,9 +59,9 @@ public final class ReportText {
 
   /** An open end of an interval is told as what it leaves open. */
   public static String shown(Object value, int decimals) {
-    if (value instanceof List<?> ends) {
-      Object low = ends.get(0);
-      Object high = ends.get(1);
+    if (value instanceof Interval95 ends) {
+      Object low = Plain.of(ends.low()).orElse(null);
+      Object high = Plain.of(ends.high()).orElse(null);
       return low == null && high == null
           ? CANT_TELL
           : low == null

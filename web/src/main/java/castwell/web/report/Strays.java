@@ -2,9 +2,9 @@ package castwell.web.report;
 
 import castwell.analysis.outlier.PooledStrays.Stray;
 import castwell.capture.cell.SessionCells;
+import castwell.capture.view.report.cell.StrayView;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** The strays of a bow, and those that are only doubted: told, so that a person can decide. */
 public final class Strays {
@@ -24,39 +24,38 @@ public final class Strays {
   }
 
   private static int count(BowCells.Stand stand, boolean excluded) {
-    return (int) rows(stand).stream().filter(row -> row.get("set_aside").equals(excluded)).count();
+    return (int) rows(stand).stream().filter(row -> row.setAside() == excluded).count();
   }
 
-  public static List<Map<String, Object>> rows(BowCells.Stand stand) {
+  public static List<StrayView> rows(BowCells.Stand stand) {
     return stand.sessions().stream()
         .flatMap(
             session ->
                 rows(session).stream()
                     .filter(
                         row ->
-                            stand.state().bow().equals(row.get("bow"))
-                                && stand.stateName().equals(row.get("state_on"))))
+                            stand.state().bow().equals(row.bow())
+                                && stand.stateName().equals(row.stateOn())))
         .toList();
   }
 
-  public static List<Map<String, Object>> rows(SessionCells session) {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  public static List<StrayView> rows(SessionCells session) {
+    List<StrayView> rows = new ArrayList<>();
     session.findings().excluded().forEach(stray -> rows.add(row(session, stray, true)));
     session.findings().doubted().forEach(stray -> rows.add(row(session, stray, false)));
     return rows;
   }
 
-  private static Map<String, Object> row(SessionCells session, Stray stray, boolean excluded) {
+  private static StrayView row(SessionCells session, Stray stray, boolean excluded) {
     var name = session.all().get(stray.cell()).name();
-    return new Fields()
-        .put("shot_id", session.id(stray))
-        .put("session", session.session())
-        .put("bow", name.bow())
-        .put("state_on", name.state())
-        .put("arrow", name.arrow())
-        .put("studentized", stray.studentized())
-        .put("p", stray.adjustedP())
-        .put("set_aside", excluded)
-        .map();
+    return new StrayView(
+        session.id(stray),
+        session.session(),
+        name.bow(),
+        name.state(),
+        name.arrow(),
+        stray.studentized(),
+        stray.adjustedP(),
+        excluded);
   }
 }

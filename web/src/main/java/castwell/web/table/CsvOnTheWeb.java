@@ -1,13 +1,13 @@
 package castwell.web.table;
 
-import castwell.capture.export.Column;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import castwell.capture.view.Column;
+import castwell.capture.view.Json;
+import castwell.capture.view.data.CsvMetadata;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** W3C Metadata Vocabulary for Tabular Data (2015): what a CSV file's columns are. */
 public final class CsvOnTheWeb {
@@ -17,27 +17,22 @@ public final class CsvOnTheWeb {
   public static <R> void describe(Path csv, List<? extends Column<? extends R>> columns)
       throws IOException {
     Path metadata = csv.resolveSibling(csv.getFileName() + "-metadata.json");
-    List<Map<String, Object>> described = new ArrayList<>();
+    List<CsvMetadata.Described> described = new ArrayList<>();
     for (Column<? extends R> column : columns) {
       described.add(describe(column));
     }
-    Map<String, Object> root = new LinkedHashMap<>();
-    root.put("@context", "http://www.w3.org/ns/csvw");
-    root.put("url", csv.getFileName().toString());
-    root.put("tableSchema", Map.of("columns", described));
-    JsonMapper.builder()
-        .build()
-        .writerWithDefaultPrettyPrinter()
-        .writeValue(metadata.toFile(), root);
+    Files.writeString(
+        metadata,
+        Json.indented(
+            new CsvMetadata(
+                CsvMetadata.CONTEXT,
+                csv.getFileName().toString(),
+                new CsvMetadata.TableSchema(described))));
   }
 
-  private static Map<String, Object> describe(Column<?> column) {
-    Map<String, Object> described = new LinkedHashMap<>();
-    described.put("name", column.name());
-    described.put("titles", column.name());
-    described.put("datatype", column.type().datatype());
+  private static CsvMetadata.Described describe(Column<?> column) {
     String unit = column.unit().isEmpty() ? "" : ", in " + column.unit();
-    described.put("dc:description", column.description() + unit);
-    return described;
+    return new CsvMetadata.Described(
+        column.name(), column.name(), column.type().datatype(), column.description() + unit);
   }
 }

@@ -1,12 +1,18 @@
 package castwell.web.table;
 
-import castwell.capture.export.EdgeColumns;
-import castwell.capture.export.FigureColumns;
-import castwell.capture.export.RackColumns;
-import castwell.capture.export.ShotColumns;
+import castwell.capture.store.Figures.ExportedFigure;
+import castwell.capture.store.RawFacts.ExportedEdge;
+import castwell.capture.store.Shot;
+import castwell.capture.view.Columns;
+import castwell.capture.view.rack.RackColumns;
+import castwell.capture.view.shot.EdgeView;
+import castwell.capture.view.shot.FigureView;
+import castwell.capture.view.shot.ShotView;
+import castwell.capture.view.shot.ShotViews;
 import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What can be exported. */
 public enum Exported {
@@ -32,22 +38,30 @@ public enum Exported {
    */
   public Table<?> table(Optional<String> station, ZoneId zone) {
     return switch (this) {
-      case shots ->
-          new Table<>(
-              new ShotColumns(zone, Speech.TRADE).columns(),
-              (t, row) ->
-                  station.ifPresentOrElse(s -> t.shots().each(s, row), () -> t.shots().each(row)));
+      case shots -> {
+        ShotViews views = new ShotViews(zone, Speech.TRADE);
+        yield new Table<>(
+            Columns.of(ShotView.class),
+            (t, row) -> {
+              Consumer<Shot> shot = s -> row.accept(views.of(s));
+              station.ifPresentOrElse(s -> t.shots().each(s, shot), () -> t.shots().each(shot));
+            });
+      }
       case edges ->
           new Table<>(
-              EdgeColumns.COLUMNS,
-              (t, row) ->
-                  station.ifPresentOrElse(s -> t.raw().each(s, row), () -> t.raw().each(row)));
+              Columns.of(EdgeView.class),
+              (t, row) -> {
+                Consumer<ExportedEdge> edge = e -> row.accept(EdgeView.of(e));
+                station.ifPresentOrElse(s -> t.raw().each(s, edge), () -> t.raw().each(edge));
+              });
       case figures ->
           new Table<>(
-              FigureColumns.COLUMNS,
-              (t, row) ->
-                  station.ifPresentOrElse(
-                      s -> t.figures().each(s, row), () -> t.figures().each(row)));
+              Columns.of(FigureView.class),
+              (t, row) -> {
+                Consumer<ExportedFigure> figure = f -> row.accept(FigureView.of(f));
+                station.ifPresentOrElse(
+                    s -> t.figures().each(s, figure), () -> t.figures().each(figure));
+              });
       case bows ->
           new Table<>(
               RackColumns.bows(zone),

@@ -1,7 +1,7 @@
 package castwell.web.table;
 
-import castwell.capture.export.Column;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.Column;
 import java.util.List;
 import java.util.function.Consumer;
 

@@ -20,7 +20,7 @@ import castwell.web.access.Doorkeeper;
 import castwell.web.access.Invitation;
 import castwell.web.http.Parts;
 import castwell.web.http.WebServer;
-import castwell.web.http.api.PlanView;
+import castwell.web.http.api.PlanViews;
 import castwell.web.http.guard.CannotServe;
 import castwell.web.settings.HttpAddress;
 import castwell.web.settings.Settings;
@@ -167,7 +167,7 @@ public final class Daemon implements AutoCloseable {
             station -> link(capture, station),
             // Without the broker: it is asked of those who are told over it.
             new HealthView(checkup(settings, stations, capture, List::of), Speech.TRADE)::of,
-            PlanView.of(store));
+            PlanViews.of(store));
     Publishers publishers =
         new Publishers(
             broker,

@@ -1,8 +1,8 @@
 package castwell.web.workbench;
 
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
+import castwell.capture.view.StateName;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
 import java.time.Instant;
@@ -34,7 +34,7 @@ public record BowFields(
     Measures m = state.map(BowState::measures).orElse(Measures.NONE);
     return new BowFields(
         Days.of(now, zone),
-        state.map(s -> ShotColumns.stateName(s.since(), zone)).orElse(""),
+        state.map(s -> StateName.of(s.since(), zone)).orElse(""),
         state.map(BowState::done).orElse(""),
         List.of(
             NumberInput.of(

@@ -15,9 +15,9 @@ import static castwell.web.unit.Dimension.SPEED;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.cell.CellSums;
 import castwell.analysis.unit.Units;
-import castwell.capture.export.ShotColumns;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Measures;
+import castwell.capture.view.StateName;
 import castwell.web.chart.Chart;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.bow.AdviceWords;
@@ -208,7 +208,7 @@ public final class BowPage {
   }
 
   private Stage stage(BowState state) {
-    String name = ShotColumns.stateName(state.since(), request.zone());
+    String name = StateName.of(state.since(), request.zone());
     return new Stage(
         name,
         Days.ofState(name),

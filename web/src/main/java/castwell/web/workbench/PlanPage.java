@@ -6,22 +6,20 @@ import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.analysis.unit.Units;
 import castwell.capture.command.Refused;
 import castwell.capture.store.Rack;
+import castwell.capture.view.InUnits;
+import castwell.capture.view.Json;
+import castwell.capture.view.plan.DesignAgain;
 import castwell.web.chart.FigureTable;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.plan.PlanDesign;
 import castwell.web.report.plan.PlanReport;
 import castwell.web.report.plan.PlanReport.Wish;
 import castwell.web.text.Speech;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /** How many arrows for how small a change, and in which order. */
 public final class PlanPage {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final double USUAL_CHANGE_FPS = 2;
 
   private final PageRequest request;
@@ -126,17 +124,13 @@ public final class PlanPage {
   }
 
   private static String from(Wish wish, PlanDesign design) {
-    Map<String, Object> from = new LinkedHashMap<>();
-    from.put("bow", design.bows().get(0));
-    from.put("control", design.bows().subList(1, design.bows().size()));
-    from.put("change_fps", wish.changeMps() / Units.METRES_PER_FOOT);
-    wish.sdMps().ifPresent(sd -> from.put("sd_fps", sd / Units.METRES_PER_FOOT));
-    from.put("arrow", wish.arrows());
-    from.put("seed", wish.seed());
-    try {
-      return JSON.writeValueAsString(from);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Json.text(
+        new DesignAgain(
+            design.bows().get(0),
+            design.bows().subList(1, design.bows().size()),
+            wish.changeMps() / Units.METRES_PER_FOOT,
+            InUnits.of(wish.sdMps(), Units.METRES_PER_FOOT),
+            wish.arrows(),
+            wish.seed()));
   }
 }

@@ -13,17 +13,15 @@ public final class Printing {
 
   /** The page as HTML. */
   public String html(Page page, Frame frame) {
-    return html(page.template(), Map.of("view", page.view(), "frame", frame));
+    StringOutput html = new StringOutput();
+    templates.render(page.template() + ".jte", Map.of("view", page.view(), "frame", frame), html);
+    return html.toString();
   }
 
   /** A page of words alone, which scripts fill in. */
   public String html(String template, Texts texts) {
-    return html(template, Map.of("texts", texts));
-  }
-
-  private String html(String template, Map<String, Object> parts) {
     StringOutput html = new StringOutput();
-    templates.render(template + ".jte", parts, html);
+    templates.render(template + ".jte", Map.of("texts", texts), html);
     return html.toString();
   }
 }

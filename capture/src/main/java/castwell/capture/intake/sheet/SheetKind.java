@@ -3,10 +3,9 @@ package castwell.capture.intake.sheet;
 import static castwell.capture.intake.sheet.SheetColumn.measured;
 import static castwell.capture.intake.sheet.SheetColumn.words;
 
-import castwell.analysis.wording.Phrase;
-import castwell.capture.export.Column;
-import castwell.capture.export.ShotColumns;
-import java.time.ZoneOffset;
+import castwell.capture.view.Column;
+import castwell.capture.view.Columns;
+import castwell.capture.view.shot.ShotView;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -84,8 +83,7 @@ public enum SheetKind {
   /** SheetKind our own export says besides: it follows from the rest, so nobody need be told. */
   Set<String> passedOver() {
     return this == SHOTS
-        ? new ShotColumns(ZoneOffset.UTC, Phrase::key)
-            .columns().stream().map(Column::name).collect(Collectors.toSet())
+        ? Columns.of(ShotView.class).stream().map(Column::name).collect(Collectors.toSet())
         : Set.of();
   }
 }

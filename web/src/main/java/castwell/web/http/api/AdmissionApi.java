@@ -1,12 +1,13 @@
 package castwell.web.http.api;
 
+import castwell.capture.view.data.AdmissionView;
+import castwell.capture.view.data.EnterRequest;
 import castwell.web.access.Doorkeeper;
 import castwell.web.http.guard.AdmissionCookie;
 import castwell.web.http.guard.Gatekeeper;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
-import java.util.Map;
+import java.util.List;
+import java.util.Optional;
 
 /** In by the key and out again. */
 public final class AdmissionApi {
@@ -20,34 +21,34 @@ public final class AdmissionApi {
     this.door = door;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/admission", this::tell);
-    config.routes.post("/api/admission", this::enter);
-    config.routes.delete("/api/admission", this::leave);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/admission", "What whoever asks may do")
+            .answers(AdmissionView.class, this::tell),
+        Route.post("/api/admission", "Lets a browser in by the key")
+            .takes(EnterRequest.class, LARGEST_BODY)
+            .mayCreate(AdmissionView.class, this::enter),
+        Route.delete("/api/admission", "Lets a browser out").does(this::leave));
   }
 
-  /** What whoever asks may do, and whether by a cookie of which they can be rid. */
-  private void tell(Context ctx) {
+  private AdmissionView tell(Context ctx) {
     ctx.header("Cache-Control", "no-store");
-    ctx.json(
-        Map.of(
-            "may_watch", gate.mayWatch(ctx),
-            "may_change", gate.mayChange(ctx),
-            "entered", AdmissionCookie.of(ctx).filter(door::isAdmitted).isPresent()));
+    return new AdmissionView(
+        gate.mayWatch(ctx),
+        gate.mayChange(ctx),
+        AdmissionCookie.of(ctx).filter(door::isAdmitted).isPresent());
   }
 
-  private void enter(Context ctx) {
-    String key = Body.of(ctx, LARGEST_BODY, "key").text("key");
-    if (gate.tryKey(ctx, key)) {
-      AdmissionCookie.set(ctx, door.admit());
-      ctx.status(HttpStatus.CREATED);
-      ctx.json(Map.of("may_watch", true, "may_change", true, "entered", true));
+  private Optional<AdmissionView> enter(Context ctx, EnterRequest request) {
+    if (!gate.tryKey(ctx, request.key())) {
+      return Optional.empty();
     }
+    AdmissionCookie.set(ctx, door.admit());
+    return Optional.of(new AdmissionView(true, true, true));
   }
 
   private void leave(Context ctx) {
     AdmissionCookie.of(ctx).ifPresent(door::leave);
     AdmissionCookie.take(ctx);
-    ctx.status(HttpStatus.NO_CONTENT);
   }
 }

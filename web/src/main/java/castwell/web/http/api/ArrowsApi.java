@@ -7,15 +7,23 @@ import castwell.capture.command.ArrowCommands;
 import castwell.capture.command.Commands;
 import castwell.capture.store.Store;
 import castwell.capture.store.Weighings.Weighing;
-import io.javalin.config.JavalinConfig;
+import castwell.capture.view.InUnits;
+import castwell.capture.view.rack.ArrowEntry;
+import castwell.capture.view.rack.ArrowMeasures;
+import castwell.capture.view.rack.ArrowRequest;
+import castwell.capture.view.rack.ArrowView;
+import castwell.capture.view.rack.Named;
+import castwell.capture.view.rack.RetireRequest;
+import castwell.capture.view.rack.Retired;
+import castwell.capture.view.rack.WeighRequest;
+import castwell.capture.view.rack.WeighingDecided;
+import castwell.capture.view.rack.WeighingRequest;
+import castwell.capture.view.rack.WeighingView;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 
 /** Arrows and their weighings. */
 public final class ArrowsApi {
-  private static final String[] MEASURES = {"mass_gr", "length_in", "diameter_in", "point", "note"};
-
   private final Store store;
   private final Commands commands;
   private final Views views;
@@ -26,67 +34,77 @@ public final class ArrowsApi {
     this.views = views;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/arrows", ctx -> ctx.json(store.read(views::arrows)));
-    config.routes.post("/api/arrows", this::add);
-    config.routes.put("/api/arrows/{name}", this::enter);
-    config.routes.get("/api/arrows/{name}/weighings", this::weighings);
-    config.routes.post("/api/arrows/{name}/weighings", this::weigh);
-    config.routes.post("/api/arrows/{name}/weighings/{id}", this::decide);
-    config.routes.post(
-        "/api/arrows/{name}/retired",
-        ctx -> NamedThings.retire(ctx, (name, yes) -> commands.arrows().retire(name, yes, "page")));
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/arrows", "All arrows")
+            .answersAll(ArrowView.class, ctx -> store.read(views::arrows)),
+        Route.post("/api/arrows", "Adds an arrow")
+            .takes(ArrowRequest.class)
+            .creates(Named.class, this::add),
+        Route.put("/api/arrows/{name}", "Enters an arrow as it is now")
+            .takes(ArrowEntry.class)
+            .answers(Named.class, this::enter),
+        Route.get("/api/arrows/{name}/weighings", "Every time an arrow was put on the scale")
+            .answersAll(WeighingView.class, this::weighings),
+        Route.post("/api/arrows/{name}/weighings", "Enters what a scale says of an arrow")
+            .takes(WeighRequest.class)
+            .creates(Named.class, this::weigh),
+        Route.post("/api/arrows/{name}/weighings/{id}", "Sets a weighing aside, or brings it back")
+            .takes(WeighingRequest.class)
+            .answers(WeighingDecided.class, this::decide),
+        Route.post("/api/arrows/{name}/retired", "Takes an arrow out of use, or up again")
+            .takes(RetireRequest.class)
+            .answers(Retired.class, this::retire));
   }
 
-  private void add(Context ctx) {
-    Body body = NamedThings.fresh(ctx, MEASURES);
-    String name = body.text("name");
-    commands.arrows().add(name, measures(body));
-    NamedThings.created(ctx, name);
+  private Named add(Context ctx, ArrowRequest request) {
+    commands.arrows().add(request.name(), measures(request.entry()));
+    return new Named(request.name());
   }
 
-  private void enter(Context ctx) {
-    Body body = Body.of(ctx, MEASURES);
+  private Named enter(Context ctx, ArrowEntry entry) {
     String name = ctx.pathParam("name");
-    commands.arrows().enter(name, measures(body));
-    ctx.json(Map.of("name", name));
+    commands.arrows().enter(name, measures(entry));
+    return new Named(name);
   }
 
-  private void weighings(Context ctx) {
+  private List<WeighingView> weighings(Context ctx) {
     String name = ctx.pathParam("name");
-    List<Map<String, Object>> rows =
-        store.read(
-            t ->
-                t.weighings().of(ArrowCommands.arrow(t, name).id()).stream()
-                    .map(ArrowsApi::weighing)
-                    .toList());
-    ctx.json(rows);
+    return store.read(
+        t ->
+            t.weighings().of(ArrowCommands.arrow(t, name).id()).stream()
+                .map(ArrowsApi::weighing)
+                .toList());
   }
 
-  private static Map<String, Object> weighing(Weighing weighing) {
-    return Map.of(
-        "id", weighing.id(),
-        "mass_gr", weighing.massKg() / KILOGRAMS_PER_GRAIN,
-        "at", weighing.atMs().toString(),
-        "counts", weighing.counts(),
-        "why", weighing.why());
+  private static WeighingView weighing(Weighing weighing) {
+    return new WeighingView(
+        weighing.id(),
+        weighing.massKg() / KILOGRAMS_PER_GRAIN,
+        weighing.atMs(),
+        weighing.counts(),
+        weighing.why());
   }
 
-  private void weigh(Context ctx) {
+  private Named weigh(Context ctx, WeighRequest request) {
     String name = ctx.pathParam("name");
-    double grains = Body.of(ctx, "mass_gr").number("mass_gr");
-    commands.arrows().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
-    NamedThings.created(ctx, name);
+    commands.arrows().weigh(name, request.massGr() * KILOGRAMS_PER_GRAIN, "page");
+    return new Named(name);
   }
 
-  private void decide(Context ctx) {
-    Body body = Body.of(ctx, "set_aside", "why");
-    boolean aside =
-        body.truth("set_aside").orElseThrow(() -> Body.invalid("refused.field_set_aside"));
+  private WeighingDecided decide(Context ctx, WeighingRequest request) {
     String name = ctx.pathParam("name");
     long id = id(ctx.pathParam("id"));
-    commands.arrows().decideWeighing(name, id, aside, body.optionalText("why").orElse(""), "page");
-    ctx.json(Map.of("name", name, "id", id, "counts", !aside));
+    commands
+        .arrows()
+        .decideWeighing(name, id, request.setAside(), request.why().orElse(""), "page");
+    return new WeighingDecided(name, id, !request.setAside());
+  }
+
+  private Retired retire(Context ctx, RetireRequest request) {
+    String name = ctx.pathParam("name");
+    commands.arrows().retire(name, request.retired(), "page");
+    return new Retired(name, request.retired());
   }
 
   private static long id(String text) {
@@ -96,12 +114,13 @@ public final class ArrowsApi {
     return Long.parseLong(text);
   }
 
-  private static ArrowCommands.Measures measures(Body body) {
+  private static ArrowCommands.Measures measures(ArrowEntry entry) {
+    ArrowMeasures measures = entry.measures();
     return new ArrowCommands.Measures(
-        body.number("mass_gr") * KILOGRAMS_PER_GRAIN,
-        body.scaled("length_in", METRES_PER_INCH),
-        body.scaled("diameter_in", METRES_PER_INCH),
-        body.optionalText("point"),
-        body.optionalText("note"));
+        entry.massGr() * KILOGRAMS_PER_GRAIN,
+        InUnits.si(measures.lengthIn(), METRES_PER_INCH),
+        InUnits.si(measures.diameterIn(), METRES_PER_INCH),
+        measures.point(),
+        measures.note());
   }
 }

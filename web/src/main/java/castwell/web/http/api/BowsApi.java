@@ -1,38 +1,31 @@
 package castwell.web.http.api;
 
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.command.BowCommands;
 import castwell.capture.command.Commands;
-import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Store;
-import io.javalin.config.JavalinConfig;
+import castwell.capture.view.InUnits;
+import castwell.capture.view.rack.BowRequest;
+import castwell.capture.view.rack.BowView;
+import castwell.capture.view.rack.ForceDrawRequest;
+import castwell.capture.view.rack.ForceDrawView;
+import castwell.capture.view.rack.Named;
+import castwell.capture.view.rack.PointRequest;
+import castwell.capture.view.rack.RetireRequest;
+import castwell.capture.view.rack.Retired;
+import castwell.capture.view.rack.StateRequest;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /** Bows with their states. */
 public final class BowsApi {
-  private static final String[] STATE = {
-    "state_on",
-    "draw_weight_lb",
-    "draw_length_in",
-    "nock_to_nock_in",
-    "string_follow_in",
-    "brace_height_in",
-    "mass_lb",
-    "wood",
-    "tip_width_mm",
-    "string_mass_gr",
-    "done"
-  };
-
   private final Store store;
   private final Commands commands;
   private final Views views;
@@ -47,84 +40,81 @@ public final class BowsApi {
     this.zone = zone;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get(
-        "/api/bows", ctx -> ctx.json(store.read(t -> views.bows(t, clock.instant()))));
-    config.routes.post("/api/bows", this::addBow);
-    config.routes.post("/api/bows/{name}/states", this::addState);
-    config.routes.get("/api/bows/{name}/force-draw", this::forceDraw);
-    config.routes.post("/api/bows/{name}/force-draw", this::addForceDraw);
-    config.routes.post(
-        "/api/bows/{name}/retired",
-        ctx -> NamedThings.retire(ctx, (name, yes) -> commands.bows().retire(name, yes, "page")));
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/bows", "All bows, each in the state that it is in")
+            .answersAll(BowView.class, ctx -> store.read(t -> views.bows(t, clock.instant()))),
+        Route.post("/api/bows", "Adds a bow")
+            .takes(BowRequest.class)
+            .creates(Named.class, this::addBow),
+        Route.post("/api/bows/{name}/states", "Begins a state of a bow")
+            .takes(StateRequest.class)
+            .creates(Named.class, this::addState),
+        Route.get("/api/bows/{name}/force-draw", "A bow's force-draw curve in one state")
+            .text("state_on", "the date of the state; the state it is in otherwise")
+            .answers(ForceDrawView.class, this::forceDraw),
+        Route.post("/api/bows/{name}/force-draw", "Enters a bow's force-draw curve")
+            .takes(ForceDrawRequest.class)
+            .creates(Named.class, this::addForceDraw),
+        Route.post("/api/bows/{name}/retired", "Takes a bow out of use, or up again")
+            .takes(RetireRequest.class)
+            .answers(Retired.class, this::retire));
   }
 
-  private void addBow(Context ctx) {
-    Body body = NamedThings.fresh(ctx, STATE);
-    String name = body.text("name");
-    commands.bows().add(name, state(body));
-    NamedThings.created(ctx, name);
+  private Named addBow(Context ctx, BowRequest request) {
+    commands.bows().add(request.name(), state(request.state()));
+    return new Named(request.name());
   }
 
-  private void addState(Context ctx) {
-    Body body = Body.of(ctx, STATE);
+  private Named addState(Context ctx, StateRequest request) {
     String name = ctx.pathParam("name");
-    commands.bows().addState(name, state(body));
-    NamedThings.created(ctx, name);
+    commands.bows().addState(name, state(request));
+    return new Named(name);
   }
 
-  private void forceDraw(Context ctx) {
+  private ForceDrawView forceDraw(Context ctx) {
     String name = ctx.pathParam("name");
-    ctx.json(
-        store.read(
-            t -> {
-              var bow = BowCommands.bow(t, name);
-              Instant at = at(ctx.queryParam("state_on"));
-              return t.rack()
-                  .state(bow.id(), at)
-                  .map(
-                      state -> views.forceDraw(state, t.forceDraws().last(bow.id(), state.since())))
-                  .orElseThrow();
-            }));
+    return store.read(
+        t -> {
+          var bow = BowCommands.bow(t, name);
+          Instant at = at(Optional.ofNullable(ctx.queryParam("state_on")));
+          return t.rack()
+              .state(bow.id(), at)
+              .map(state -> views.forceDraw(state, t.forceDraws().last(bow.id(), state.since())))
+              .orElseThrow();
+        });
   }
 
-  private void addForceDraw(Context ctx) {
-    Body body = Body.of(ctx, "state_on", "points");
+  private Named addForceDraw(Context ctx, ForceDrawRequest request) {
     String name = ctx.pathParam("name");
-    List<Point> points =
-        body.objects("points", "draw_length_in", "draw_force_lb", "let_down_lb").stream()
-            .map(
-                point ->
-                    new Point(
-                        point.number("draw_length_in") * METRES_PER_INCH,
-                        point.number("draw_force_lb") * NEWTONS_PER_POUND,
-                        point.scaled("let_down_lb", NEWTONS_PER_POUND)))
-            .toList();
-    commands.bows().addForceDraw(name, since(body), points, "page");
-    NamedThings.created(ctx, name);
+    List<Point> points = request.points().stream().map(BowsApi::point).toList();
+    commands.bows().addForceDraw(name, at(request.stateOn()), points, "page");
+    return new Named(name);
   }
 
-  private BowCommands.State state(Body body) {
+  private static Point point(PointRequest point) {
+    return new Point(
+        point.drawLengthIn() * METRES_PER_INCH,
+        point.drawForceLb() * NEWTONS_PER_POUND,
+        InUnits.si(point.letDownLb(), NEWTONS_PER_POUND));
+  }
+
+  private Retired retire(Context ctx, RetireRequest request) {
+    String name = ctx.pathParam("name");
+    commands.bows().retire(name, request.retired(), "page");
+    return new Retired(name, request.retired());
+  }
+
+  private BowCommands.State state(StateRequest request) {
     return new BowCommands.State(
-        since(body),
-        body.number("draw_weight_lb") * NEWTONS_PER_POUND,
-        body.number("draw_length_in") * METRES_PER_INCH,
-        new Measures(
-            body.scaled("nock_to_nock_in", METRES_PER_INCH),
-            body.scaled("string_follow_in", METRES_PER_INCH),
-            body.scaled("brace_height_in", METRES_PER_INCH),
-            body.scaled("mass_lb", KILOGRAMS_PER_POUND),
-            body.optionalText("wood"),
-            body.scaled("tip_width_mm", 1e-3),
-            body.scaled("string_mass_gr", KILOGRAMS_PER_GRAIN)),
-        body.optionalText("done").orElse(""));
+        at(request.stateOn()),
+        request.drawWeightLb() * NEWTONS_PER_POUND,
+        request.drawLengthIn() * METRES_PER_INCH,
+        request.measures().stored(),
+        request.done().orElse(""));
   }
 
-  private Instant since(Body body) {
-    return at(body.optionalText("state_on").orElse(null));
-  }
-
-  private Instant at(String date) {
-    return date == null ? clock.instant() : Dates.instant("state_on", date, zone);
+  private Instant at(Optional<String> date) {
+    return date.map(text -> Dates.instant("state_on", text, zone)).orElseGet(clock::instant);
   }
 }

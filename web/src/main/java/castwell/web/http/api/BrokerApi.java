@@ -1,47 +1,57 @@
 package castwell.web.http.api;
 
-import castwell.capture.publish.Schemas;
+import castwell.capture.publish.Payload;
 import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.view.broker.BrokerView;
 import castwell.web.text.Speech;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** How each station stands with the broker, and the schemas of what is published. */
 public final class BrokerApi {
+  private static final String SCHEMA = "application/schema+json";
+
   private final Supplier<List<BrokerState>> states;
 
   public BrokerApi(Supplier<List<BrokerState>> states) {
     this.states = states;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/broker", this::states);
-    for (String name : Schemas.NAMES) {
-      config.routes.get("/api/schemas/" + name + ".json", ctx -> schema(ctx, name));
-    }
+  public List<Route> routes() {
+    return Stream.concat(
+            Stream.of(
+                Route.get("/api/broker", "How each station stands with the broker")
+                    .answersAll(BrokerView.class, ctx -> views())),
+            Arrays.stream(Payload.values()).map(BrokerApi::schema))
+        .toList();
   }
 
-  private void states(Context ctx) {
-    ctx.json(states.get().stream().map(BrokerApi::view).toList());
+  private List<BrokerView> views() {
+    return states.get().stream().map(BrokerApi::view).toList();
   }
 
-  private static Map<String, Object> view(BrokerState state) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("station", state.station());
-    view.put("connected", state.connected());
-    view.put("sentence", Speech.TRADE.say(state.sentence()));
-    view.put("since", state.since().toString());
-    view.put("waiting", state.waiting());
-    view.put("tags_refused", state.refused());
-    return view;
+  private static BrokerView view(BrokerState state) {
+    return new BrokerView(
+        state.station(),
+        state.connected(),
+        Speech.TRADE.say(state.sentence()),
+        state.since(),
+        state.waiting(),
+        state.refused());
   }
 
-  private static void schema(Context ctx, String name) {
-    ctx.result(Schemas.text(name));
-    ctx.contentType("application/schema+json");
+  private static Route schema(Payload payload) {
+    return Route.get(
+            "/api/schemas/" + payload.named() + ".json",
+            "The schema of what a broker is told: " + payload.title())
+        .documents(ctx -> schema(ctx, payload), SCHEMA);
+  }
+
+  private static void schema(Context ctx, Payload payload) {
+    ctx.result(payload.schema());
+    ctx.contentType(SCHEMA);
   }
 }

@@ -4,9 +4,10 @@ import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Backups;
 import castwell.capture.store.Store;
+import castwell.capture.view.data.BackupView;
+import castwell.capture.view.data.NoFields;
 import castwell.web.table.Exported;
 import castwell.web.table.TableWriter;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -19,7 +20,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -35,9 +36,13 @@ public final class DataApi {
     this.zone = zone;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/export/{file}", this::export);
-    config.routes.post("/api/backups", this::backUp);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/export/{file}", "A table of everything, as CSV")
+            .says(this::export, "text/csv"),
+        Route.post("/api/backups", "Makes a copy of the database")
+            .takes(NoFields.class)
+            .creates(BackupView.class, (ctx, nothing) -> backUp()));
   }
 
   /** The same CSV as the command line's; it goes out as it is read. */
@@ -71,15 +76,13 @@ public final class DataApi {
                         .collect(Collectors.joining(", "))));
   }
 
-  private void backUp(Context ctx) {
-    Body.of(ctx);
+  private BackupView backUp() {
     Instant now = clock.instant();
     Path target = Backups.place(store.folder(), now);
     try {
       Files.createDirectories(target.getParent());
       Backups.Made made = Backups.make(store.folder(), target, now, (part, whole) -> {});
-      ctx.status(201);
-      ctx.json(Map.of("file", made.file().toString(), "bytes", made.bytes()));
+      return new BackupView(made.file().toString(), made.bytes());
     } catch (IOException e) {
       throw Refused.of(Why.CONFLICT, "refused.no_backup", target.getParent());
     }

@@ -3,8 +3,9 @@ package castwell.web.http.api;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.health.HealthView;
-import io.javalin.config.JavalinConfig;
+import castwell.capture.view.health.HealthTold;
 import io.javalin.http.Context;
+import java.util.List;
 
 /** How everything is, or one station with what it shares with others. */
 public final class HealthApi {
@@ -14,13 +15,16 @@ public final class HealthApi {
     this.health = health;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/health", this::health);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/health", "How everything is, or one station with what it shares")
+            .text("station", "the one; all of them otherwise")
+            .answers(HealthTold.class, this::health));
   }
 
-  private void health(Context ctx) {
+  private HealthTold health(Context ctx) {
     String station = ctx.queryParam("station");
-    ctx.json(station == null ? health.all() : health.of(known(station)));
+    return station == null ? health.all() : health.of(known(station));
   }
 
   private String known(String station) {

@@ -8,15 +8,19 @@ import castwell.capture.intake.Look;
 import castwell.capture.intake.Taken;
 import castwell.capture.intake.sheet.SheetKind;
 import castwell.capture.intake.sheet.SheetRefused;
+import castwell.capture.view.data.BadLine;
+import castwell.capture.view.data.ImportRequest;
+import castwell.capture.view.data.LookView;
+import castwell.capture.view.data.Problem;
+import castwell.capture.view.data.TakenView;
 import castwell.web.http.problem.Problems;
 import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Sheets that somebody brings: taken in whole, or each bad line named. */
@@ -30,55 +34,57 @@ public final class ImportApi {
     this.intake = intake;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.post("/api/import", this::take);
-    config.routes.post("/api/import/preview", this::preview);
+  public List<Route> routes() {
+    return List.of(
+        Route.post("/api/import", "Takes in a sheet: all of it, or nothing")
+            .takes(ImportRequest.class, LARGEST_BODY)
+            .creates(
+                TakenView.class, (ctx, sheet) -> view(intake.take(brought(sheet), part -> {}))),
+        Route.post("/api/import/preview", "Looks at a sheet, and keeps nothing of it")
+            .takes(ImportRequest.class, LARGEST_BODY)
+            .answers(LookView.class, (ctx, sheet) -> preview(brought(sheet))));
+  }
+
+  public static void refuse(JavalinConfig config) {
     config.routes.exception(SheetRefused.class, ImportApi::refuse);
   }
 
-  private void take(Context ctx) {
-    Taken taken = intake.take(brought(ctx), part -> {});
-    ctx.status(HttpStatus.CREATED);
-    ctx.json(view(taken));
-  }
-
-  private static Brought brought(Context ctx) {
-    Body body =
-        Body.of(ctx, LARGEST_BODY, "what", "csv", "map", "source", "own_fps", "common_percent");
+  private static Brought brought(ImportRequest sheet) {
     return new Brought(
-        what(body.text("what")),
-        body.optionalText("source").orElseGet(() -> Speech.TRADE.say("sheet.itself")),
-        body.text("csv"),
-        body.texts("map"),
-        uncertainty(body),
+        what(sheet.what()),
+        sheet.source().orElseGet(() -> Speech.TRADE.say("sheet.itself")),
+        sheet.csv(),
+        sheet.map(),
+        uncertainty(sheet),
         "page");
   }
 
-  private static Map<String, Object> view(Taken taken) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("taken", taken.taken());
-    view.put("set_aside", taken.setAside());
-    view.put("already", taken.already());
-    view.put("not_read", taken.notRead());
-    return view;
+  private static TakenView view(Taken taken) {
+    return new TakenView(taken.taken(), taken.setAside(), taken.already(), taken.notRead());
   }
 
   /** SheetKind stands in it, how it would be read, and what would become of it; nothing is kept. */
-  private void preview(Context ctx) {
-    Brought brought = brought(ctx);
+  private LookView preview(Brought brought) {
     Look look = Look.at(brought);
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("headings", look.headings());
-    view.put("meant", look.meant());
-    view.put("columns", look.columns());
-    view.put("rows", look.rows());
     try {
-      view.put("would", view(intake.tryOut(brought)));
+      TakenView would = view(intake.tryOut(brought));
+      return look(look, Optional.of(would), Optional.empty(), Optional.empty());
     } catch (SheetRefused refused) {
-      view.put("refused", Speech.TRADE.say(refused.phrase()));
-      view.put("lines", lines(refused));
+      return look(
+          look,
+          Optional.empty(),
+          Optional.of(Speech.TRADE.say(refused.phrase())),
+          Optional.of(lines(refused)));
     }
-    ctx.json(view);
+  }
+
+  private static LookView look(
+      Look look,
+      Optional<TakenView> would,
+      Optional<String> refused,
+      Optional<List<BadLine>> lines) {
+    return new LookView(
+        look.headings(), look.meant(), look.columns(), look.rows(), would, refused, lines);
   }
 
   private static SheetKind what(String word) {
@@ -94,32 +100,27 @@ public final class ImportApi {
                         .collect(Collectors.joining(", "))));
   }
 
-  private static HandUncertainty uncertainty(Body body) {
+  private static HandUncertainty uncertainty(ImportRequest sheet) {
     HandUncertainty usual = HandUncertainty.USUAL;
     try {
       return new HandUncertainty(
-          body.optionalNumber("own_fps").orElse(usual.ownMps() / Units.METRES_PER_FOOT)
-              * Units.METRES_PER_FOOT,
-          body.optionalNumber("common_percent").orElse(100 * usual.commonShare()) / 100);
+          sheet.ownFps().orElse(usual.ownMps() / Units.METRES_PER_FOOT) * Units.METRES_PER_FOOT,
+          sheet.commonPercent().orElse(100 * usual.commonShare()) / 100);
     } catch (IllegalArgumentException e) {
       throw Body.invalid("refused.own_fps", e.getMessage());
     }
   }
 
   private static void refuse(SheetRefused refused, Context ctx) {
-    Map<String, Object> problem =
-        Problems.problem(HttpStatus.BAD_REQUEST, Speech.TRADE.say(refused.phrase()));
-    problem.put("lines", lines(refused));
-    Problems.answer(ctx, HttpStatus.BAD_REQUEST, problem);
+    String sentence = Speech.TRADE.say(refused.phrase());
+    Problem problem = Problems.problem(HttpStatus.BAD_REQUEST, sentence);
+    Problems.answer(ctx, HttpStatus.BAD_REQUEST, problem.with(lines(refused)));
   }
 
-  private static List<Map<String, Object>> lines(SheetRefused refused) {
+  private static List<BadLine> lines(SheetRefused refused) {
     return refused.lines().stream()
         .limit(MOST_LINES)
-        .map(
-            bad ->
-                Map.<String, Object>of(
-                    "line", bad.line(), "reason", Speech.TRADE.say(bad.reason())))
+        .map(bad -> new BadLine(bad.line(), Speech.TRADE.say(bad.reason())))
         .toList();
   }
 }

@@ -1,8 +1,9 @@
 package castwell.web.http.api;
 
 import castwell.web.metrics.Metrics;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** <code>/metrics</code>, in the format that the reader prefers. */
@@ -13,8 +14,14 @@ public final class MetricsApi {
     this.metrics = metrics;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/metrics", this::metrics);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/metrics", "How everything is, for a monitoring system")
+            .says(
+                this::metrics,
+                Arrays.stream(Metrics.Format.values())
+                    .map(Metrics.Format::contentType)
+                    .toArray(String[]::new)));
   }
 
   private void metrics(Context ctx) {

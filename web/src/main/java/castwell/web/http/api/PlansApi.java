@@ -10,15 +10,19 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.store.Plans.Plan;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.plan.DesignRequest;
+import castwell.capture.view.plan.PlanEventRequest;
+import castwell.capture.view.plan.PlanRequest;
+import castwell.capture.view.plan.PlanView;
+import castwell.capture.view.plan.TurnRequest;
+import castwell.capture.view.plan.WholePlan;
 import castwell.web.report.plan.PlanDesign;
 import castwell.web.report.plan.PlanReport;
 import castwell.web.report.plan.PlanReport.Wish;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -39,65 +43,68 @@ public final class PlansApi {
     this.zone = zone;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/plans", this::ofStation);
-    config.routes.post("/api/plans", this::make);
-    config.routes.get("/api/plans/{plan}", this::plan);
-    config.routes.post("/api/plans/{plan}/events", this::say);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/plans", "A station's plans")
+            .text("station", "whose; the first one's otherwise")
+            .answersAll(PlanView.class, this::ofStation),
+        Route.post("/api/plans", "Makes a plan, of turns or of what they come from")
+            .takes(PlanRequest.class, LARGEST_BODY)
+            .creates(WholePlan.class, (ctx, request) -> make(request)),
+        Route.get("/api/plans/{plan}", "A plan with every turn")
+            .answers(WholePlan.class, this::plan),
+        Route.post("/api/plans/{plan}/events", "Says how a plan goes on")
+            .takes(PlanEventRequest.class)
+            .answers(PlanView.class, this::say));
   }
 
-  private void ofStation(Context ctx) {
+  private List<PlanView> ofStation(Context ctx) {
     String asked = ctx.queryParam("station");
     String station =
         RangeApi.known(capture, asked == null ? capture.links().get(0).station() : asked);
-    ctx.json(
-        store.read(
-            t -> t.plans().ofStation(station).stream().map(p -> PlanView.of(t, p)).toList()));
+    return store.read(
+        t -> t.plans().ofStation(station).stream().map(p -> PlanViews.of(t, p)).toList());
   }
 
-  private void plan(Context ctx) {
+  private WholePlan plan(Context ctx) {
     long id = id(ctx);
-    ctx.json(store.read(t -> PlanView.whole(t, find(t, id))));
+    return store.read(t -> PlanViews.whole(t, find(t, id), Optional.empty()));
   }
 
-  private void make(Context ctx) {
-    Body body = Body.of(ctx, LARGEST_BODY, "station", "name", "turns", "from");
-    String station = RangeApi.known(capture, body.text("station"));
-    if (body.has("turns") == body.has("from")) {
+  private WholePlan make(PlanRequest request) {
+    String station = RangeApi.known(capture, request.station());
+    if (request.turns().isPresent() == request.from().isPresent()) {
       throw Body.invalid("refused.plan_from");
     }
     Optional<PlanDesign> design =
-        body.optionalObject(
-                "from", "bow", "control", "change_fps", "power", "sd_fps", "arrow", "seed")
+        request
+            .from()
             .map(PlansApi::wish)
             .map(wish -> store.read(t -> PlanDesign.of(t, zone, wish)));
     List<Wanted> turns =
-        design
-            .map(PlansApi::turns)
-            .orElseGet(
-                () ->
-                    body.objects("turns", "bow", "arrow").stream()
-                        .map(turn -> new Wanted(turn.text("bow"), turn.text("arrow")))
-                        .toList());
+        design.map(PlansApi::turns).orElseGet(() -> turns(request.turns().orElseThrow()));
     String name =
-        body.optionalText("name")
+        request
+            .name()
             .orElseGet(() -> design.map(d -> "Rework of " + d.bows().get(0)).orElse("By hand"));
     long id = plans.make(station, name, turns, "page");
-    Map<String, Object> view = store.read(t -> PlanView.whole(t, find(t, id)));
-    design.ifPresent(d -> view.put("sentences", PlanReport.of(d).sentences()));
-    ctx.status(201);
-    ctx.json(view);
+    Optional<List<String>> sentences = design.map(d -> PlanReport.of(d).sentences());
+    return store.read(t -> PlanViews.whole(t, find(t, id), sentences));
   }
 
-  private static Wish wish(Body from) {
+  private static List<Wanted> turns(List<TurnRequest> turns) {
+    return turns.stream().map(turn -> new Wanted(turn.bow(), turn.arrow())).toList();
+  }
+
+  private static Wish wish(DesignRequest from) {
     return Wish.of(
-        from.text("bow"),
-        from.textList("control"),
-        from.optionalNumber("change_fps"),
-        from.optionalNumber("power"),
-        from.optionalNumber("sd_fps"),
-        from.textList("arrow"),
-        from.optionalNumber("seed"));
+        from.bow(),
+        from.control(),
+        from.changeFps(),
+        from.power(),
+        from.sdFps(),
+        from.arrow(),
+        from.seed());
   }
 
   private static List<Wanted> turns(PlanDesign design) {
@@ -106,11 +113,10 @@ public final class PlansApi {
         .toList();
   }
 
-  private void say(Context ctx) {
-    Body body = Body.of(ctx, "do", "turn");
+  private PlanView say(Context ctx, PlanEventRequest request) {
     long id = id(ctx);
-    plans.say(id, word(body.text("do")), body.optionalWhole("turn"), "page");
-    ctx.json(store.read(t -> PlanView.of(t, find(t, id))));
+    plans.say(id, word(request.word()), request.turn(), "page");
+    return store.read(t -> PlanViews.of(t, find(t, id)));
   }
 
   private static PlanCommand word(String said) {

@@ -8,8 +8,17 @@ import castwell.capture.daemon.Capture;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.Store;
+import castwell.capture.view.range.NoteRequest;
+import castwell.capture.view.range.NoteView;
+import castwell.capture.view.range.RangeView;
+import castwell.capture.view.range.SessionView;
+import castwell.capture.view.station.StationNamed;
+import castwell.capture.view.station.StationRequest;
+import castwell.capture.view.station.StationView;
+import castwell.capture.view.station.TagsRequest;
+import castwell.capture.view.station.TagsView;
+import castwell.capture.wire.Fault;
 import castwell.web.text.Speech;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +31,7 @@ public final class RangeApi {
   private final Commands commands;
   private final Capture capture;
   private final Views views;
-  private final RangeView range;
+  private final RangeViews range;
   private final OnwardClock clock;
 
   public RangeApi(
@@ -30,7 +39,7 @@ public final class RangeApi {
       Commands commands,
       Capture capture,
       Views views,
-      RangeView range,
+      RangeViews range,
       OnwardClock clock) {
     this.store = store;
     this.commands = commands;
@@ -40,79 +49,90 @@ public final class RangeApi {
     this.clock = clock;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/range", this::range);
-    config.routes.get("/api/stations", this::stations);
-    config.routes.put("/api/tags", this::tag);
-    config.routes.get("/api/sessions", this::sessions);
-    config.routes.post("/api/sessions", this::beginSession);
-    config.routes.put("/api/sessions/{name}/note", this::note);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/range", "Everything that the range page shows")
+            .text("station", "whose range; the first one's otherwise")
+            .answers(RangeView.class, this::range),
+        Route.get("/api/stations", "Every station: its board, its place on the disk, its faults")
+            .answersAll(StationView.class, ctx -> stations()),
+        Route.put("/api/tags", "Says who shoots what from now on")
+            .takes(TagsRequest.class)
+            .answers(TagsView.class, (ctx, request) -> tag(request)),
+        Route.get("/api/sessions", "All sessions, the last first")
+            .answersAll(SessionView.class, ctx -> sessions()),
+        Route.post("/api/sessions", "Begins a session")
+            .takes(StationRequest.class)
+            .creates(StationNamed.class, (ctx, request) -> beginSession(request)),
+        Route.put("/api/sessions/{name}/note", "Notes something of a session")
+            .takes(NoteRequest.class)
+            .answers(NoteView.class, this::note));
   }
 
-  private void range(Context ctx) {
+  private RangeView range(Context ctx) {
     List<LinkState> links = capture.links();
     String asked = ctx.queryParam("station");
     String station = asked == null ? links.get(0).station() : known(capture, asked);
-    Map<String, Object> view = store.read(t -> range.of(t, station, links, clock.instant()));
-    view.put("stores", capture.stores().stream().map(Views::store).toList());
-    view.put("clock", clock.sentence().map(Speech.TRADE::say).orElse(null));
-    ctx.json(view);
+    List<StoreState> stores = capture.stores();
+    return store.read(
+        t ->
+            range.of(
+                t,
+                station,
+                links,
+                stores,
+                clock.sentence().map(Speech.TRADE::say),
+                clock.instant()));
   }
 
   /**
    * Each station's link, whether its passages get onto the disk, and how often each fault was
    * counted since the start.
    */
-  private void stations(Context ctx) {
+  private List<StationView> stations() {
     var faults = capture.faults();
     Map<String, StoreState> stores =
         capture.stores().stream().collect(Collectors.toMap(StoreState::station, s -> s));
-    ctx.json(
-        capture.links().stream()
-            .map(
-                link -> {
-                  Map<String, Object> view = views.link(link);
-                  view.put("store", Views.store(stores.get(link.station())));
-                  view.put("faults", faults.get(link.station()).all());
-                  return view;
-                })
-            .toList());
+    return capture.links().stream()
+        .map(
+            link ->
+                new StationView(
+                    Views.link(link),
+                    Views.store(stores.get(link.station())),
+                    byName(faults.get(link.station()).all())))
+        .toList();
   }
 
-  private void tag(Context ctx) {
-    Body body = Body.of(ctx, "station", "bow", "arrow");
-    String station = known(capture, body.text("station"));
-    commands.tag(station, body.optionalText("bow"), body.optionalText("arrow"), "page");
-    ctx.json(store.read(t -> views.tags(t, station, clock.instant())));
+  private static Map<String, Long> byName(Map<Fault, Long> counts) {
+    Map<String, Long> named = new LinkedHashMap<>();
+    counts.forEach((fault, count) -> named.put(fault.name(), count));
+    return named;
   }
 
-  private void sessions(Context ctx) {
-    ctx.json(
-        store.read(
-            t ->
-                t.sessions().all().stream()
-                    .map(
-                        session -> {
-                          Map<String, Object> view = new LinkedHashMap<>();
-                          view.put("station", session.station());
-                          view.put("name", session.name());
-                          view.put("started_at", session.startedMs().toString());
-                          return view;
-                        })
-                    .toList()));
+  private TagsView tag(TagsRequest request) {
+    String station = known(capture, request.station());
+    commands.tag(station, request.bow(), request.arrow(), "page");
+    return store.read(t -> views.tags(t, station, clock.instant()));
   }
 
-  private void beginSession(Context ctx) {
-    String station = known(capture, Body.of(ctx, "station").text("station"));
+  private List<SessionView> sessions() {
+    return store.read(
+        t ->
+            t.sessions().all().stream()
+                .map(s -> new SessionView(s.station(), s.name(), s.startedMs()))
+                .toList());
+  }
+
+  private StationNamed beginSession(StationRequest request) {
+    String station = known(capture, request.station());
     commands.beginSession(station, "page");
-    ctx.status(201);
-    ctx.json(Map.of("station", station));
+    return new StationNamed(station);
   }
 
-  private void note(Context ctx) {
-    String note = Body.of(ctx, "note").optionalText("note").orElse("");
+  private NoteView note(Context ctx, NoteRequest request) {
+    String note = request.note().orElse("");
     commands.note(ctx.pathParam("name"), note, "page");
-    ctx.json(Map.of("note", note));
+    return new NoteView(note);
   }
 
   static String known(Capture capture, String station) {

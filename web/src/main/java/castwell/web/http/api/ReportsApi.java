@@ -2,6 +2,12 @@ package castwell.web.http.api;
 
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.bow.BowReportView;
+import castwell.capture.view.report.plan.PlanReportView;
+import castwell.capture.view.report.ranking.RankingReportView;
+import castwell.capture.view.report.reach.ReachReportView;
+import castwell.capture.view.report.rework.ReworkReportView;
+import castwell.capture.view.report.session.SessionReportView;
 import castwell.web.report.Report;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.bow.BowReport;
@@ -11,9 +17,9 @@ import castwell.web.report.reach.ReachReport;
 import castwell.web.report.reach.Yardstick;
 import castwell.web.report.rework.ReworkReport;
 import castwell.web.report.session.SessionReport;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -28,19 +34,48 @@ public final class ReportsApi {
     this.zone = zone;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/reports/bow/{name}", this::bow);
-    config.routes.get("/api/reports/ranking", this::ranking);
-    config.routes.get("/api/reports/reach", this::reach);
-    config.routes.get("/api/reports/rework/{name}", this::rework);
-    config.routes.get("/api/reports/plan/{name}", this::plan);
-    config.routes.get("/api/reports/session", ctx -> session(ctx, Optional.empty()));
-    config.routes.get(
-        "/api/reports/session/{name}", ctx -> session(ctx, Optional.of(ctx.pathParam("name"))));
+  public List<Route> routes() {
+    return List.of(
+        cast("/api/reports/bow/{name}", "What a bow does to arrows, and why")
+            .text("state", "the date of its state; the one that it is in otherwise")
+            .answers(BowReportView.class, this::bow),
+        cast("/api/reports/ranking", "The rack by cast")
+            .answers(RankingReportView.class, this::ranking),
+        Route.get("/api/reports/reach", "The least arrow for every bow that carries what is wanted")
+            .number("momentum_slug_fps", "what an arrow is to carry, in slug foot per second")
+            .number("energy_ftlbf", "or its energy, in foot pound-force")
+            .text("like_bow", "or what this bow gives")
+            .text("like_arrow", "this arrow")
+            .text("yardstick", "momentum or energy, where it is what a bow gives an arrow")
+            .answers(ReachReportView.class, this::reach),
+        cast("/api/reports/rework/{name}", "Whether a rework helped")
+            .text("before", "a date or a session; needed")
+            .text("after", "a date or a session; needed")
+            .texts("control", "bows to which nothing was done in between")
+            .answers(ReworkReportView.class, this::rework),
+        Route.get("/api/reports/plan/{name}", "How many shots see a change, in which order")
+            .texts("control", "bows to which nothing is done")
+            .number("change_fps", "that should be seen, in foot per second")
+            .number("power", "how surely, between 0.05 and 1")
+            .number("sd_fps", "one shot's scatter, in foot per second")
+            .texts("arrow", "which; chosen where there are none")
+            .number("seed", "of the order")
+            .answers(PlanReportView.class, this::plan),
+        Route.get("/api/reports/session", "The last outing")
+            .answers(SessionReportView.class, ctx -> session(Optional.empty())),
+        Route.get("/api/reports/session/{name}", "One outing")
+            .answers(SessionReportView.class, ctx -> session(Optional.of(ctx.pathParam("name")))));
   }
 
-  private void answer(Context ctx, Function<Transaction, Report> report) {
-    ctx.json(store.read(report).data());
+  /** One that compares casts. */
+  private static Asking cast(String path, String summary) {
+    return Route.get(path, summary)
+        .number("gpp", "grains per pound at which casts are compared")
+        .number("scale_u_lb", "standard uncertainty of a draw weight, in pound-force");
+  }
+
+  private <D> D answer(Function<Transaction, Report<D>> report) {
+    return store.read(report::apply).data();
   }
 
   private static ReportRequest request(Context ctx) {
@@ -49,18 +84,18 @@ public final class ReportsApi {
     return ReportRequest.of(gpp, scaleULb);
   }
 
-  private void bow(Context ctx) {
+  private BowReportView bow(Context ctx) {
     ReportRequest request = request(ctx);
     Optional<String> state = Optional.ofNullable(ctx.queryParam("state"));
-    answer(ctx, t -> BowReport.of(t, zone, ctx.pathParam("name"), state, request));
+    return answer(t -> BowReport.of(t, zone, ctx.pathParam("name"), state, request));
   }
 
-  private void ranking(Context ctx) {
+  private RankingReportView ranking(Context ctx) {
     ReportRequest request = request(ctx);
-    answer(ctx, t -> RankingReport.of(t, zone, request));
+    return answer(t -> RankingReport.of(t, zone, request));
   }
 
-  private void reach(Context ctx) {
+  private ReachReportView reach(Context ctx) {
     ReachReport.Wanted wanted =
         ReachReport.Wanted.of(
             boxed(number(ctx, "momentum_slug_fps")),
@@ -68,7 +103,7 @@ public final class ReportsApi {
             Optional.ofNullable(ctx.queryParam("like_bow")),
             Optional.ofNullable(ctx.queryParam("like_arrow")),
             yardstick(ctx));
-    answer(ctx, t -> ReachReport.of(t, zone, wanted));
+    return answer(t -> ReachReport.of(t, zone, wanted));
   }
 
   private static Optional<Double> boxed(OptionalDouble value) {
@@ -84,7 +119,7 @@ public final class ReportsApi {
     }
   }
 
-  private void rework(Context ctx) {
+  private ReworkReportView rework(Context ctx) {
     ReportRequest request = request(ctx);
     ReworkReport.Question question =
         new ReworkReport.Question(
@@ -92,10 +127,10 @@ public final class ReportsApi {
             text(ctx, "before"),
             text(ctx, "after"),
             ctx.queryParams("control"));
-    answer(ctx, t -> ReworkReport.of(t, zone, question, request));
+    return answer(t -> ReworkReport.of(t, zone, question, request));
   }
 
-  private void plan(Context ctx) {
+  private PlanReportView plan(Context ctx) {
     PlanReport.Wish wish =
         PlanReport.Wish.of(
             ctx.pathParam("name"),
@@ -105,11 +140,11 @@ public final class ReportsApi {
             number(ctx, "sd_fps"),
             ctx.queryParams("arrow"),
             number(ctx, "seed"));
-    answer(ctx, t -> PlanReport.of(t, zone, wish));
+    return answer(t -> PlanReport.of(t, zone, wish));
   }
 
-  private void session(Context ctx, Optional<String> name) {
-    answer(ctx, t -> SessionReport.of(t, zone, name));
+  private SessionReportView session(Optional<String> name) {
+    return answer(t -> SessionReport.of(t, zone, name));
   }
 
   private static String text(Context ctx, String name) {

@@ -5,9 +5,6 @@ import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.daemon.Capture;
-import castwell.capture.export.Column;
-import castwell.capture.export.EdgeColumns;
-import castwell.capture.export.FigureColumns;
 import castwell.capture.intake.HandUncertainty;
 import castwell.capture.misfit.Misfits;
 import castwell.capture.store.Decisions.Decided;
@@ -15,11 +12,18 @@ import castwell.capture.store.Readings.Reading;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
-import io.javalin.config.JavalinConfig;
+import castwell.capture.view.shot.DecisionRequest;
+import castwell.capture.view.shot.EdgeView;
+import castwell.capture.view.shot.FigureView;
+import castwell.capture.view.shot.ReadingRequest;
+import castwell.capture.view.shot.RetagAllRequest;
+import castwell.capture.view.shot.RetagRequest;
+import castwell.capture.view.shot.Retagged;
+import castwell.capture.view.shot.ShotHistory;
+import castwell.capture.view.shot.ShotRead;
+import castwell.capture.view.shot.ShotView;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,104 +41,92 @@ public final class ShotsApi {
     this.views = views;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/sessions/{name}/shots", this::ofSession);
-    config.routes.get("/api/shots/{shot_id}", this::shot);
-    config.routes.post("/api/shots/tags", this::retagAll);
-    config.routes.post("/api/stations/{station}/readings", this::typed);
-    config.routes.post("/api/shots/{shot_id}/decision", this::decide);
-    config.routes.post("/api/shots/{shot_id}/tags", this::retag);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/sessions/{name}/shots", "A session's shots")
+            .answersAll(ShotView.class, this::ofSession),
+        Route.get("/api/shots/{shot_id}", "A shot with all that is known of it")
+            .answers(ShotHistory.class, this::history),
+        Route.post("/api/shots/tags", "Tags several shots anew: all of them, or none")
+            .takes(RetagAllRequest.class)
+            .answers(Retagged.class, (ctx, request) -> retagAll(request)),
+        Route.post("/api/stations/{station}/readings", "Enters a speed read off another display")
+            .takes(ReadingRequest.class)
+            .creates(ShotRead.class, this::typed),
+        Route.post("/api/shots/{shot_id}/decision", "Decides whether a shot counts")
+            .takes(DecisionRequest.class)
+            .answers(ShotRead.class, this::decide),
+        Route.post("/api/shots/{shot_id}/tags", "Tags a shot anew")
+            .takes(RetagRequest.class)
+            .answers(ShotRead.class, this::retag));
   }
 
-  private void ofSession(Context ctx) {
+  private List<ShotView> ofSession(Context ctx) {
     String name = ctx.pathParam("name");
-    ctx.json(store.read(t -> t.shots().ofSession(name).stream().map(views::shot).toList()));
+    return store.read(t -> t.shots().ofSession(name).stream().map(views::shot).toList());
   }
 
-  private void shot(Context ctx) {
+  private ShotHistory history(Context ctx) {
     String id = ctx.pathParam("shot_id");
-    ctx.json(
-        store.read(
-            t -> {
-              Shot shot = find(t, id);
-              Map<String, Object> view = new LinkedHashMap<>();
-              view.put("shot", shot(t, shot));
-              view.put(
-                  "figures",
-                  t.figures().exported(shot.passageId()).stream()
-                      .map(figure -> Column.row(FigureColumns.COLUMNS, figure))
-                      .toList());
-              view.put(
-                  "edges",
-                  t.raw().exported(shot.passageId()).stream()
-                      .map(edge -> Column.row(EdgeColumns.COLUMNS, edge))
-                      .toList());
-              view.put(
-                  "tags", t.tags().history(shot.passageId()).stream().map(Views::tagging).toList());
-              view.put(
-                  "decisions",
-                  t.decisions().history(shot.passageId()).stream().map(Views::decision).toList());
-              return view;
-            }));
+    return store.read(
+        t -> {
+          Shot shot = find(t, id);
+          long passage = shot.passageId();
+          return new ShotHistory(
+              read(t, shot),
+              t.figures().exported(passage).stream().map(FigureView::of).toList(),
+              t.raw().exported(passage).stream().map(EdgeView::of).toList(),
+              t.tags().history(passage).stream().map(Views::tagging).toList(),
+              t.decisions().history(passage).stream().map(Views::decision).toList());
+        });
   }
 
-  private void decide(Context ctx) {
-    Body body = Body.of(ctx, "counts", "reason");
+  private ShotRead decide(Context ctx, DecisionRequest request) {
     Decided decided =
-        body.truth("counts")
+        request
+            .counts()
             .map(counts -> counts ? Decided.BROUGHT_BACK : Decided.SET_ASIDE)
             .orElse(Decided.AS_JUDGED);
     String id = ctx.pathParam("shot_id");
-    commands.decide(id, decided, body.optionalText("reason").orElse(""), "page");
-    answer(ctx, id);
+    commands.decide(id, decided, request.reason().orElse(""), "page");
+    return read(id);
   }
 
-  private void retag(Context ctx) {
-    Body body = Body.of(ctx, "bow", "arrow", "why");
+  private ShotRead retag(Context ctx, RetagRequest request) {
     String id = ctx.pathParam("shot_id");
-    Optional<String> why = body.optionalText("why");
-    commands.retag(
-        id, body.optionalText("bow"), body.optionalText("arrow"), "page", why.orElse(""));
-    answer(ctx, id);
+    commands.retag(id, request.bow(), request.arrow(), "page", request.why().orElse(""));
+    return read(id);
   }
 
   /** A speed read off another display, as sure as such speeds usually are. */
-  private void typed(Context ctx) {
-    Body body = Body.of(ctx, "speed_fps", "note");
+  private ShotRead typed(Context ctx, ReadingRequest request) {
     String station = RangeApi.known(capture, ctx.pathParam("station"));
-    double mps = body.number("speed_fps") * Units.METRES_PER_FOOT;
+    double mps = request.speedFps() * Units.METRES_PER_FOOT;
     HandUncertainty usual = HandUncertainty.USUAL;
     Reading reading =
         new Reading(
             OptionalDouble.of(mps),
             usual.ownMps(),
             usual.commonShare() * mps,
-            body.optionalText("note").orElse(""),
+            request.note().orElse(""),
             "the range page");
-    String shotId = commands.typed(station, reading, "page");
-    ctx.status(201);
-    answer(ctx, shotId);
+    return read(commands.typed(station, reading, "page"));
   }
 
-  /** Several at once: all of them, or none. */
-  private void retagAll(Context ctx) {
-    Body body = Body.of(ctx, "shots", "why");
+  private Retagged retagAll(RetagAllRequest request) {
     List<Commands.Retagging> shots =
-        body.objects("shots", "shot_id", "bow", "arrow").stream()
-            .map(
-                shot ->
-                    new Commands.Retagging(
-                        shot.text("shot_id"), shot.optionalText("bow"), shot.optionalText("arrow")))
+        request.shots().stream()
+            .map(shot -> new Commands.Retagging(shot.shotId(), shot.bow(), shot.arrow()))
             .toList();
-    commands.retag(shots, "page", body.optionalText("why").orElse(""));
-    ctx.json(Map.of("shots", shots.size()));
+    commands.retag(shots, "page", request.why().orElse(""));
+    return new Retagged(shots.size());
   }
 
-  private void answer(Context ctx, String id) {
-    ctx.json(store.read(t -> shot(t, find(t, id))));
+  private ShotRead read(String id) {
+    return store.read(t -> read(t, find(t, id)));
   }
 
-  private Map<String, Object> shot(Transaction t, Shot shot) {
+  private ShotRead read(Transaction t, Shot shot) {
     var misfits = Misfits.of(t, List.of(shot));
     return views.shot(shot, Optional.ofNullable(misfits.get(shot.passageId())));
   }

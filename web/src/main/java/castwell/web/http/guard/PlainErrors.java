@@ -1,12 +1,12 @@
 package castwell.web.http.guard;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import castwell.capture.view.Json;
 import castwell.web.http.guard.Refusals.Kind;
 import castwell.web.http.problem.Problems;
 import castwell.web.text.Speech;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.http.HttpStatus;
-import java.nio.ByteBuffer;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
@@ -16,8 +16,6 @@ import org.eclipse.jetty.util.Callback;
 
 /** What can't even be read as a request is refused as a JSON problem too, and says nothing more. */
 final class PlainErrors extends ErrorHandler {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-
   private final Refusals refusals;
 
   PlainErrors(Refusals refusals) {
@@ -25,8 +23,7 @@ final class PlainErrors extends ErrorHandler {
   }
 
   @Override
-  public boolean handle(Request request, Response response, Callback callback)
-      throws JsonProcessingException {
+  public boolean handle(Request request, Response response, Callback callback) {
     int code =
         request.getAttribute(ERROR_EXCEPTION) instanceof HttpException e
             ? e.getCode()
@@ -38,8 +35,8 @@ final class PlainErrors extends ErrorHandler {
     response.setStatus(code);
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, "application/problem+json");
     response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
-    byte[] problem = JSON.writeValueAsBytes(Problems.problem(status, sentence(status)));
-    response.write(true, ByteBuffer.wrap(problem), callback);
+    String problem = Json.text(Problems.problem(status, sentence(status)));
+    response.write(true, UTF_8.encode(problem), callback);
     return true;
   }
 

@@ -3,13 +3,13 @@ package castwell.web.http.live;
 import castwell.capture.store.Store;
 import castwell.web.access.Origin;
 import castwell.web.http.api.Body;
+import castwell.web.http.api.Route;
 import castwell.web.http.guard.Refusals;
 import castwell.web.http.guard.Refusals.Kind;
 import castwell.web.http.guard.Seats;
 import castwell.web.http.problem.Problems;
 import castwell.web.settings.HttpSettings.HttpLimits;
 import castwell.web.text.Speech;
-import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import jakarta.servlet.AsyncContext;
@@ -17,6 +17,7 @@ import jakarta.servlet.AsyncEvent;
 import jakarta.servlet.AsyncListener;
 import jakarta.servlet.ServletOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
 /**
@@ -38,8 +39,12 @@ public final class LiveApi {
     this.feed = feed;
   }
 
-  public void route(JavalinConfig config) {
-    config.routes.get("/api/live", this::follow);
+  public List<Route> routes() {
+    return List.of(
+        Route.get("/api/live", "What happens, as it happens (server-sent events)")
+            .text("after", "the last event that is known; what comes from now on otherwise")
+            .text("light", "1 for each heartbeat's light levels too")
+            .says(this::follow, "text/event-stream"));
   }
 
   private void follow(Context ctx) throws IOException {

@@ -8,10 +8,10 @@ import castwell.capture.store.HeardBeat;
 import castwell.capture.store.Store;
 import castwell.capture.store.StoreUnavailable;
 import castwell.capture.store.Transaction;
-import castwell.web.http.api.PlanView;
+import castwell.capture.view.Json;
+import castwell.capture.view.station.StationNamed;
+import castwell.web.http.api.PlanViews;
 import castwell.web.http.api.Views;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import jakarta.servlet.ServletOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -40,7 +40,6 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private static final long RETRY_SECONDS = 1;
   private static final long STUCK_NANOS = TimeUnit.SECONDS.toNanos(60);
   private static final byte[] KEEP_ALIVE = ": still here\n\n".getBytes(StandardCharsets.UTF_8);
-  private static final JsonMapper JSON = JsonMapper.builder().build();
 
   private final Store store;
   private final Views views;
@@ -56,7 +55,7 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private boolean behind;
 
   /** How something stands now: told to whoever is there, and not kept. */
-  private record Said(String name, Map<String, Object> view) {}
+  private record Said(String name, Object view) {}
 
   /** The newest beat of each station that wasn't told yet: no more wait, however slow this is. */
   private final Map<String, HeardBeat> beats = new ConcurrentHashMap<>();
@@ -85,7 +84,7 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
 
   @Override
   public void linkChanged(LinkState state) {
-    calls.add(Optional.of(new Said("link", views.link(state))));
+    calls.add(Optional.of(new Said("link", Views.link(state))));
   }
 
   @Override
@@ -205,7 +204,7 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
 
   private byte[] event(Transaction t, Feed.Item item) {
     String id = String.valueOf(item.id());
-    Map<String, Object> about = Map.of("station", item.station());
+    StationNamed about = new StationNamed(item.station());
     return switch (item.kind()) {
       case SHOT ->
           t.shots()
@@ -218,19 +217,15 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
           event(
               id,
               item.kind().word(),
-              PlanView.current(t, item.station()).<Object>map(view -> view).orElse(about));
+              PlanViews.current(t, item.station()).<Object>map(view -> view).orElse(about));
       case RACK, REFRESH -> event(id, item.kind().word(), about);
     };
   }
 
   private static byte[] event(String id, String name, Object data) {
-    try {
-      String place = id.isEmpty() ? "" : "id: " + id + "\n";
-      String text = place + "event: " + name + "\ndata: " + JSON.writeValueAsString(data) + "\n\n";
-      return text.getBytes(StandardCharsets.UTF_8);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    String place = id.isEmpty() ? "" : "id: " + id + "\n";
+    String text = place + "event: " + name + "\ndata: " + Json.text(data) + "\n\n";
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private void dropTheGone() {

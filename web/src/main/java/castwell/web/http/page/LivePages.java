@@ -1,14 +1,12 @@
 package castwell.web.http.page;
 
+import castwell.capture.view.Json;
 import castwell.web.text.Texts;
 import castwell.web.workbench.Printing;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.config.JavalinConfig;
 
 /** The pages that scripts fill in, and what the scripts say and go by. */
 public final class LivePages {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final String SAID_BY_SCRIPTS = "live.";
 
   private final Printing printing = new Printing();
@@ -27,11 +25,7 @@ public final class LivePages {
   }
 
   private String module() {
-    try {
-      return "export default " + JSON.writeValueAsString(texts.all(SAID_BY_SCRIPTS)) + ";\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return "export default " + Json.text(texts.all(SAID_BY_SCRIPTS)) + ";\n";
   }
 
   private static void serve(JavalinConfig config, String path, Unchanging what) {

@@ -2,14 +2,13 @@ package castwell.web.http.problem;
 
 import castwell.capture.command.Refused;
 import castwell.capture.store.StoreUnavailable;
+import castwell.capture.view.data.Problem;
 import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import org.slf4j.LoggerFactory;
 
 /** What went wrong, as a JSON problem (RFC 9457). */
@@ -36,17 +35,11 @@ public final class Problems {
     answer(ctx, status, problem(status, detail));
   }
 
-  /** To which more may be added. */
-  public static Map<String, Object> problem(HttpStatus status, String detail) {
-    Map<String, Object> problem = new LinkedHashMap<>();
-    problem.put("type", "about:blank");
-    problem.put("title", status.getMessage());
-    problem.put("status", status.getCode());
-    problem.put("detail", detail);
-    return problem;
+  public static Problem problem(HttpStatus status, String detail) {
+    return Problem.of(status.getCode(), status.getMessage(), detail);
   }
 
-  public static void answer(Context ctx, HttpStatus status, Map<String, Object> problem) {
+  public static void answer(Context ctx, HttpStatus status, Problem problem) {
     ctx.status(status);
     ctx.json(problem);
     ctx.contentType("application/problem+json");

@@ -20,10 +20,12 @@ import castwell.analysis.uncertainty.Source;
 import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.bow.BowReportView;
+import castwell.capture.view.report.cell.CastView;
+import castwell.capture.view.report.cell.CellView;
 import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
 import castwell.web.report.CellRows;
-import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
@@ -69,13 +71,13 @@ public final class BowReport {
   /**
    * @param state names the state, the one that the bow is in now otherwise
    */
-  public static Report of(
+  public static Report<BowReportView> of(
       Transaction t, ZoneId zone, String name, Optional<String> state, ReportRequest request) {
     return new BowReport(t, zone, name, state, request).report();
   }
 
-  private Report report() {
-    List<Map<String, Object>> rows = CellRows.of(shot);
+  private Report<BowReportView> report() {
+    List<CellView> rows = CellRows.of(shot);
     Optional<Cast> cast = study.cast();
     ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), shot, model);
     List<String> advice = AdviceWords.of(study.advice(), SAYING);
@@ -88,51 +90,43 @@ public final class BowReport {
     sentences.addAll(forceDraw.sentences());
     sentences.addAll(Strays.sentences(stand));
     sentences.addAll(cautions());
-    Fields data =
-        new Fields()
-            .put("bow", bow.name())
-            .put("state_on", stand.stateName())
-            .put("done", stand.state().done().isEmpty() ? null : stand.state().done())
-            .put("draw_weight_lb", stand.state().drawWeightN() / NEWTONS_PER_POUND)
-            .put("draw_length_in", stand.state().drawLengthM() / METRES_PER_INCH)
-            .put(
-                "other_states",
-                bowCells.states(bow).stream().filter(s -> !s.equals(stand.stateName())).toList())
-            .put("sentences", sentences)
-            .put("cells", rows)
-            .put("straight_line", fits.straightLine())
-            .put("virtual_mass", fits.virtualMass())
-            .put("energy_share", fits.shares())
-            .put("cast", cast.map(this::castRow).orElse(null))
-            .put("force_draw", forceDraw.data())
-            .put("advice", advice)
-            .put("strays", Strays.rows(stand));
-    return new Report(
+    BowReportView data =
+        new BowReportView(
+            bow.name(),
+            stand.stateName(),
+            Optional.of(stand.state().done()).filter(done -> !done.isEmpty()),
+            stand.state().drawWeightN() / NEWTONS_PER_POUND,
+            stand.state().drawLengthM() / METRES_PER_INCH,
+            bowCells.states(bow).stream().filter(s -> !s.equals(stand.stateName())).toList(),
+            sentences,
+            rows,
+            fits.straightLine(),
+            fits.virtualMass(),
+            fits.shares(),
+            cast.map(BowReport::casts),
+            forceDraw.data(),
+            advice,
+            Strays.rows(stand));
+    return new Report<>(
         sentences,
         List.of(
-            new ReportTable("Cells", CellRows.COLUMNS, rows),
-            new ReportTable(
+            new ReportTable<>("Cells", CellRows.COLUMNS, rows),
+            new ReportTable<>(
                 "Share of the energy that reaches the arrow", FitRows.SHARES, fits.shares()),
             forceDraw.table()),
-        data.map());
+        data);
   }
 
-  private Map<String, Object> castRow(Cast cast) {
-    return casts(cast).map();
-  }
-
-  /** A cast's keys, wherever one is told. */
-  public static Fields casts(Cast cast) {
+  /** A cast, wherever one is told. */
+  public static CastView casts(Cast cast) {
     Quantity own = cast.speedMps().only(Kind.OWN);
-    return new Fields()
-        .put("gpp", cast.gpp())
-        .put("mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, cast.massKg()))
-        .put("speed_fps", Trade.value(METRES_PER_FOOT, own))
-        .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, own))
-        .put(
-            "ci95_with_scale_fps",
-            Trade.ci95(METRES_PER_FOOT, withoutSetUp(cast.withScaleMps(), cast.speedMps())))
-        .put("common_u_fps", Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)));
+    return new CastView(
+        cast.gpp(),
+        Trade.in(KILOGRAMS_PER_GRAIN, cast.massKg()),
+        Trade.value(METRES_PER_FOOT, own),
+        Trade.ci95(METRES_PER_FOOT, own),
+        Trade.ci95(METRES_PER_FOOT, withoutSetUp(cast.withScaleMps(), cast.speedMps())),
+        Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)));
   }
 
   /** The scale's part without what the set-up has in common, which is told on its own. */
@@ -164,7 +158,7 @@ public final class BowReport {
                     Rounded.to(0, c.gpp()),
                     SAYING.plain(ARROW_MASS, 0, c.massKg()),
                     SAYING.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
-                    ReportText.shown(casts(c).map().get("ci95_with_scale_fps"), 1)))
+                    ReportText.shown(casts(c).ci95WithScaleFps(), 1)))
         .orElseGet(() -> SAYING.say("report.bow.no_cast", who));
   }
 

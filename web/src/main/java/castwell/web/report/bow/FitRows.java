@@ -13,25 +13,28 @@ import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.view.report.bow.CornerView;
+import castwell.capture.view.report.bow.LackOfFitView;
+import castwell.capture.view.report.bow.ShareView;
+import castwell.capture.view.report.bow.StraightLineView;
+import castwell.capture.view.report.bow.VirtualMassView;
 import castwell.capture.word.Rounded;
-import castwell.web.report.Fields;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.Trade;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A bow's two curves of speed over mass, and what follows from the second. */
 final class FitRows {
-  static final List<ReportColumn> SHARES =
+  static final List<ReportColumn<ShareView>> SHARES =
       List.of(
-          new ReportColumn("mass_gr", "mass gr", 0),
-          new ReportColumn("speed_fps", "speed ft/s", 1),
-          new ReportColumn("speed_ci95_fps", "95 % ft/s", 1),
-          new ReportColumn("share_percent", "share %", 1),
-          new ReportColumn("share_ci95_percent", "95 %", 1));
+          new ReportColumn<>("mass_gr", "mass gr", 0, ShareView::massGr),
+          new ReportColumn<>("speed_fps", "speed ft/s", 1, ShareView::speedFps),
+          new ReportColumn<>("speed_ci95_fps", "95 % ft/s", 1, ShareView::speedCi95Fps),
+          new ReportColumn<>("share_percent", "share %", 1, ShareView::sharePercent),
+          new ReportColumn<>("share_ci95_percent", "95 %", 1, ShareView::shareCi95Percent));
 
   private static final double FPS_PER_GRAIN = METRES_PER_FOOT / KILOGRAMS_PER_GRAIN;
 
@@ -55,88 +58,71 @@ final class FitRows {
         Rounded.to(2, correlation));
   }
 
-  /** Null without two different masses. */
-  Map<String, Object> straightLine() {
+  /** Empty without two different masses. */
+  Optional<StraightLineView> straightLine() {
     return cells
         .line()
         .map(
             line ->
-                new Fields()
-                    .put("intercept_fps", Trade.in(METRES_PER_FOOT, line.intercept()))
-                    .put("intercept_se", Trade.in(METRES_PER_FOOT, line.interceptSe()))
-                    .put("slope_fps_per_gr", Trade.in(FPS_PER_GRAIN, line.slope()))
-                    .put("slope_se", Trade.in(FPS_PER_GRAIN, line.slopeSe()))
-                    .put("residual_sd_fps", Trade.in(METRES_PER_FOOT, line.residualSd()))
-                    .put("degrees_of_freedom", line.degreesOfFreedom())
-                    .map())
-        .orElse(null);
+                new StraightLineView(
+                    Trade.in(METRES_PER_FOOT, line.intercept()),
+                    Trade.in(METRES_PER_FOOT, line.interceptSe()),
+                    Trade.in(FPS_PER_GRAIN, line.slope()),
+                    Trade.in(FPS_PER_GRAIN, line.slopeSe()),
+                    Trade.in(METRES_PER_FOOT, line.residualSd()),
+                    line.degreesOfFreedom()));
   }
 
-  /** Null where there is no such curve. */
-  Map<String, Object> virtualMass() {
-    return fit.map(f -> virtualMass(f, model.orElseThrow())).orElse(null);
+  /** Empty where there is no such curve. */
+  Optional<VirtualMassView> virtualMass() {
+    return fit.map(f -> virtualMass(f, model.orElseThrow()));
   }
 
-  private Map<String, Object> virtualMass(VirtualMassFit fit, VirtualMass bow) {
-    return new Fields()
-        .put("energy_ftlbf", Trade.in(JOULES_PER_FOOT_POUND, fit.energyJ()))
-        .put("energy_se", Trade.in(JOULES_PER_FOOT_POUND, fit.energySe()))
-        .put("energy_ci95_ftlbf", Trade.ci95(JOULES_PER_FOOT_POUND, bow.energyJ().only(Kind.OWN)))
-        .put(
-            "energy_common_u_ftlbf",
-            Trade.u(JOULES_PER_FOOT_POUND, bow.energyJ().only(Kind.COMMON)))
-        .put("virtual_mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, fit.virtualMassKg()))
-        .put("virtual_mass_se", Trade.in(KILOGRAMS_PER_GRAIN, fit.virtualMassSe()))
-        .put("virtual_mass_ci95_gr", Trade.ci95(KILOGRAMS_PER_GRAIN, bow.virtualMassKg()))
-        .put("correlation", Trade.finite(fit.correlation()))
-        .put("residual_sd_fps", Trade.in(METRES_PER_FOOT, fit.residualSdMps()))
-        .put("degrees_of_freedom", fit.degreesOfFreedom())
-        .put("lack_of_fit", LackOfFit.of(fit).map(FitRows::lackOfFit).orElse(null))
-        .putAll(region(fit))
-        .map();
-  }
-
-  private static Map<String, Object> lackOfFit(LackOfFit lack) {
-    return new Fields()
-        .put("f", Trade.finite(lack.f()))
-        .put("lack_degrees", lack.lackDegrees())
-        .put("within_degrees", lack.withinDegrees())
-        .put("p", lack.pValue())
-        .map();
-  }
-
-  private static Map<String, Object> region(VirtualMassFit fit) {
+  private static VirtualMassView virtualMass(VirtualMassFit fit, VirtualMass bow) {
     JointRegion region = JointRegion.of(fit, Trade.COVERAGE);
-    return new Fields()
-        .put("joint_region", region.corners().stream().map(FitRows::corner).toList())
-        .put("joint_region_open", region.isOpen())
-        .map();
+    return new VirtualMassView(
+        Trade.in(JOULES_PER_FOOT_POUND, fit.energyJ()),
+        Trade.in(JOULES_PER_FOOT_POUND, fit.energySe()),
+        Trade.ci95(JOULES_PER_FOOT_POUND, bow.energyJ().only(Kind.OWN)),
+        Trade.u(JOULES_PER_FOOT_POUND, bow.energyJ().only(Kind.COMMON)),
+        Trade.in(KILOGRAMS_PER_GRAIN, fit.virtualMassKg()),
+        Trade.in(KILOGRAMS_PER_GRAIN, fit.virtualMassSe()),
+        Trade.ci95(KILOGRAMS_PER_GRAIN, bow.virtualMassKg()),
+        Trade.finite(fit.correlation()),
+        Trade.in(METRES_PER_FOOT, fit.residualSdMps()),
+        fit.degreesOfFreedom(),
+        LackOfFit.of(fit).map(FitRows::lackOfFit),
+        region.corners().stream().map(FitRows::corner).toList(),
+        region.isOpen());
   }
 
-  private static Map<String, Object> corner(JointRegion.Corner corner) {
-    return new Fields()
-        .put("energy_ftlbf", Trade.in(JOULES_PER_FOOT_POUND, corner.energyJ()))
-        .put("virtual_mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, corner.virtualMassKg()))
-        .map();
+  private static LackOfFitView lackOfFit(LackOfFit lack) {
+    return new LackOfFitView(
+        Trade.finite(lack.f()), lack.lackDegrees(), lack.withinDegrees(), lack.pValue());
+  }
+
+  private static CornerView corner(JointRegion.Corner corner) {
+    return new CornerView(
+        Trade.in(JOULES_PER_FOOT_POUND, corner.energyJ()),
+        Trade.in(KILOGRAMS_PER_GRAIN, corner.virtualMassKg()));
   }
 
   /** At each mass that was shot. */
-  List<Map<String, Object>> shares() {
+  List<ShareView> shares() {
     return model
         .map(bow -> Arrays.stream(cells.massesKg()).mapToObj(massKg -> share(bow, massKg)).toList())
         .orElse(List.of());
   }
 
-  private static Map<String, Object> share(VirtualMass bow, double massKg) {
+  private static ShareView share(VirtualMass bow, double massKg) {
     Quantity mass = Quantity.exact(massKg);
     Quantity speed = bow.speedMps(mass).only(Kind.OWN);
     Quantity share = bow.share(mass);
-    return new Fields()
-        .put("mass_gr", Trade.in(KILOGRAMS_PER_GRAIN, massKg))
-        .put("speed_fps", Trade.value(METRES_PER_FOOT, speed))
-        .put("speed_ci95_fps", Trade.ci95(METRES_PER_FOOT, speed))
-        .put("share_percent", Trade.value(0.01, share))
-        .put("share_ci95_percent", Trade.ci95(0.01, share))
-        .map();
+    return new ShareView(
+        Trade.in(KILOGRAMS_PER_GRAIN, massKg),
+        Trade.value(METRES_PER_FOOT, speed),
+        Trade.ci95(METRES_PER_FOOT, speed),
+        Trade.value(0.01, share),
+        Trade.ci95(0.01, share));
   }
 }

@@ -7,8 +7,9 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.plan.PlanReportView;
+import castwell.capture.view.report.plan.PlannedTurn;
 import castwell.capture.word.Rounded;
-import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -16,17 +17,17 @@ import castwell.web.report.ReportTable;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** How many shots see a change, with which arrows, in which order. */
 public final class PlanReport {
-  private static final List<ReportColumn> COLUMNS =
+  private static final List<ReportColumn<PlannedTurn>> COLUMNS =
       List.of(
-          new ReportColumn("turn", "turn", 0),
-          new ReportColumn("block", "block", 0),
-          ReportColumn.text("bow", "bow"),
-          ReportColumn.text("arrow", "arrow"));
+          new ReportColumn<>("turn", "turn", 0, PlannedTurn::turn),
+          new ReportColumn<>("block", "block", 0, PlannedTurn::block),
+          ReportColumn.text("bow", "bow", PlannedTurn::bow),
+          ReportColumn.text("arrow", "arrow", PlannedTurn::arrow));
 
   /**
    * What is planned.
@@ -79,53 +80,46 @@ public final class PlanReport {
     this.wish = design.wish();
   }
 
-  public static Report of(Transaction t, ZoneId zone, Wish wish) {
+  public static Report<PlanReportView> of(Transaction t, ZoneId zone, Wish wish) {
     return of(PlanDesign.of(t, zone, wish));
   }
 
-  public static Report of(PlanDesign design) {
+  public static Report<PlanReportView> of(PlanDesign design) {
     return of(design, ReportFormat.TRADE);
   }
 
-  public static Report of(PlanDesign design, ReportFormat format) {
+  public static Report<PlanReportView> of(PlanDesign design, ReportFormat format) {
     return new PlanReport(design, format).report();
   }
 
-  private Report report() {
-    List<Map<String, Object>> rows = rows(design.order());
+  private Report<PlanReportView> report() {
+    List<PlannedTurn> rows = rows(design.order());
     List<String> sentences = sentences();
-    return new Report(
+    return new Report<>(
         sentences,
-        List.of(new ReportTable("Order", COLUMNS, rows)),
-        new Fields()
-            .put("sentences", sentences)
-            .put("shots_per_cell", design.shots())
-            .put("shots_per_cell_exact", design.exactShots())
-            .put("cells_compared", design.cells())
-            .put("change_fps", wish.changeMps() / METRES_PER_FOOT)
-            .put("power", wish.power())
-            .put("alpha", PlanDesign.ALPHA)
-            .put("sd_fps", design.sdMps() / METRES_PER_FOOT)
-            .put(
-                "sd_degrees_of_freedom",
-                wish.sdMps().isPresent() ? null : design.own().degreesOfFreedom())
-            .put("bows", design.bows())
-            .put("arrows", design.arrows())
-            .put("seed", wish.seed())
-            .put("order", rows)
-            .map());
+        List.of(new ReportTable<>("Order", COLUMNS, rows)),
+        new PlanReportView(
+            sentences,
+            design.shots(),
+            design.exactShots(),
+            design.cells(),
+            wish.changeMps() / METRES_PER_FOOT,
+            wish.power(),
+            PlanDesign.ALPHA,
+            design.sdMps() / METRES_PER_FOOT,
+            wish.sdMps().isPresent()
+                ? OptionalInt.empty()
+                : OptionalInt.of(design.own().degreesOfFreedom()),
+            design.bows(),
+            design.arrows(),
+            wish.seed(),
+            rows));
   }
 
-  private static List<Map<String, Object>> rows(List<Turn> order) {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  private static List<PlannedTurn> rows(List<Turn> order) {
+    List<PlannedTurn> rows = new ArrayList<>();
     for (Turn turn : order) {
-      rows.add(
-          new Fields()
-              .put("turn", rows.size() + 1)
-              .put("block", turn.block())
-              .put("bow", turn.bow())
-              .put("arrow", turn.arrow())
-              .map());
+      rows.add(new PlannedTurn(rows.size() + 1, turn.block(), turn.bow(), turn.arrow()));
     }
     return rows;
   }

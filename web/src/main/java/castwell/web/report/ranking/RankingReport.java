@@ -12,8 +12,12 @@ import castwell.analysis.compare.Ranking.Pair;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.ranking.FeatureView;
+import castwell.capture.view.report.ranking.LeftOutView;
+import castwell.capture.view.report.ranking.PairView;
+import castwell.capture.view.report.ranking.RankedBow;
+import castwell.capture.view.report.ranking.RankingReportView;
 import castwell.capture.word.Rounded;
-import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -32,33 +36,35 @@ import java.util.stream.Collectors;
 public final class RankingReport {
   private static final ReportFormat SAYING = ReportFormat.TRADE;
 
-  private static final List<ReportColumn> BOWS =
+  private static final List<ReportColumn<RankedBow>> BOWS =
       List.of(
-          ReportColumn.text("bow", "bow"),
-          new ReportColumn("draw_weight_lb", "draw lb", 1),
-          new ReportColumn("n", "n", 0),
-          new ReportColumn("mass_gr", "mass gr", 0),
-          new ReportColumn("speed_fps", "cast ft/s", 1),
-          new ReportColumn("ci95_fps", "95 % ft/s", 1),
-          new ReportColumn("ci95_with_scale_fps", "with scale ft/s", 1),
-          ReportColumn.text("groups", "group"));
+          ReportColumn.text("bow", "bow", RankedBow::bow),
+          new ReportColumn<>("draw_weight_lb", "draw lb", 1, RankedBow::drawWeightLb),
+          new ReportColumn<>("n", "n", 0, RankedBow::n),
+          new ReportColumn<>("mass_gr", "mass gr", 0, row -> row.cast().massGr()),
+          new ReportColumn<>("speed_fps", "cast ft/s", 1, row -> row.cast().speedFps()),
+          new ReportColumn<>("ci95_fps", "95 % ft/s", 1, row -> row.cast().ci95Fps()),
+          new ReportColumn<>(
+              "ci95_with_scale_fps", "with scale ft/s", 1, row -> row.cast().ci95WithScaleFps()),
+          ReportColumn.text("groups", "group", RankedBow::groups));
 
-  private static final List<ReportColumn> PAIRS =
+  private static final List<ReportColumn<PairView>> PAIRS =
       List.of(
-          ReportColumn.text("faster", "faster"),
-          ReportColumn.text("slower", "slower"),
-          new ReportColumn("difference_fps", "by ft/s", 1),
-          new ReportColumn("ci95_fps", "95 % ft/s", 1),
-          new ReportColumn("p_holm", "p (Holm)", 3),
-          new ReportColumn("differ", "differ", 0));
+          ReportColumn.text("faster", "faster", PairView::faster),
+          ReportColumn.text("slower", "slower", PairView::slower),
+          new ReportColumn<>("difference_fps", "by ft/s", 1, PairView::differenceFps),
+          new ReportColumn<>("ci95_fps", "95 % ft/s", 1, PairView::ci95Fps),
+          new ReportColumn<>("p_holm", "p (Holm)", 3, PairView::pHolm),
+          new ReportColumn<>("differ", "differ", 0, PairView::differ));
 
-  private static final List<ReportColumn> FEATURES =
+  private static final List<ReportColumn<FeatureView>> FEATURES =
       List.of(
-          ReportColumn.text("feature", "feature"),
-          new ReportColumn("n", "n", 0),
-          new ReportColumn("rank_correlation", "rank correlation", 2),
-          new ReportColumn("p", "p", 3),
-          new ReportColumn("exact", "exact", 0));
+          ReportColumn.text("feature", "feature", FeatureView::feature),
+          new ReportColumn<>("n", "n", 0, FeatureView::n),
+          new ReportColumn<>(
+              "rank_correlation", "rank correlation", 2, FeatureView::rankCorrelation),
+          new ReportColumn<>("p", "p", 3, FeatureView::p),
+          new ReportColumn<>("exact", "exact", 0, FeatureView::exact));
 
   private final ReportRequest request;
   private final Standings standings;
@@ -68,80 +74,68 @@ public final class RankingReport {
     this.standings = Standings.of(t, zone, request);
   }
 
-  public static Report of(Transaction t, ZoneId zone, ReportRequest request) {
+  public static Report<RankingReportView> of(Transaction t, ZoneId zone, ReportRequest request) {
     return new RankingReport(t, zone, request).report();
   }
 
-  private Report report() {
+  private Report<RankingReportView> report() {
     Ranking ranking = standings.ranking();
-    List<Map<String, Object>> bows = bows(ranking);
-    List<Map<String, Object>> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
-    List<Map<String, Object>> features = features();
+    List<RankedBow> bows = bows(ranking);
+    List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
+    List<FeatureView> features = features();
     List<String> sentences = sentences(ranking, features);
-    return new Report(
+    return new Report<>(
         sentences,
         List.of(
-            new ReportTable("Cast at %s grains per pound".formatted(gpp()), BOWS, bows),
-            new ReportTable("Pairs", PAIRS, pairs),
-            new ReportTable("What goes with cast", FEATURES, features)),
-        new Fields()
-            .put("gpp", request.gpp())
-            .put("sentences", sentences)
-            .put("ranking", bows)
-            .put("pairs", pairs)
-            .put("groups", ranking.groups())
-            .put("features", features)
-            .put("left_out", leftOut())
-            .map());
+            new ReportTable<>("Cast at %s grains per pound".formatted(gpp()), BOWS, bows),
+            new ReportTable<>("Pairs", PAIRS, pairs),
+            new ReportTable<>("What goes with cast", FEATURES, features)),
+        new RankingReportView(
+            request.gpp(), sentences, bows, pairs, ranking.groups(), features, leftOut()));
   }
 
   private String gpp() {
     return Rounded.to(0, request.gpp());
   }
 
-  private List<Map<String, Object>> leftOut() {
+  private List<LeftOutView> leftOut() {
     return standings.leftOut().stream()
         .map(
             bow ->
-                new Fields()
-                    .put("bow", bow.state().bow())
-                    .put("reason", SAYING.say("report.ranking.too_few", bow.n()))
-                    .map())
+                new LeftOutView(bow.state().bow(), SAYING.say("report.ranking.too_few", bow.n())))
         .toList();
   }
 
-  private List<Map<String, Object>> bows(Ranking ranking) {
+  private List<RankedBow> bows(Ranking ranking) {
     Map<String, String> letters = standings.letters();
     return ranking.bows().stream()
         .map(
             entry -> {
               Standing bow = standings.of(entry.bow()).orElseThrow();
-              return new Fields()
-                  .put("bow", entry.bow())
-                  .put("state_on", bow.stateName())
-                  .put("draw_weight_lb", bow.state().drawWeightN() / NEWTONS_PER_POUND)
-                  .put("n", bow.n())
-                  .putAll(BowReport.casts(bow.cast().orElseThrow()).map())
-                  .put("groups", letters.get(entry.bow()))
-                  .map();
+              return new RankedBow(
+                  entry.bow(),
+                  bow.stateName(),
+                  bow.state().drawWeightN() / NEWTONS_PER_POUND,
+                  bow.n(),
+                  BowReport.casts(bow.cast().orElseThrow()),
+                  letters.get(entry.bow()));
             })
         .toList();
   }
 
-  private static Map<String, Object> pair(Pair pair) {
+  private static PairView pair(Pair pair) {
     Quantity difference = pair.differenceMps();
-    return new Fields()
-        .put("faster", pair.faster())
-        .put("slower", pair.slower())
-        .put("difference_fps", Trade.value(METRES_PER_FOOT, difference))
-        .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, difference))
-        .put("p", difference.pValue())
-        .put("p_holm", pair.adjustedP())
-        .put("differ", pair.differs())
-        .map();
+    return new PairView(
+        pair.faster(),
+        pair.slower(),
+        Trade.value(METRES_PER_FOOT, difference),
+        Trade.ci95(METRES_PER_FOOT, difference),
+        difference.pValue(),
+        pair.adjustedP(),
+        pair.differs());
   }
 
-  private List<Map<String, Object>> features() {
+  private List<FeatureView> features() {
     List<Features.Bow> bows =
         standings.ranked().stream()
             .map(
@@ -159,17 +153,16 @@ public final class RankingReport {
     return Features.of(bows).stream()
         .map(
             finding ->
-                new Fields()
-                    .put("feature", finding.feature())
-                    .put("n", finding.n())
-                    .put("rank_correlation", Trade.finite(finding.rho()))
-                    .put("p", finding.pValue())
-                    .put("exact", finding.exact())
-                    .map())
+                new FeatureView(
+                    finding.feature(),
+                    finding.n(),
+                    Trade.finite(finding.rho()),
+                    finding.pValue(),
+                    finding.exact()))
         .toList();
   }
 
-  private List<String> sentences(Ranking ranking, List<Map<String, Object>> features) {
+  private List<String> sentences(Ranking ranking, List<FeatureView> features) {
     List<String> sentences = new ArrayList<>();
     if (ranking.bows().isEmpty()) {
       sentences.add(SAYING.say("report.ranking.none"));

@@ -11,7 +11,9 @@ import castwell.analysis.bow.Target;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Transaction;
-import castwell.web.report.Fields;
+import castwell.capture.view.report.reach.ReachReportView;
+import castwell.capture.view.report.reach.ReachedView;
+import castwell.capture.view.report.reach.TargetView;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -20,19 +22,19 @@ import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** The least arrow for every bow that carries what served before. */
 public final class ReachReport {
-  private static final List<ReportColumn> BOWS =
+  private static final List<ReportColumn<ReachedView>> BOWS =
       List.of(
-          ReportColumn.text("bow", "bow"),
-          ReportColumn.text("verdict", "reaches it"),
-          new ReportColumn("mass_gr", "least mass gr", 0),
-          new ReportColumn("ci95_gr", "95 % gr", 0),
-          new ReportColumn("grains_per_pound", "gr/lb", 1));
+          ReportColumn.text("bow", "bow", ReachedView::bow),
+          ReportColumn.text("verdict", "reaches it", ReachedView::verdict),
+          new ReportColumn<>("mass_gr", "least mass gr", 0, ReachedView::massGr),
+          new ReportColumn<>("ci95_gr", "95 % gr", 0, ReachedView::ci95Gr),
+          new ReportColumn<>("grains_per_pound", "gr/lb", 1, ReachedView::grainsPerPound));
 
   /** What an arrow should carry: typed, or what a bow gives an arrow. */
   public sealed interface Wanted {
@@ -80,49 +82,39 @@ public final class ReachReport {
     this.reached = reached;
   }
 
-  public static Report of(Transaction t, ZoneId zone, Wanted wanted) {
+  public static Report<ReachReportView> of(Transaction t, ZoneId zone, Wanted wanted) {
     return new ReachReport(Reached.of(t, zone, wanted)).report();
   }
 
-  private Report report() {
-    List<Map<String, Object>> rows = reached.bows().stream().map(ReachReport::row).toList();
+  private Report<ReachReportView> report() {
+    List<ReachedView> rows = reached.bows().stream().map(ReachReport::row).toList();
     List<String> sentences = sentences(reached, ReportFormat.TRADE);
-    return new Report(
+    return new Report<>(
         sentences,
-        List.of(new ReportTable("Least arrow", BOWS, rows)),
-        new Fields()
-            .put("sentences", sentences)
-            .put("target", target(reached.target()))
-            .put("reach", rows)
-            .put("left_out", reached.unknown())
-            .map());
+        List.of(new ReportTable<>("Least arrow", BOWS, rows)),
+        new ReachReportView(sentences, target(reached.target()), rows, reached.unknown()));
   }
 
-  private static Map<String, Object> row(Reached.Bow bow) {
+  private static ReachedView row(Reached.Bow bow) {
     Reach reach = bow.reach();
-    Double grains =
+    return new ReachedView(
+        bow.state().bow(),
+        bow.verdict().words(ReportFormat.TRADE),
         reach.massKg().isPresent()
             ? Trade.in(KILOGRAMS_PER_GRAIN, reach.massKg().getAsDouble())
-            : null;
-    Double gpp = bow.gpp().isPresent() ? (Double) bow.gpp().getAsDouble() : null;
-    return new Fields()
-        .put("bow", bow.state().bow())
-        .put("verdict", bow.verdict().words(ReportFormat.TRADE))
-        .put("mass_gr", grains)
-        .put("ci95_gr", Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()))
-        .put("grains_per_pound", gpp)
-        .map();
+            : OptionalDouble.empty(),
+        Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()),
+        bow.gpp());
   }
 
-  private static Map<String, Object> target(Target target) {
+  private static TargetView target(Target target) {
     boolean energy = target instanceof Target.KineticEnergy;
     double unit = energy ? JOULES_PER_FOOT_POUND : NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
-    return new Fields()
-        .put("yardstick", energy ? "energy" : "momentum")
-        .put("unit", energy ? "ft lbf" : "slug ft/s")
-        .put("value", Trade.value(unit, target.wanted()))
-        .put("ci95", Trade.ci95(unit, target.wanted()))
-        .map();
+    return new TargetView(
+        energy ? "energy" : "momentum",
+        energy ? "ft lbf" : "slug ft/s",
+        Trade.value(unit, target.wanted()),
+        Trade.ci95(unit, target.wanted()));
   }
 
   static List<String> sentences(Reached reached, ReportFormat format) {

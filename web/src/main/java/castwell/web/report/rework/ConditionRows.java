@@ -11,14 +11,14 @@ import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Weather.Air;
+import castwell.capture.view.InUnits;
+import castwell.capture.view.report.rework.ConditionView;
 import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
-import castwell.web.report.Fields;
 import castwell.web.report.ReportFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,13 +26,13 @@ import java.util.OptionalDouble;
 final class ConditionRows {
   private ConditionRows() {}
 
-  static List<Map<String, Object>> of(BowCells bowCells, Reworked reworked, ReportFormat format) {
+  static List<ConditionView> of(BowCells bowCells, Reworked reworked, ReportFormat format) {
     Day before = reworked.bow().before();
     Day after = reworked.bow().after();
     BowState stateBefore = reworked.bow().stateBefore();
     BowState stateAfter = reworked.bow().stateAfter();
     Optional<VirtualMass> model = before.bowCells().virtualMass();
-    List<Map<String, Object>> rows = new ArrayList<>();
+    List<ConditionView> rows = new ArrayList<>();
     double drawn = stateAfter.drawWeightN() - stateBefore.drawWeightN();
     if (drawn != 0) {
       rows.add(
@@ -58,7 +58,7 @@ final class ConditionRows {
         gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
   }
 
-  private static Map<String, Object> row(Difference difference, ReportFormat format) {
+  private static ConditionView row(Difference difference, ReportFormat format) {
     String what = difference.what().name().toLowerCase(Locale.ROOT);
     String key = "report.rework." + what;
     if (difference.by().isEmpty()) {
@@ -81,12 +81,7 @@ final class ConditionRows {
     };
   }
 
-  private static Map<String, Object> row(String what, String sentence, OptionalDouble relative) {
-    return new Fields()
-        .put("what", what)
-        .put("sentence", sentence)
-        .put(
-            "effect_percent", relative.isPresent() ? (Double) (100 * relative.getAsDouble()) : null)
-        .map();
+  private static ConditionView row(String what, String sentence, OptionalDouble relative) {
+    return new ConditionView(what, sentence, InUnits.of(relative, 0.01));
   }
 }

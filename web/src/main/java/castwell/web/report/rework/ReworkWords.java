@@ -6,12 +6,12 @@ import castwell.analysis.compare.Control;
 import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.view.report.rework.ConditionView;
 import castwell.capture.word.Rounded;
 import castwell.web.report.ReportFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** A rework in words: the answer, then what it can't rule out. */
 final class ReworkWords {
@@ -21,7 +21,7 @@ final class ReworkWords {
   private ReworkWords() {}
 
   static List<String> of(
-      Reworked reworked, double gpp, List<Map<String, Object>> conditions, ReportFormat format) {
+      Reworked reworked, double gpp, List<ConditionView> conditions, ReportFormat format) {
     List<String> sentences = new ArrayList<>();
     Reworked.Pair bow = reworked.bow();
     Quantity effect = reworked.effect();
@@ -60,8 +60,8 @@ final class ReworkWords {
             .map(m -> moved(m.answer(), format))
             .orElseGet(() -> format.say("report.rework.moved_unknown")));
     conditions.stream()
-        .filter(row -> row.get("effect_percent") != null)
-        .forEach(row -> sentences.add((String) row.get("sentence")));
+        .filter(row -> row.effectPercent().isPresent())
+        .forEach(row -> sentences.add(row.sentence()));
     return sentences;
   }
 

@@ -13,8 +13,12 @@ import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.cell.CellView;
+import castwell.capture.view.report.session.AsideView;
+import castwell.capture.view.report.session.DriftView;
+import castwell.capture.view.report.session.FirstShotsView;
+import castwell.capture.view.report.session.SessionReportView;
 import castwell.web.report.CellRows;
-import castwell.web.report.Fields;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -34,19 +38,20 @@ import java.util.Set;
 public final class SessionReport {
   private static final double ALPHA = 0.05;
 
-  private static final List<ReportColumn> ASIDE =
+  private static final List<ReportColumn<AsideView>> ASIDE =
       List.of(
-          ReportColumn.text("bow", "bow"),
-          ReportColumn.text("arrow", "arrow"),
-          ReportColumn.text("shot_id", "shot"),
-          ReportColumn.text("reason", "reason"));
+          ReportColumn.text("bow", "bow", AsideView::bow),
+          ReportColumn.text("arrow", "arrow", AsideView::arrow),
+          ReportColumn.text("shot_id", "shot", AsideView::shotId),
+          ReportColumn.text("reason", "reason", AsideView::reason));
 
-  private static final List<ReportColumn> FIRST =
+  private static final List<ReportColumn<FirstShotsView>> FIRST =
       List.of(
-          ReportColumn.text("bow", "bow"),
-          new ReportColumn("difference_fps", "first shots less others ft/s", 1),
-          new ReportColumn("ci95_fps", "95 % ft/s", 1),
-          new ReportColumn("p", "p", 3));
+          ReportColumn.text("bow", "bow", FirstShotsView::bow),
+          new ReportColumn<>(
+              "difference_fps", "first shots less others ft/s", 1, FirstShotsView::differenceFps),
+          new ReportColumn<>("ci95_fps", "95 % ft/s", 1, FirstShotsView::ci95Fps),
+          new ReportColumn<>("p", "p", 3, FirstShotsView::p));
 
   /**
    * What a page says of a session whose shots it lists itself.
@@ -60,7 +65,7 @@ public final class SessionReport {
   /**
    * @param name the last session begun otherwise
    */
-  public static Report of(Transaction t, ZoneId zone, Optional<String> name) {
+  public static Report<SessionReportView> of(Transaction t, ZoneId zone, Optional<String> name) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
     return report(session, cells, ReportFormat.TRADE);
@@ -82,76 +87,73 @@ public final class SessionReport {
                 .orElseGet(() -> Refused.of(Why.NOT_FOUND, "refused.no_session_yet")));
   }
 
-  private static Report report(Session session, SessionCells found, ReportFormat format) {
+  private static Report<SessionReportView> report(
+      Session session, SessionCells found, ReportFormat format) {
     List<Cell> cells = found.cells();
-    List<Map<String, Object>> rows = CellRows.of(cells);
+    List<CellView> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
-    List<Map<String, Object>> first = firstShots(cells);
-    List<Map<String, Object>> aside = aside(cells);
+    List<FirstShotsView> first = firstShots(cells);
+    List<AsideView> aside = aside(cells);
     List<String> sentences = sentences(session, found, cells, drift, first, format);
-    return new Report(
+    return new Report<>(
         sentences,
         List.of(
-            new ReportTable("Cells", CellRows.COLUMNS_WITH_BOW, rows),
-            new ReportTable("Set aside", ASIDE, aside),
-            new ReportTable("First shots", FIRST, first)),
-        new Fields()
-            .put("session", session.name())
-            .put("station", session.station())
-            .put("sentences", sentences)
-            .put("cells", rows)
-            .put("set_aside", aside)
-            .put("strays", Strays.rows(found))
-            .put("pooled_sd_fps", Trade.in(METRES_PER_FOOT, found.findings().pooledSd()))
-            .put("degrees_of_freedom", found.findings().degreesOfFreedom())
-            .put("drift", drift.map(SessionReport::drift).orElse(null))
-            .put("first_shots", first)
-            .map());
+            new ReportTable<>("Cells", CellRows.COLUMNS_WITH_BOW, rows),
+            new ReportTable<>("Set aside", ASIDE, aside),
+            new ReportTable<>("First shots", FIRST, first)),
+        new SessionReportView(
+            session.name(),
+            session.station(),
+            sentences,
+            rows,
+            aside,
+            Strays.rows(found),
+            Trade.in(METRES_PER_FOOT, found.findings().pooledSd()),
+            found.findings().degreesOfFreedom(),
+            drift.map(SessionReport::drift),
+            first));
   }
 
-  private static Map<String, Object> drift(Quantity perHour) {
-    return new Fields()
-        .put("fps_per_hour", Trade.value(METRES_PER_FOOT, perHour))
-        .put("ci95_fps_per_hour", Trade.ci95(METRES_PER_FOOT, perHour))
-        .put("p", perHour.pValue())
-        .map();
+  private static DriftView drift(Quantity perHour) {
+    return new DriftView(
+        Trade.value(METRES_PER_FOOT, perHour),
+        Trade.ci95(METRES_PER_FOOT, perHour),
+        perHour.pValue());
   }
 
-  private static List<Map<String, Object>> aside(List<Cell> cells) {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  private static List<AsideView> aside(List<Cell> cells) {
+    List<AsideView> rows = new ArrayList<>();
     for (Cell cell : cells) {
       cell.setAside()
           .forEach(
               aside ->
                   rows.add(
-                      new Fields()
-                          .put("bow", cell.name().bow())
-                          .put("arrow", cell.name().arrow())
-                          .put("shot_id", aside.shotId())
-                          .put("reason", Speech.TRADE.say(aside.reasons()))
-                          .map()));
+                      new AsideView(
+                          cell.name().bow(),
+                          cell.name().arrow(),
+                          aside.shotId(),
+                          Speech.TRADE.say(aside.reasons()))));
     }
     return rows;
   }
 
-  private static List<Map<String, Object>> firstShots(List<Cell> cells) {
+  private static List<FirstShotsView> firstShots(List<Cell> cells) {
     Map<String, List<Cell>> byBow = new LinkedHashMap<>();
     cells.forEach(
         cell -> byBow.computeIfAbsent(cell.name().bow(), b -> new ArrayList<>()).add(cell));
-    List<Map<String, Object>> rows = new ArrayList<>();
+    List<FirstShotsView> rows = new ArrayList<>();
     byBow.forEach(
         (bow, ofBow) ->
-            Drift.firstShots(ofBow)
-                .ifPresent(
-                    difference ->
-                        rows.add(
-                            new Fields()
-                                .put("bow", bow)
-                                .put("difference_fps", Trade.value(METRES_PER_FOOT, difference))
-                                .put("ci95_fps", Trade.ci95(METRES_PER_FOOT, difference))
-                                .put("p", difference.pValue())
-                                .map())));
+            Drift.firstShots(ofBow).ifPresent(difference -> rows.add(firstShots(bow, difference))));
     return rows;
+  }
+
+  private static FirstShotsView firstShots(String bow, Quantity difference) {
+    return new FirstShotsView(
+        bow,
+        Trade.value(METRES_PER_FOOT, difference),
+        Trade.ci95(METRES_PER_FOOT, difference),
+        difference.pValue());
   }
 
   private static List<String> sentences(
@@ -159,7 +161,7 @@ public final class SessionReport {
       SessionCells found,
       List<Cell> cells,
       Optional<Quantity> drift,
-      List<Map<String, Object>> first,
+      List<FirstShotsView> first,
       ReportFormat format) {
     int counting = cells.stream().mapToInt(cell -> cell.shots().size()).sum();
     int aside = cells.stream().mapToInt(cell -> cell.setAside().size()).sum();
@@ -184,16 +186,16 @@ public final class SessionReport {
     }
     drift.ifPresent(d -> sentences.add(drifted(d, format)));
     first.stream()
-        .filter(row -> (Double) row.get("p") < ALPHA)
+        .filter(row -> row.p() < ALPHA)
         .forEach(
             row ->
                 sentences.add(
                     format.say(
                         "report.session.first_shots",
-                        row.get("bow"),
+                        row.bow(),
                         Drift.FIRST_SHOTS,
                         format.plain(
-                            SPEED, 1, (Double) row.get("difference_fps") * METRES_PER_FOOT))));
+                            SPEED, 1, row.differenceFps().orElseThrow() * METRES_PER_FOOT))));
     return sentences;
   }
 

@@ -1,2 +1,0 @@
-/** What leaves the program as rows, column by column, with its unit. */
-package castwell.capture.export;

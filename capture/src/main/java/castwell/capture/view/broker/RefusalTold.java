@@ -1,0 +1,10 @@
+package castwell.capture.view.broker;
+
+import castwell.capture.view.Meaning;
+import java.time.Instant;
+
+/** Why what somebody said of the tags couldn't be. */
+public record RefusalTold(
+    @Meaning("where the gates stand") String station,
+    @Meaning("when, UTC") Instant at,
+    @Meaning("what is wrong, and what to do") String sentence) {}

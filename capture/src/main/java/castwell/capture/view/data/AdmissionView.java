@@ -1,0 +1,9 @@
+package castwell.capture.view.data;
+
+import castwell.capture.view.Meaning;
+
+/** What whoever asks may do. */
+public record AdmissionView(
+    boolean mayWatch,
+    boolean mayChange,
+    @Meaning("whether by a cookie of which they can be rid") boolean entered) {}

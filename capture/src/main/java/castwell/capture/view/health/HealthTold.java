@@ -1,0 +1,4 @@
+package castwell.capture.view.health;
+
+/** How everything is, or one station. */
+public sealed interface HealthTold permits WholeHealth, StationHealth {}

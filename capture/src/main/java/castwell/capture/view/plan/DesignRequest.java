@@ -1,0 +1,17 @@
+package castwell.capture.view.plan;
+
+import castwell.capture.view.Meaning;
+import castwell.capture.view.Request;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** From what a plan is designed. */
+public record DesignRequest(
+    @Meaning("the one to be reworked") String bow,
+    @Meaning("bows to which nothing is done") List<String> control,
+    @Meaning(value = "that should be seen", unit = "foot per second") OptionalDouble changeFps,
+    @Meaning("how surely, between 0.05 and 1") OptionalDouble power,
+    @Meaning(value = "one shot's scatter", unit = "foot per second") OptionalDouble sdFps,
+    @Meaning("chosen where there are none") List<String> arrow,
+    @Meaning("of the order") OptionalDouble seed)
+    implements Request {}

@@ -1,0 +1,4 @@
+package castwell.capture.view.rack;
+
+/** A bow or an arrow, by its name alone. */
+public record Named(String name) {}

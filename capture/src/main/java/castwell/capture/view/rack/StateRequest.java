@@ -1,0 +1,15 @@
+package castwell.capture.view.rack;
+
+import castwell.capture.view.Meaning;
+import castwell.capture.view.Request;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.util.Optional;
+
+/** A bow's state that begins. */
+public record StateRequest(
+    @Meaning("since when it is so; now otherwise") Optional<String> stateOn,
+    @Meaning(value = "at the draw length", unit = "pound-force") double drawWeightLb,
+    @Meaning(value = "of the draw weight", unit = "inch") double drawLengthIn,
+    @JsonUnwrapped BowMeasures measures,
+    @Meaning("what was done to it") Optional<String> done)
+    implements Request {}

@@ -1,0 +1,2 @@
+/** Bows, arrows and force-draw curves as they are told, entered and exported. */
+package castwell.capture.view.rack;

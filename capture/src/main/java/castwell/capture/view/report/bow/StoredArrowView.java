@@ -1,0 +1,14 @@
+package castwell.capture.view.report.bow;
+
+import castwell.capture.view.Interval95;
+import java.util.OptionalDouble;
+
+/** What an arrow takes of the stored energy. */
+public record StoredArrowView(
+    String session,
+    String arrow,
+    OptionalDouble massGr,
+    OptionalDouble efficiencyPercent,
+    Interval95 efficiencyCi95Percent,
+    OptionalDouble virtualMassGr,
+    Interval95 virtualMassCi95Gr) {}

@@ -1,0 +1,14 @@
+package castwell.capture.view.report.cell;
+
+import castwell.capture.view.Interval95;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.OptionalDouble;
+
+/** A bow's cast at so many grains per pound. */
+public record CastView(
+    double gpp,
+    OptionalDouble massGr,
+    OptionalDouble speedFps,
+    Interval95 ci95Fps,
+    Interval95 ci95WithScaleFps,
+    @JsonProperty("common_u_fps") OptionalDouble commonUFps) {}

@@ -1,0 +1,24 @@
+package castwell.capture.view.report.cell;
+
+import castwell.capture.view.Interval95;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.OptionalDouble;
+
+/**
+ * What the shots of a cell say. The intervals are of repeats alone; what the set-up has in common
+ * stands beside them.
+ */
+public record CellFigures(
+    OptionalDouble meanFps,
+    OptionalDouble sdFps,
+    OptionalDouble extremeSpreadFps,
+    Interval95 ci95Fps,
+    @JsonProperty("own_u_fps") OptionalDouble ownUFps,
+    @JsonProperty("common_u_fps") OptionalDouble commonUFps,
+    OptionalDouble gatesSdFps,
+    OptionalDouble kineticEnergyFtlbf,
+    Interval95 kineticEnergyCi95Ftlbf,
+    @JsonProperty("kinetic_energy_common_u_ftlbf") OptionalDouble kineticEnergyCommonUFtlbf,
+    OptionalDouble momentumSlugFps,
+    Interval95 momentumCi95SlugFps,
+    @JsonProperty("momentum_common_u_slug_fps") OptionalDouble momentumCommonUSlugFps) {}

@@ -1,0 +1,24 @@
+package castwell.capture.view.report.cell;
+
+import castwell.capture.view.Meaning;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The shots of one session with one bow and one arrow: what was shot, what doesn't count, what the
+ * rest says.
+ */
+public record CellView(
+    String bow,
+    String stateOn,
+    String session,
+    String arrow,
+    @Meaning(value = "mass of the arrow", unit = "grain") OptionalDouble massGr,
+    @Meaning("how many count") int n,
+    @Meaning("how many don't") int setAside,
+    List<AsideReason> setAsideReasons,
+    @Meaning("null of fewer than three shots") Optional<AloneView> alone,
+    @JsonUnwrapped @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<CellFigures> figures) {}

@@ -1,0 +1,2 @@
+/** What the design of a plan tells. */
+package castwell.capture.view.report.plan;

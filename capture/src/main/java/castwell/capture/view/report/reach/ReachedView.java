@@ -1,0 +1,13 @@
+package castwell.capture.view.report.reach;
+
+import castwell.capture.view.Interval95;
+import castwell.capture.view.Meaning;
+import java.util.OptionalDouble;
+
+/** The least arrow with which a bow reaches it. */
+public record ReachedView(
+    String bow,
+    @Meaning("whether it reaches it, in words") String verdict,
+    OptionalDouble massGr,
+    Interval95 ci95Gr,
+    OptionalDouble grainsPerPound) {}

@@ -1,0 +1,2 @@
+/** What the least arrows that reach something tell. */
+package castwell.capture.view.report.reach;

@@ -1,0 +1,2 @@
+/** What a rework did. */
+package castwell.capture.view.report.rework;

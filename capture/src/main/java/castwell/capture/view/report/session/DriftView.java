@@ -1,0 +1,7 @@
+package castwell.capture.view.report.session;
+
+import castwell.capture.view.Interval95;
+import java.util.OptionalDouble;
+
+/** How the speed drifted. */
+public record DriftView(OptionalDouble fpsPerHour, Interval95 ci95FpsPerHour, double p) {}

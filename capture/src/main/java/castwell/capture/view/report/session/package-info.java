@@ -1,0 +1,2 @@
+/** What an outing tells. */
+package castwell.capture.view.report.session;

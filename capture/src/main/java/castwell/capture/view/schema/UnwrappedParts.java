@@ -1,0 +1,70 @@
+package castwell.capture.view.schema;
+
+import castwell.capture.view.Components;
+import com.fasterxml.classmate.ResolvedType;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.github.victools.jsonschema.generator.CustomDefinition;
+import com.github.victools.jsonschema.generator.CustomDefinitionProviderV2;
+import com.github.victools.jsonschema.generator.SchemaGenerationContext;
+import java.lang.reflect.Field;
+import java.lang.reflect.Modifier;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/** A shape's own properties, and among them those of the shapes that are unwrapped in it. */
+final class UnwrappedParts implements CustomDefinitionProviderV2 {
+  @Override
+  public CustomDefinition provideCustomSchemaDefinition(
+      ResolvedType type, SchemaGenerationContext context) {
+    Class<?> shape = type.getErasedType();
+    List<Field> parts =
+        shape.isRecord()
+            ? Arrays.stream(shape.getDeclaredFields()).filter(Components::isUnwrapped).toList()
+            : List.of();
+    if (parts.isEmpty()) {
+      return null;
+    }
+    ObjectNode schema = context.createStandardDefinition(type, this);
+    parts.forEach(part -> splice(schema, part, Components.isAsked(shape), context));
+    return new CustomDefinition(schema);
+  }
+
+  private static void splice(
+      ObjectNode schema, Field field, boolean asked, SchemaGenerationContext context) {
+    String name = Components.name(field);
+    ResolvedType content = context.getTypeContext().resolve(Components.content(field));
+    ObjectNode part = context.createDefinition(content);
+    ObjectNode properties = context.getGeneratorConfig().createObjectNode();
+    for (Map.Entry<String, JsonNode> own : schema.path("properties").properties()) {
+      if (own.getKey().equals(name)) {
+        properties.setAll((ObjectNode) part.path("properties"));
+      } else {
+        properties.set(own.getKey(), own.getValue());
+      }
+    }
+    ArrayNode required = context.getGeneratorConfig().createArrayNode();
+    for (JsonNode own : schema.path("required")) {
+      if (!own.asText().equals(name)) {
+        required.add(own);
+      } else {
+        needed(part, content.getErasedType(), asked).forEach(required::add);
+      }
+    }
+    schema.set("properties", properties);
+    schema.set("required", required);
+  }
+
+  /** What is null in an answer can be left out of a request. */
+  private static List<String> needed(ObjectNode part, Class<?> shape, boolean asked) {
+    return asked && !Components.isAsked(shape)
+        ? Arrays.stream(shape.getDeclaredFields())
+            .filter(field -> !Modifier.isStatic(field.getModifiers()))
+            .filter(field -> Components.isAlwaysThere(field, true))
+            .map(Components::name)
+            .toList()
+        : part.path("required").valueStream().map(JsonNode::asText).toList();
+  }
+}

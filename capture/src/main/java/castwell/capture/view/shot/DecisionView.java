@@ -1,0 +1,12 @@
+package castwell.capture.view.shot;
+
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.view.Meaning;
+import java.time.Instant;
+
+/** What a person decided once of whether a shot counts. */
+public record DecisionView(
+    Decided decided,
+    @Meaning("why, may be empty") String reason,
+    @Meaning("when, UTC") Instant at,
+    @Meaning("who decided it") String by) {}

@@ -1,0 +1,12 @@
+package castwell.capture.view.shot;
+
+import castwell.capture.view.Meaning;
+import java.util.List;
+
+/** A shot with all that is known of it. */
+public record ShotHistory(
+    ShotRead shot,
+    @Meaning("under every calibration, the first first") List<FigureView> figures,
+    @Meaning("as the board stamped them") List<EdgeView> edges,
+    @Meaning("the first first") List<TaggingView> tags,
+    @Meaning("the first first") List<DecisionView> decisions) {}

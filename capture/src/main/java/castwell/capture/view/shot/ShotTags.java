@@ -1,0 +1,8 @@
+package castwell.capture.view.shot;
+
+import castwell.capture.view.Request;
+import java.util.Optional;
+
+/** One of several shots, with what it was shot with. */
+public record ShotTags(String shotId, Optional<String> bow, Optional<String> arrow)
+    implements Request {}
