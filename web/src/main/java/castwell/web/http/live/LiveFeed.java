@@ -20,9 +20,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -36,6 +37,7 @@ import java.util.stream.Collectors;
  */
 public final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private static final int CHUNK = 32;
+  private static final int MOST_CALLS = 256;
   private static final long KEEP_ALIVE_SECONDS = 15;
   private static final long RETRY_SECONDS = 1;
   private static final long STUCK_NANOS = TimeUnit.SECONDS.toNanos(60);
@@ -46,7 +48,7 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
   private final Clock clock;
   private final LongSupplier nanos;
   private final List<LiveReader> readers = new CopyOnWriteArrayList<>();
-  private final LinkedBlockingQueue<Optional<Said>> calls = new LinkedBlockingQueue<>();
+  private final BlockingQueue<Optional<Said>> calls = new ArrayBlockingQueue<>(MOST_CALLS);
   private final AtomicBoolean fed = new AtomicBoolean();
   private final Thread thread = new Thread(this::run, "live-feed");
   private volatile boolean open = true;
@@ -78,18 +80,31 @@ public final class LiveFeed implements Announcer.Listener, AutoCloseable {
   @Override
   public void fedMore() {
     if (fed.compareAndSet(false, true)) { // one call is enough for all that was fed
-      calls.add(Optional.empty());
+      call(Optional.empty());
     }
   }
 
   @Override
   public void linkChanged(LinkState state) {
-    calls.add(Optional.of(new Said("link", Views.link(state))));
+    call(Optional.of(new Said("link", Views.link(state))));
   }
 
   @Override
   public void storeChanged(StoreState state) {
-    calls.add(Optional.of(new Said("store", Views.store(state))));
+    call(Optional.of(new Said("store", Views.store(state))));
+  }
+
+  /** Where too many wait, the oldest state gives way: a newer one of its kind is on its way. */
+  private void call(Optional<Said> next) {
+    boolean feedForgotten = false;
+    while (!calls.offer(next)) {
+      Optional<Said> oldest = calls.poll();
+      feedForgotten |= oldest != null && oldest.isEmpty();
+    }
+    if (feedForgotten) {
+      fed.set(false);
+      fedMore();
+    }
   }
 
   @Override
