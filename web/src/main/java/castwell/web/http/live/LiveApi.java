@@ -47,7 +47,7 @@ public final class LiveApi {
             .says(this::follow, "text/event-stream"));
   }
 
-  private void follow(Context ctx) throws IOException {
+  private void stream(Context ctx) throws IOException {
     ServletOutputStream out = ctx.res().getOutputStream();
     long place = place(ctx);
     boolean light = "1".equals(ctx.queryParam("light"));
