@@ -1,20 +1,23 @@
 package castwell.web.http.api;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
-import static castwell.analysis.unit.Units.METRES_PER_INCH;
 
 import castwell.capture.command.ArrowCommands;
 import castwell.capture.command.Commands;
+import castwell.capture.measure.ArrowMeasure;
 import castwell.capture.store.Store;
 import castwell.capture.store.Weighings.Weighing;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Arrows and their weighings. */
 public final class ArrowsApi {
-  private static final String[] MEASURES = {"mass_gr", "length_in", "diameter_in", "point", "note"};
+  private static final String[] MEASURES =
+      Stream.concat(Stream.of("mass_gr"), MeasureFields.names(ArrowMeasure.values()))
+          .toArray(String[]::new);
 
   private final Store store;
   private final Commands commands;
@@ -41,14 +44,14 @@ public final class ArrowsApi {
   private void add(Context ctx) {
     Body body = NamedThings.fresh(ctx, MEASURES);
     String name = body.text("name");
-    commands.arrows().add(name, measures(body));
+    commands.arrows().add(name, massKg(body), MeasureFields.of(body, ArrowMeasure.values()));
     NamedThings.created(ctx, name);
   }
 
   private void enter(Context ctx) {
     Body body = Body.of(ctx, MEASURES);
     String name = ctx.pathParam("name");
-    commands.arrows().enter(name, measures(body));
+    commands.arrows().enter(name, massKg(body), MeasureFields.of(body, ArrowMeasure.values()));
     ctx.json(Map.of("name", name));
   }
 
@@ -74,8 +77,7 @@ public final class ArrowsApi {
 
   private void weigh(Context ctx) {
     String name = ctx.pathParam("name");
-    double grains = Body.of(ctx, "mass_gr").number("mass_gr");
-    commands.arrows().weigh(name, grains * KILOGRAMS_PER_GRAIN, "page");
+    commands.arrows().weigh(name, massKg(Body.of(ctx, "mass_gr")), "page");
     NamedThings.created(ctx, name);
   }
 
@@ -96,12 +98,7 @@ public final class ArrowsApi {
     return Long.parseLong(text);
   }
 
-  private static ArrowCommands.Measures measures(Body body) {
-    return new ArrowCommands.Measures(
-        body.number("mass_gr") * KILOGRAMS_PER_GRAIN,
-        body.scaled("length_in", METRES_PER_INCH),
-        body.scaled("diameter_in", METRES_PER_INCH),
-        body.optionalText("point"),
-        body.optionalText("note"));
+  private static double massKg(Body body) {
+    return body.number("mass_gr") * KILOGRAMS_PER_GRAIN;
   }
 }

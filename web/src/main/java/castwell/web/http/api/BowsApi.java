@@ -1,14 +1,12 @@
 package castwell.web.http.api;
 
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
-import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.command.BowCommands;
 import castwell.capture.command.Commands;
-import castwell.capture.store.Rack.Measures;
+import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Store;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
@@ -16,22 +14,17 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Bows with their states. */
 public final class BowsApi {
-  private static final String[] STATE = {
-    "state_on",
-    "draw_weight_lb",
-    "draw_length_in",
-    "nock_to_nock_in",
-    "string_follow_in",
-    "brace_height_in",
-    "mass_lb",
-    "wood",
-    "tip_width_mm",
-    "string_mass_gr",
-    "done"
-  };
+  private static final String[] STATE =
+      Stream.of(
+              Stream.of("state_on", "draw_weight_lb", "draw_length_in"),
+              MeasureFields.names(BowMeasure.values()),
+              Stream.of("done"))
+          .flatMap(names -> names)
+          .toArray(String[]::new);
 
   private final Store store;
   private final Commands commands;
@@ -109,14 +102,7 @@ public final class BowsApi {
         since(body),
         body.number("draw_weight_lb") * NEWTONS_PER_POUND,
         body.number("draw_length_in") * METRES_PER_INCH,
-        new Measures(
-            body.scaled("nock_to_nock_in", METRES_PER_INCH),
-            body.scaled("string_follow_in", METRES_PER_INCH),
-            body.scaled("brace_height_in", METRES_PER_INCH),
-            body.scaled("mass_lb", KILOGRAMS_PER_POUND),
-            body.optionalText("wood"),
-            body.scaled("tip_width_mm", 1e-3),
-            body.scaled("string_mass_gr", KILOGRAMS_PER_GRAIN)),
+        MeasureFields.of(body, BowMeasure.values()),
         body.optionalText("done").orElse(""));
   }
 
