@@ -130,9 +130,10 @@ class ExportTest {
     assertThat(exported(folder, "--what", "bows"))
         .isEqualToNormalizingNewlines(
             "bow,state_on,draw_weight_lb,draw_length_in,nock_to_nock_in,string_follow_in,"
-                + "brace_height_in,mass_lb,wood,tip_width_mm,string_mass_gr,done\n");
+                + "brace_height_in,mass_lb,wood,tip_width_mm,string_mass_gr,tiller_mm,tip_thickness_mm,done\n");
     assertThat(exported(folder, "--what", "arrows"))
-        .isEqualToNormalizingNewlines("arrow,mass_gr,length_in,diameter_in,point,note\n");
+        .isEqualToNormalizingNewlines(
+            "arrow,mass_gr,length_in,diameter_in,spine_mil,spine_span_in,spine_weight_lb,point,note\n");
     assertThat(exported(folder, "--what", "force-draw"))
         .isEqualToNormalizingNewlines("bow,state_on,draw_length_in,draw_force_lb,let_down_lb\n");
   }
@@ -145,13 +146,16 @@ class ExportTest {
           new String[][] {
             {
               "/api/bows",
-              "{'name':'Rowan','state_on':'2026-04-01','draw_weight_lb':52,'draw_length_in':27,'nock_to_nock_in':66,'string_follow_in':-0.5,'brace_height_in':6,'mass_lb':1.25,'wood':'elm, smoked','tip_width_mm':12,'string_mass_gr':90,'done':'tillered'}"
+              "{'name':'Rowan','state_on':'2026-04-01','draw_weight_lb':52,'draw_length_in':27,'nock_to_nock_in':66,'string_follow_in':-0.5,'brace_height_in':6,'mass_lb':1.25,'wood':'elm, smoked','tip_width_mm':12,'string_mass_gr':90,'tiller_mm':-3,'tip_thickness_mm':11.5,'done':'tillered'}"
             },
             {
               "/api/bows/Rowan/states",
               "{'state_on':'2026-05-01','draw_weight_lb':50,'draw_length_in':27}"
             },
-            {"/api/arrows", "{'name':'Rush','mass_gr':500,'point':'field, 125 gr','note':'old'}"},
+            {
+              "/api/arrows",
+              "{'name':'Rush','mass_gr':500,'spine_mil':500,'point':'field, 125 gr','note':'old'}"
+            },
             {
               "/api/bows/Rowan/force-draw",
               "{'state_on':'2026-04-01','points':[{'draw_length_in':8,'draw_force_lb':0},{'draw_length_in':18,'draw_force_lb':30,'let_down_lb':28},{'draw_length_in':27,'draw_force_lb':52,'let_down_lb':52}]}"
@@ -162,10 +166,10 @@ class ExportTest {
     }
     assertThat(exported(rack, "--what", "bows").lines().skip(1))
         .containsExactly(
-            "Rowan,2026-04-01,52,27,66,-0.5,6,1.25,\"elm, smoked\",12,90,tillered",
-            "Rowan,2026-05-01,50,27,,,,,,,,");
+            "Rowan,2026-04-01,52,27,66,-0.5,6,1.25,\"elm, smoked\",12,90,-3,11.5,tillered",
+            "Rowan,2026-05-01,50,27,,,,,,,,,,");
     assertThat(exported(rack, "--what", "arrows").lines().skip(1))
-        .containsExactly("Rush,500,,,\"field, 125 gr\",old");
+        .containsExactly("Rush,500,,,500,28,1.94,\"field, 125 gr\",old");
     assertThat(exported(rack, "--what", "force-draw").lines().skip(1))
         .containsExactly(
             "Rowan,2026-04-01,8,0,", "Rowan,2026-04-01,18,30,28", "Rowan,2026-04-01,27,52,52");

@@ -3,6 +3,7 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.Until;
+import castwell.capture.measure.Measures;
 import castwell.capture.view.Json;
 import castwell.web.FeedReader.Event;
 import castwell.web.http.api.PlanViews;
@@ -16,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,9 +44,8 @@ class PlanApiTest {
     served = Served.at(folder, board.port());
     served.commands().bows().add("Ash", Instant.EPOCH, 230, 0.69, "");
     served.commands().bows().add("Yew", Instant.EPOCH, 250, 0.69, "");
-    OptionalDouble none = OptionalDouble.empty();
-    served.commands().arrows().add("Light", 0.025, none, none);
-    served.commands().arrows().add("Heavy", 0.035, none, none);
+    served.commands().arrows().add("Light", 0.025, Measures.none());
+    served.commands().arrows().add("Heavy", 0.035, Measures.none());
     board.answer();
     schema =
         JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(get("/api/schemas/plan.json"));

@@ -3,6 +3,7 @@ package castwell.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.measure.Measures;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
@@ -10,7 +11,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -46,12 +46,11 @@ class PlanPageTest {
   void serve() {
     board = new TypedBoard();
     served = Served.at(folder, board.port());
-    OptionalDouble none = OptionalDouble.empty();
     for (String bow : new String[] {"Heron", "Wren"}) {
       served.commands().bows().add(bow, Instant.EPOCH, 200, 0.70, "");
     }
-    served.commands().arrows().add("Sedge", 0.026, none, none);
-    served.commands().arrows().add("Oak", 0.040, none, none);
+    served.commands().arrows().add("Sedge", 0.026, Measures.none());
+    served.commands().arrows().add("Oak", 0.040, Measures.none());
     board.answer();
   }
 
@@ -289,7 +288,7 @@ class PlanPageTest {
     String bow = "The yew longbow with the horn nocks of grandfather, 2019";
     String arrow = "Pine shaft 11/32, three turkey feathers, 125 gr field point";
     served.commands().bows().add(bow, Instant.EPOCH, 200, 0.70, "");
-    served.commands().arrows().add(arrow, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
+    served.commands().arrows().add(arrow, 0.03, Measures.none());
     start(turn(bow, arrow) + "," + fourTurns());
     try (Visit visit = Visit.onAPhone(browser, served)) {
       isNext(visit, arrow, bow, "0 of 5");

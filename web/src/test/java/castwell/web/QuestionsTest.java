@@ -3,10 +3,10 @@ package castwell.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import castwell.capture.Until;
+import castwell.capture.measure.Measures;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -86,8 +86,7 @@ class QuestionsTest {
     try (Served served = Served.at(folder, board.port())) {
       board.answer();
       served.commands().bows().add("Yew", java.time.Instant.EPOCH, 220, 0.69, "");
-      OptionalDouble none = OptionalDouble.empty();
-      served.commands().arrows().add("Light", 0.03, none, none);
+      served.commands().arrows().add("Light", 0.03, Measures.none());
       served.commands().tag("range", Optional.of("Yew"), Optional.of("Light"), "test");
       for (int i = 1; i <= 2; i++) {
         int wanted = i;

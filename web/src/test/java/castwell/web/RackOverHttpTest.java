@@ -29,7 +29,9 @@ class RackOverHttpTest {
           "brace_height_in", 6.0,
           "mass_lb", 1.25,
           "tip_width_mm", 12.0,
-          "string_mass_gr", 90.0);
+          "string_mass_gr", 90.0,
+          "tiller_mm", -3.0,
+          "tip_thickness_mm", 11.5);
 
   @TempDir static Path folder;
   private static Served served;
@@ -102,6 +104,43 @@ class RackOverHttpTest {
     accepted("PUT", "/api/arrows/Rush", "{\"mass_gr\": 500, \"point\": \" \", \"note\": \"\"}");
     assertThat(named("/api/arrows", "Rush").get("point").isNull()).isTrue();
     assertThat(named("/api/arrows", "Rush").get("note").isNull()).isTrue();
+  }
+
+  @Test
+  void aSpineIsShownWithWhatItWasTakenWith() {
+    accepted("POST", "/api/arrows", "{\"name\": \"Usual\", \"mass_gr\": 500, \"spine_mil\": 500}");
+    spine("Usual", 500, 28, 1.94);
+    accepted(
+        "PUT",
+        "/api/arrows/Usual",
+        "{\"mass_gr\": 500, \"spine_mil\": 620, \"spine_span_in\": 26, \"spine_weight_lb\": 2}");
+    spine("Usual", 620, 26, 2);
+    accepted("POST", "/api/arrows/Usual/weighings", "{\"mass_gr\": 501}");
+    spine("Usual", 620, 26, 2);
+    accepted("PUT", "/api/arrows/Usual", "{\"mass_gr\": 500, \"spine_span_in\": 26}");
+    assertThat(named("/api/arrows", "Usual").get("spine_span_in").isNull()).isTrue();
+  }
+
+  private static void spine(String arrow, double mil, double spanIn, double weightLb) {
+    JsonNode shown = named("/api/arrows", arrow);
+    assertThat(shown.path("spine_mil").asDouble()).isCloseTo(mil, within(1e-9));
+    assertThat(shown.path("spine_span_in").asDouble()).isCloseTo(spanIn, within(1e-9));
+    assertThat(shown.path("spine_weight_lb").asDouble()).isCloseTo(weightLb, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          "spine_mil": 5                           | An arrow's spine lies between 50 and 3000 mil, not at 5
+          "spine_mil": 500, "spine_span_in": 280   | The span of an arrow's spine lies between 10 and 40 in
+          "spine_mil": 500, "spine_weight_lb": 194 | The weight of an arrow's spine lies between 1 and 10 lb
+          """)
+  void aSpineThatNoArrowHasIsRefused(String fields, String told) {
+    refused(
+        "/api/arrows", "{\"name\": \"Odd\", \"mass_gr\": 500, %s}".formatted(fields), 400, told);
+    assertThat(get("/api/arrows").findValuesAsText("name")).doesNotContain("Odd");
   }
 
   @Test
@@ -184,6 +223,8 @@ class RackOverHttpTest {
     "mass_lb,-1",
     "tip_width_mm,1200",
     "string_mass_gr,0",
+    "tiller_mm,51",
+    "tip_thickness_mm,1",
     "wood,7"
   })
   void aMeasureThatNoBowHasIsRefused(String field, String value) {

@@ -160,6 +160,27 @@ class ReportTest {
   }
 
   @Test
+  void aReworkTellsThatTheTillerChanged() throws IOException {
+    take(
+        "bows",
+        """
+        bow,state_on,draw_weight_lb,draw_length_in,tiller_mm,tip_thickness_mm
+        Ash,2026-04-01,50,27,7,12
+        Ash,2026-05-01,50,27,2,12
+        """);
+    takeARework();
+
+    JsonNode report = report("rework", "Ash", "--before", "2026-04-10", "--after", "2026-05-10");
+
+    assertThat(report.path("conditions").findValuesAsText("what"))
+        .contains("tiller")
+        .doesNotContain("tip thickness");
+    assertThat(report.path("conditions").findValuesAsText("sentence"))
+        .contains(
+            "The tiller changed from 7 mm to 2 mm: that is part of the rework, not of the day.");
+  }
+
+  @Test
   void withoutAControlItSaysWhatItCantRuleOut() throws IOException {
     take(
         "shots",

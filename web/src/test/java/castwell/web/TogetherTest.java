@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.Until;
+import castwell.capture.measure.Measures;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
@@ -14,7 +15,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.AfterAll;
@@ -161,7 +161,7 @@ class TogetherTest {
   void namesAreShownAsTheyAreWritten() {
     String name = "<b>Yew & \"Elm\"</b> 100% #1?";
     served.commands().bows().add(name, Instant.EPOCH, 200, 0.7, "");
-    served.commands().arrows().add(name, 0.03, OptionalDouble.empty(), OptionalDouble.empty());
+    served.commands().arrows().add(name, 0.03, Measures.none());
     served.commands().tag("range", Optional.of(name), Optional.of(name), "test");
     try (Visit visit = visit("/rack", 1024, 740)) {
       visit.by("#bows a").filter(new Locator.FilterOptions().setHasText(name)).click();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.capture.Until;
+import castwell.capture.measure.Measures;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.URI;
@@ -266,10 +267,7 @@ class WorkbenchApiTest {
             () -> gates.store().read(t -> t.shots().latest("range", 9)).size() == wanted);
       }
       gates.commands().bows().add("Alder", java.time.Instant.EPOCH, 200, 0.7, "");
-      gates
-          .commands()
-          .arrows()
-          .add("Pine", 0.03, java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty());
+      gates.commands().arrows().add("Pine", 0.03, Measures.none());
       for (var shot : gates.store().read(t -> t.shots().latest("range", 9))) {
         gates
             .commands()

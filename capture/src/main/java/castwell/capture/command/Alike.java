@@ -1,5 +1,8 @@
 package castwell.capture.command;
 
+import castwell.capture.measure.Measure;
+import castwell.capture.measure.Measures;
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /** Whether two figures are one, written in some unit with 12 digits and read again. */
@@ -16,5 +19,14 @@ public final class Alike {
     return a.isPresent() && b.isPresent()
         ? are(a.getAsDouble(), b.getAsDouble())
         : a.isPresent() == b.isPresent();
+  }
+
+  /**
+   * @param catalogue all that there are
+   */
+  public static <M extends Enum<M> & Measure> boolean are(
+      M[] catalogue, Measures<M> a, Measures<M> b) {
+    return a.words().equals(b.words())
+        && Arrays.stream(catalogue).allMatch(measure -> are(a.number(measure), b.number(measure)));
   }
 }

@@ -3,6 +3,8 @@ package castwell.capture.command;
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.derive.Derivation;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
@@ -13,7 +15,6 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /** What a person says about arrows; committed before anyone is told. */
@@ -22,64 +23,44 @@ public final class ArrowCommands {
   private final Derivation derivation;
   private final Clock clock;
 
-  /** What is known of an arrow. */
-  public record Measures(
-      double massKg,
-      OptionalDouble lengthM,
-      OptionalDouble diameterM,
-      Optional<String> point,
-      Optional<String> note) {
-    static Measures of(double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
-      return new Measures(massKg, lengthM, diameterM, Optional.empty(), Optional.empty());
-    }
-  }
-
   ArrowCommands(AnnouncedStore store, Derivation derivation, Clock clock) {
     this.store = store;
     this.derivation = derivation;
     this.clock = clock;
   }
 
-  public void add(String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
-    add(name, Measures.of(massKg, lengthM, diameterM));
-  }
-
-  public void add(String name, Measures measures) {
+  public void add(String name, double massKg, Measures<ArrowMeasure> measures) {
     String checked = Checks.name("refused.what_arrow", name);
     store.writing(
         t -> {
           if (t.rack().arrow(checked).isPresent()) {
             throw Refused.of(Why.CONFLICT, "refused.arrow_taken", checked);
           }
-          enter(t, checked, measures);
+          enter(t, checked, massKg, measures);
         });
   }
 
   /** An arrow measured anew: what is entered now holds for all of its shots. */
-  public void enter(String name, double massKg, OptionalDouble lengthM, OptionalDouble diameterM) {
-    enter(name, Measures.of(massKg, lengthM, diameterM));
-  }
-
-  public void enter(String name, Measures measures) {
-    store.writing(t -> enter(t, arrow(t, name).name(), measures));
+  public void enter(String name, double massKg, Measures<ArrowMeasure> measures) {
+    store.writing(t -> enter(t, arrow(t, name).name(), massKg, measures));
   }
 
   /**
    * Within a transaction; an arrow that isn't there yet is added. Another mass than it had sets its
    * weighings aside.
    */
-  public void enter(Transaction t, String name, Measures measures) {
+  public void enter(Transaction t, String name, double massKg, Measures<ArrowMeasure> measures) {
     Optional<Rack.Named> known = t.rack().arrow(name);
     known
         .flatMap(arrow -> t.rack().arrowById(arrow.id()))
-        .filter(arrow -> !Alike.are(arrow.massKg(), measures.massKg()))
+        .filter(arrow -> !Alike.are(arrow.massKg(), massKg))
         .ifPresent(arrow -> setWeighingsAside(t, arrow.id()));
     long id =
         known
             .map(Rack.Named::id)
             .orElseGet(
                 () -> t.rack().addArrow(Checks.name("refused.what_arrow", name), clock.instant()));
-    measure(t, id, measures);
+    measure(t, id, massKg, measures);
   }
 
   private void setWeighingsAside(Transaction t, long arrowId) {
@@ -91,15 +72,12 @@ public final class ArrowCommands {
                     .decide(weighing.id(), true, "a mass was entered", clock.instant(), "rule"));
   }
 
-  private void measure(Transaction t, long id, Measures measures) {
+  private void measure(Transaction t, long id, double massKg, Measures<ArrowMeasure> measures) {
     t.rack()
         .enterArrow(
             id,
-            Checks.arrowMassKg(measures.massKg()),
-            Checks.arrowLengthM(measures.lengthM()),
-            Checks.arrowDiameterM(measures.diameterM()),
-            Checks.words("refused.what_arrows_point", measures.point()),
-            Checks.words("refused.what_note", measures.note()),
+            Checks.arrowMassKg(massKg),
+            Checks.measures(ArrowMeasure.values(), measures),
             clock.instant());
     List<Passages.Row> shots = t.passages().ofArrow(id);
     if (!shots.isEmpty()) {
@@ -149,10 +127,7 @@ public final class ArrowCommands {
         Arrays.stream(Weighings.massesKg(t.weighings().of(arrowId)))
             .average()
             .orElse(arrow.massKg());
-    measure(
-        t,
-        arrowId,
-        new Measures(mean, arrow.lengthM(), arrow.diameterM(), arrow.point(), arrow.note()));
+    measure(t, arrowId, mean, arrow.measures());
   }
 
   public static Rack.Named arrow(Transaction t, String name) {

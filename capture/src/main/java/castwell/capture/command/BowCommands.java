@@ -3,10 +3,11 @@ package castwell.capture.command;
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
-import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Transaction;
 import java.time.Clock;
 import java.time.Instant;
@@ -20,7 +21,11 @@ public final class BowCommands {
 
   /** A bow from an instant on. */
   public record State(
-      Instant since, double drawWeightN, double drawLengthM, Measures measures, String done) {}
+      Instant since,
+      double drawWeightN,
+      double drawLengthM,
+      Measures<BowMeasure> measures,
+      String done) {}
 
   BowCommands(AnnouncedStore store, Clock clock) {
     this.store = store;
@@ -29,7 +34,7 @@ public final class BowCommands {
 
   /** A new bow and its first state. */
   public void add(String name, Instant since, double drawWeightN, double drawLengthM, String done) {
-    add(name, new State(since, drawWeightN, drawLengthM, Measures.NONE, done));
+    add(name, new State(since, drawWeightN, drawLengthM, Measures.none(), done));
   }
 
   public void add(String name, State state) {
@@ -61,7 +66,7 @@ public final class BowCommands {
             state.since(),
             Checks.drawWeightN(state.drawWeightN()),
             Checks.drawLengthM(state.drawLengthM()),
-            Checks.measures(state.measures()),
+            Checks.measures(BowMeasure.values(), state.measures()),
             Checks.text("refused.what_what_was_done_to_a_bow", state.done()),
             entered);
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());

@@ -6,7 +6,9 @@ import castwell.analysis.speed.Calibration;
 import castwell.analysis.unit.Units;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.store.Rack.Measures;
+import castwell.capture.measure.Entry;
+import castwell.capture.measure.Measure;
+import castwell.capture.measure.Measures;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -58,42 +60,28 @@ public final class Checks {
     return kilograms;
   }
 
-  static OptionalDouble arrowLengthM(OptionalDouble metres) {
-    metres.ifPresent(
-        m -> within("refused.what_arrows_length", m / Units.METRES_PER_INCH, 10, 45, "in"));
-    return metres;
+  /**
+   * @param catalogue all that there are
+   */
+  static <M extends Enum<M> & Measure> Measures<M> measures(M[] catalogue, Measures<M> told) {
+    Measures<M> measures = told.completed(catalogue);
+    return Measures.of(
+        catalogue,
+        measure -> within(measure, measures.number(measure)),
+        measure -> words(measure.refusal(), measures.words(measure)));
   }
 
-  static OptionalDouble arrowDiameterM(OptionalDouble metres) {
-    metres.ifPresent(
-        m -> within("refused.what_arrows_diameter", m / Units.METRES_PER_INCH, 0.1, 1, "in"));
-    return metres;
-  }
-
-  static Measures measures(Measures measures) {
-    inches("refused.what_length_from_nock_to_nock", measures.nockToNockM(), 20, 90);
-    inches("refused.what_string_follow", measures.stringFollowM(), -10, 15);
-    inches("refused.what_brace_height", measures.braceHeightM(), 2, 15);
-    measures.massKg().ifPresent(kg -> within("refused.what_bows_mass", kg, 0.1, 5, "kg"));
-    measures.tipWidthM().ifPresent(m -> within("refused.what_tips_width", m * 1e3, 2, 60, "mm"));
-    measures
-        .stringMassKg()
-        .ifPresent(
-            kg ->
-                within(
-                    "refused.what_strings_mass", kg / Units.KILOGRAMS_PER_GRAIN, 10, 1000, "gr"));
-    return new Measures(
-        measures.nockToNockM(),
-        measures.stringFollowM(),
-        measures.braceHeightM(),
-        measures.massKg(),
-        words("refused.what_wood", measures.wood()),
-        measures.tipWidthM(),
-        measures.stringMassKg());
-  }
-
-  private static void inches(String what, OptionalDouble metres, double least, double most) {
-    metres.ifPresent(m -> within(what, m / Units.METRES_PER_INCH, least, most, "in"));
+  private static OptionalDouble within(Measure measure, OptionalDouble si) {
+    Entry.Number number = measure.number().orElseThrow();
+    si.ifPresent(
+        value ->
+            within(
+                measure.refusal(),
+                number.inLimitsUnit(value),
+                number.least(),
+                number.most(),
+                number.limitsUnit()));
+    return si;
   }
 
   static void forceDraw(List<Point> points) {

@@ -2,15 +2,15 @@ package castwell.capture.intake;
 
 import castwell.capture.command.Alike;
 import castwell.capture.command.ArrowCommands;
-import castwell.capture.command.ArrowCommands.Measures;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Once;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.Named;
 import castwell.capture.store.Transaction;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Arrows. What a line doesn't tell of an arrow that is there stays as it was. */
 final class ArrowIntake implements Intake {
@@ -29,27 +29,22 @@ final class ArrowIntake implements Intake {
     String name = line.neededWords("arrow");
     once.refuseTwice(line, name.toLowerCase(Locale.ROOT), name);
     Optional<Arrow> there = t.rack().arrow(name).map(Named::id).flatMap(t.rack()::arrowById);
-    Measures told =
-        new Measures(
-            line.neededNumber("mass"),
-            line.number("length", there.map(Arrow::lengthM).orElse(OptionalDouble.empty())),
-            line.number("diameter", there.map(Arrow::diameterM).orElse(OptionalDouble.empty())),
-            line.words("point").or(() -> there.flatMap(Arrow::point)),
-            line.words("note").or(() -> there.flatMap(Arrow::note)));
-    if (there.isPresent() && same(told, there.get())) {
+    double massKg = line.neededNumber("mass");
+    Measures<ArrowMeasure> before = there.map(Arrow::measures).orElseGet(Measures::none);
+    Measures<ArrowMeasure> told =
+        Measures.of(
+                ArrowMeasure.values(),
+                measure -> line.number(measure.stem(), before.number(measure)),
+                measure -> line.words(measure.stem()).or(() -> before.words(measure)))
+            .completed(ArrowMeasure.values());
+    if (there.isPresent()
+        && Alike.are(massKg, there.get().massKg())
+        && Alike.are(ArrowMeasure.values(), told, before)) {
       tally.already();
     } else {
-      arrows.enter(t, name, told);
+      arrows.enter(t, name, massKg, told);
       tally.take();
     }
-  }
-
-  private static boolean same(Measures told, Arrow there) {
-    return Alike.are(told.massKg(), there.massKg())
-        && Alike.are(told.lengthM(), there.lengthM())
-        && Alike.are(told.diameterM(), there.diameterM())
-        && told.point().equals(there.point())
-        && told.note().equals(there.note());
   }
 
   @Override

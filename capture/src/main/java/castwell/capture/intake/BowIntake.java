@@ -5,8 +5,9 @@ import castwell.capture.command.BowCommands;
 import castwell.capture.command.BowCommands.State;
 import castwell.capture.intake.sheet.Line;
 import castwell.capture.intake.sheet.Once;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.BowState;
-import castwell.capture.store.Rack.Measures;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.StateName;
 import java.time.Instant;
@@ -14,7 +15,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Bows, a state a line. What a line doesn't tell of a state that is there stays as it was. */
 final class BowIntake implements Intake {
@@ -61,47 +61,23 @@ final class BowIntake implements Intake {
   }
 
   private static State state(Line line, Instant since, Optional<BowState> there) {
-    Measures before = there.map(BowState::measures).orElse(Measures.NONE);
+    Measures<BowMeasure> before = there.map(BowState::measures).orElseGet(Measures::none);
     return new State(
         there.map(BowState::since).orElse(since),
         line.neededNumber("draw_weight"),
         line.neededNumber("draw_length"),
-        new Measures(
-            line.number("nock_to_nock", before.nockToNockM()),
-            line.number("string_follow", before.stringFollowM()),
-            line.number("brace_height", before.braceHeightM()),
-            line.number("mass", before.massKg()),
-            line.words("wood").or(before::wood),
-            line.number("tip_width", before.tipWidthM()),
-            line.number("string_mass", before.stringMassKg())),
+        Measures.of(
+            BowMeasure.values(),
+            measure -> line.number(measure.stem(), before.number(measure)),
+            measure -> line.words(measure.stem()).or(() -> before.words(measure))),
         line.words("done").or(() -> there.map(BowState::done)).orElse(""));
   }
 
   private static boolean same(State told, BowState there) {
     return Alike.are(told.drawWeightN(), there.drawWeightN())
         && Alike.are(told.drawLengthM(), there.drawLengthM())
-        && same(told.measures(), there.measures())
+        && Alike.are(BowMeasure.values(), told.measures(), there.measures())
         && told.done().equals(there.done());
-  }
-
-  private static boolean same(Measures a, Measures b) {
-    List<OptionalDouble> told = figures(a);
-    List<OptionalDouble> there = figures(b);
-    boolean alike = a.wood().equals(b.wood());
-    for (int i = 0; i < told.size(); i++) {
-      alike &= Alike.are(told.get(i), there.get(i));
-    }
-    return alike;
-  }
-
-  private static List<OptionalDouble> figures(Measures m) {
-    return List.of(
-        m.nockToNockM(),
-        m.stringFollowM(),
-        m.braceHeightM(),
-        m.massKg(),
-        m.tipWidthM(),
-        m.stringMassKg());
   }
 
   @Override

@@ -1,7 +1,8 @@
 package castwell.capture.store;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
+import org.jdbi.v3.core.statement.Update;
 
 /** The bows with their states in time, and the arrows. */
 public final class Rack {
@@ -22,7 +24,7 @@ public final class Rack {
               Instant.ofEpochMilli(row.getLong("since_ms")),
               row.getDouble("draw_weight_n"),
               row.getDouble("draw_length_m"),
-              measures(row),
+              MeasureColumns.BOW.of(row),
               row.getString("done"));
 
   private static final RowMapper<Arrow> ARROW =
@@ -31,10 +33,7 @@ public final class Rack {
               row.getLong("id"),
               row.getString("name"),
               row.getDouble("mass_kg"),
-              Columns.optional(row, "length_m"),
-              Columns.optional(row, "diameter_m"),
-              Columns.optionalText(row, "point"),
-              Columns.optionalText(row, "note"));
+              MeasureColumns.ARROW.of(row));
 
   private final Handle handle;
 
@@ -52,50 +51,18 @@ public final class Rack {
       Instant since,
       double drawWeightN,
       double drawLengthM,
-      Measures measures,
+      Measures<BowMeasure> measures,
       String done) {}
 
-  /**
-   * What else was measured of a bow in a state, each where it was.
-   *
-   * @param stringFollowM how far the unstrung tips stay behind the back; below 0 where they stand
-   *     before it
-   */
-  public record Measures(
-      OptionalDouble nockToNockM,
-      OptionalDouble stringFollowM,
-      OptionalDouble braceHeightM,
-      OptionalDouble massKg,
-      Optional<String> wood,
-      OptionalDouble tipWidthM,
-      OptionalDouble stringMassKg) {
-    private static final OptionalDouble NOT_KNOWN = OptionalDouble.empty();
-
-    public static final Measures NONE =
-        new Measures(
-            NOT_KNOWN, NOT_KNOWN, NOT_KNOWN, NOT_KNOWN, Optional.empty(), NOT_KNOWN, NOT_KNOWN);
-  }
-
   /** An arrow as last entered. */
-  public record Arrow(
-      long id,
-      String name,
-      double massKg,
-      OptionalDouble lengthM,
-      OptionalDouble diameterM,
-      Optional<String> point,
-      Optional<String> note) {}
+  public record Arrow(long id, String name, double massKg, Measures<ArrowMeasure> measures) {
+    public OptionalDouble lengthM() {
+      return measures.number(ArrowMeasure.LENGTH);
+    }
 
-  /** What is read as {@code bow_state.*} beside a bow's name. */
-  static Measures measures(ResultSet row) throws SQLException {
-    return new Measures(
-        Columns.optional(row, "nock_to_nock_m"),
-        Columns.optional(row, "string_follow_m"),
-        Columns.optional(row, "brace_height_m"),
-        Columns.optional(row, "bow_mass_kg"),
-        Columns.optionalText(row, "wood"),
-        Columns.optional(row, "tip_width_m"),
-        Columns.optional(row, "string_mass_kg"));
+    public OptionalDouble diameterM() {
+      return measures.number(ArrowMeasure.DIAMETER);
+    }
   }
 
   Rack(Handle handle) {
@@ -144,17 +111,17 @@ public final class Rack {
       Instant since,
       double drawWeightN,
       double drawLengthM,
-      Measures measures,
+      Measures<BowMeasure> measures,
       String done,
       Instant entered) {
-    handle
-        .createUpdate(
+    Update update =
+        handle.createUpdate(
             """
-            INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, nock_to_nock_m, string_follow_m,
-              brace_height_m, mass_kg, wood, tip_width_m, string_mass_kg, done, entered_ms)
-            VALUES (:bowId, :since, :drawWeightN, :drawLengthM, :nockToNockM, :stringFollowM,
-              :braceHeightM, :massKg, :wood, :tipWidthM, :stringMassKg, :done, :entered)""")
-        .bindMethods(measures)
+            INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, %s, done, entered_ms)
+            VALUES (:bowId, :since, :drawWeightN, :drawLengthM, %s, :done, :entered)"""
+                .formatted(MeasureColumns.BOW.names(), MeasureColumns.BOW.places()));
+    MeasureColumns.BOW.bind(update, measures);
+    update
         .bind("bowId", bowId)
         .bind("since", since)
         .bind("drawWeightN", drawWeightN)
@@ -165,26 +132,15 @@ public final class Rack {
   }
 
   public void enterArrow(
-      long arrowId,
-      double massKg,
-      OptionalDouble lengthM,
-      OptionalDouble diameterM,
-      Optional<String> point,
-      Optional<String> note,
-      Instant entered) {
-    handle
-        .createUpdate(
+      long arrowId, double massKg, Measures<ArrowMeasure> measures, Instant entered) {
+    Update update =
+        handle.createUpdate(
             """
-            INSERT INTO arrow_entry (arrow_id, mass_kg, length_m, diameter_m, point, note, entered_ms)
-            VALUES (?, ?, ?, ?, ?, ?, ?)""")
-        .bind(0, arrowId)
-        .bind(1, massKg)
-        .bind(2, lengthM)
-        .bind(3, diameterM)
-        .bind(4, point)
-        .bind(5, note)
-        .bind(6, entered)
-        .execute();
+            INSERT INTO arrow_entry (arrow_id, mass_kg, %s, entered_ms)
+            VALUES (:arrowId, :massKg, %s, :entered)"""
+                .formatted(MeasureColumns.ARROW.names(), MeasureColumns.ARROW.places()));
+    MeasureColumns.ARROW.bind(update, measures);
+    update.bind("arrowId", arrowId).bind("massKg", massKg).bind("entered", entered).execute();
   }
 
   /**
@@ -204,10 +160,12 @@ public final class Rack {
     return handle
         .createQuery(
             """
-            SELECT bow.name, bow_state.*, mass_kg AS bow_mass_kg FROM bow_state JOIN bow ON bow.id = bow_id
+            SELECT bow.name, bow_id, since_ms, draw_weight_n, draw_length_m, done, %s
+            FROM bow_state JOIN bow ON bow.id = bow_id
             WHERE bow_id = ? AND bow_state.id IN
               (SELECT max(id) FROM bow_state WHERE bow_id = ? GROUP BY since_ms)
-            ORDER BY since_ms""")
+            ORDER BY since_ms"""
+                .formatted(MeasureColumns.BOW.read()))
         .bind(0, bowId)
         .bind(1, bowId)
         .map(BOW_STATE)
@@ -219,10 +177,11 @@ public final class Rack {
     return handle
         .createQuery(
             """
-            SELECT arrow.id, name, mass_kg, length_m, diameter_m, point, note FROM arrow
+            SELECT arrow.id, name, mass_kg, %s FROM arrow
             JOIN arrow_entry ON arrow_entry.id =
               (SELECT max(id) FROM arrow_entry WHERE arrow_id = arrow.id)
-            ORDER BY arrow.id""")
+            ORDER BY arrow.id"""
+                .formatted(MeasureColumns.ARROW.read()))
         .map(ARROW)
         .list();
   }

@@ -61,7 +61,8 @@ final class Schema {
             handle.createScript(resource("schema-5.sql")).execute();
             AppendOnly.guard(handle, "weighing_decision", "id");
           },
-          handle -> handle.createScript(resource("schema-6.sql")).execute());
+          handle -> handle.createScript(resource("schema-6.sql")).execute(),
+          handle -> handle.createScript(resource("schema-7.sql")).execute());
 
   private Schema() {}
 

@@ -23,9 +23,7 @@ public final class Shots {
         passage.fired_ms, passage.end_number, board.device, session.name AS session_name,
         calibration.gates_from_bow_m + calibration.spacing_m / 2 AS middle_from_bow_m,
         bow.name AS bow_name, bow_state.bow_id, bow_state.since_ms, bow_state.draw_weight_n, bow_state.draw_length_m,
-        nock_to_nock_m, string_follow_m, brace_height_m, bow_state.mass_kg AS bow_mass_kg, wood, tip_width_m,
-        string_mass_kg, bow_state.done, arrow.id AS arrow_id, arrow.name AS arrow_name, arrow_entry.mass_kg,
-        arrow_entry.length_m AS arrow_length_m, diameter_m, point, arrow_entry.note AS arrow_note,
+        bow_state.done, %s, arrow.id AS arrow_id, arrow.name AS arrow_name, arrow_entry.mass_kg, %s,
         reading.passage_id IS NOT NULL AS by_hand, reading.speed_mps AS read_mps,
         reading.speed_u_own_mps AS read_u_own_mps, reading.speed_u_common_mps AS read_u_common_mps, reading.note,
         reading.source, decided, decision.reason AS decision_reason, decision.at_ms AS decision_ms, decided_by, figure.*
@@ -44,7 +42,8 @@ public final class Shots {
       LEFT JOIN arrow ON arrow.id = shot_tag.arrow_id
       LEFT JOIN arrow_entry ON arrow_entry.id = (SELECT max(id) FROM arrow_entry WHERE arrow_id = shot_tag.arrow_id)
       LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
-      WHERE passage.part_of IS NULL\s""";
+      WHERE passage.part_of IS NULL\s"""
+          .formatted(MeasureColumns.BOW.read(), MeasureColumns.ARROW.read());
 
   private static final RowMapper<Figure> FIGURE = Figures.mapper();
 
@@ -224,7 +223,7 @@ public final class Shots {
                 Instant.ofEpochMilli(row.getLong("since_ms")),
                 row.getDouble("draw_weight_n"),
                 row.getDouble("draw_length_m"),
-                Rack.measures(row),
+                MeasureColumns.BOW.of(row),
                 row.getString("done")));
   }
 
@@ -237,10 +236,7 @@ public final class Shots {
                 row.getLong("arrow_id"),
                 name.get(),
                 row.getDouble("mass_kg"),
-                Columns.optional(row, "arrow_length_m"),
-                Columns.optional(row, "diameter_m"),
-                Columns.optionalText(row, "point"),
-                Columns.optionalText(row, "arrow_note")));
+                MeasureColumns.ARROW.of(row)));
   }
 
   private static Optional<Shot.Decision> decision(ResultSet row) throws SQLException {

@@ -28,6 +28,7 @@ public final class Json {
           .addModule(
               new SimpleModule()
                   .addSerializer(new WordSerializer())
+                  .addSerializer(new MeasuresSerializer())
                   .addSerializer(Instant.class, ToStringSerializer.instance)
                   .addDeserializer(Instant.class, new InstantDeserializer()))
           .build();

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.English;
 import castwell.capture.FullDisk;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.Shot;
@@ -17,7 +19,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,11 +34,21 @@ class FullDiskTest {
     bench
         .commands()
         .arrows()
-        .add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+        .add(
+            "light",
+            0.020,
+            Measures.<ArrowMeasure>none()
+                .with(ArrowMeasure.LENGTH, 0.72)
+                .with(ArrowMeasure.DIAMETER, 0.008));
     bench
         .commands()
         .arrows()
-        .add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+        .add(
+            "heavy",
+            0.030,
+            Measures.<ArrowMeasure>none()
+                .with(ArrowMeasure.LENGTH, 0.72)
+                .with(ArrowMeasure.DIAMETER, 0.008));
     return bench;
   }
 

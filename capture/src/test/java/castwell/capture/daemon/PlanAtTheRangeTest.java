@@ -7,6 +7,8 @@ import castwell.analysis.shot.Gate;
 import castwell.capture.command.PlanCommand;
 import castwell.capture.command.PlanCommands.Wanted;
 import castwell.capture.command.Refused;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.plan.PlanProgress;
 import castwell.capture.plan.PlanState;
 import castwell.capture.store.Decisions.Decided;
@@ -23,7 +25,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,7 +65,7 @@ class PlanAtTheRangeTest {
       bench.commands().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
     }
     for (String arrow : new String[] {"one", "two", "three"}) {
-      bench.commands().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+      bench.commands().arrows().add(arrow, 0.030, Measures.none());
     }
     lane = plugged("lane");
   }
@@ -316,7 +317,10 @@ class PlanAtTheRangeTest {
 
   @Test
   void aRetaggedMisreadIsNoTurns() {
-    bench.commands().arrows().enter("three", 0.03, OptionalDouble.of(0.60), OptionalDouble.empty());
+    bench
+        .commands()
+        .arrows()
+        .enter("three", 0.03, Measures.<ArrowMeasure>none().with(ArrowMeasure.LENGTH, 0.60));
     long plan = start("ash three", "yew two");
     shoot(); // 0.72 m
     assertThat(last().counts()).isFalse();

@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Shot;
 import castwell.capture.store.Tags.Tagging;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,12 +29,15 @@ class RetagTest {
   void shoot() {
     bench = RangeBench.in(folder);
     bench.commands().bows().add("ash", Instant.EPOCH, 220, 0.70, "");
-    bench.commands().arrows().add("fits", 0.030, OptionalDouble.of(0.73), OptionalDouble.empty());
-    bench.commands().arrows().add("short", 0.030, OptionalDouble.of(0.60), OptionalDouble.empty());
     bench
         .commands()
         .arrows()
-        .add("unmeasured", 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+        .add("fits", 0.030, Measures.<ArrowMeasure>none().with(ArrowMeasure.LENGTH, 0.73));
+    bench
+        .commands()
+        .arrows()
+        .add("short", 0.030, Measures.<ArrowMeasure>none().with(ArrowMeasure.LENGTH, 0.60));
+    bench.commands().arrows().add("unmeasured", 0.030, Measures.none());
     HandFedStation lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);
     lane.identity(1000, 7);
@@ -86,7 +90,7 @@ class RetagTest {
     bench
         .commands()
         .arrows()
-        .enter("short", 0.030, OptionalDouble.of(0.71), OptionalDouble.empty());
+        .enter("short", 0.030, Measures.<ArrowMeasure>none().with(ArrowMeasure.LENGTH, 0.71));
     assertThat(shot().counts()).isTrue();
   }
 

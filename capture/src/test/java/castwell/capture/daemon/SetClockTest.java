@@ -6,6 +6,8 @@ import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.clock.HostClock;
 import castwell.capture.clock.OnwardClock;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
@@ -13,7 +15,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -37,11 +38,21 @@ class SetClockTest {
     bench
         .commands()
         .arrows()
-        .add("light", 0.020, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+        .add(
+            "light",
+            0.020,
+            Measures.<ArrowMeasure>none()
+                .with(ArrowMeasure.LENGTH, 0.72)
+                .with(ArrowMeasure.DIAMETER, 0.008));
     bench
         .commands()
         .arrows()
-        .add("heavy", 0.030, OptionalDouble.of(0.72), OptionalDouble.of(0.008));
+        .add(
+            "heavy",
+            0.030,
+            Measures.<ArrowMeasure>none()
+                .with(ArrowMeasure.LENGTH, 0.72)
+                .with(ArrowMeasure.DIAMETER, 0.008));
   }
 
   @AfterEach

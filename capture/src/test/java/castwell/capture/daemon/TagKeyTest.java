@@ -2,11 +2,11 @@ package castwell.capture.daemon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,7 +28,7 @@ class TagKeyTest {
       bench.commands().bows().add(bow, Instant.EPOCH, 220, 0.70, "");
     }
     for (String arrow : new String[] {"one", "two", "three"}) {
-      bench.commands().arrows().add(arrow, 0.030, OptionalDouble.empty(), OptionalDouble.empty());
+      bench.commands().arrows().add(arrow, 0.030, Measures.none());
     }
     lane = new HandFedStation(bench, "lane");
     lane.plugIn(0);

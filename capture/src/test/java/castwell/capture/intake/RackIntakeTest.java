@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import castwell.capture.English;
 import castwell.capture.intake.sheet.SheetKind;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Rack.Named;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,10 +59,13 @@ class RackIntakeTest {
     BowState first = states("Ash").get(0);
     assertThat(first.since()).isEqualTo(Instant.parse("2026-03-31T22:00:00Z"));
     assertThat(first.drawWeightN()).isCloseTo(222.411, within(1e-3)); // 50 lbf
-    assertThat(first.measures().nockToNockM().orElseThrow()).isCloseTo(1.6764, within(1e-9));
-    assertThat(first.measures().massKg().orElseThrow()).isCloseTo(0.589670, within(1e-6));
-    assertThat(first.measures().wood()).contains("ash");
-    assertThat(first.measures().stringMassKg().orElseThrow()).isCloseTo(0.00712788, within(1e-8));
+    assertThat(first.measures().number(BowMeasure.NOCK_TO_NOCK).orElseThrow())
+        .isCloseTo(1.6764, within(1e-9));
+    assertThat(first.measures().number(BowMeasure.MASS).orElseThrow())
+        .isCloseTo(0.589670, within(1e-6));
+    assertThat(first.measures().words(BowMeasure.WOOD)).contains("ash");
+    assertThat(first.measures().number(BowMeasure.STRING_MASS).orElseThrow())
+        .isCloseTo(0.00712788, within(1e-8));
     assertThat(states("Ash").get(1).done()).isEqualTo("tips, lightened");
   }
 
@@ -85,8 +92,8 @@ class RackIntakeTest {
     bench.take(SheetKind.ARROWS, "arrow,mass_gr,note\na1,501,heavier\n");
     assertThat(arrows()).hasSize(1);
     assertThat(arrows().get(0).lengthM().orElseThrow()).isCloseTo(0.7366, within(1e-9));
-    assertThat(arrows().get(0).point()).contains("field");
-    assertThat(arrows().get(0).note()).contains("heavier");
+    assertThat(arrows().get(0).measures().words(ArrowMeasure.POINT)).contains("field");
+    assertThat(arrows().get(0).measures().words(ArrowMeasure.NOTE)).contains("heavier");
   }
 
   @Test
@@ -97,6 +104,58 @@ class RackIntakeTest {
     assertThat(bench.take(SheetKind.ARROWS, csv).already()).isEqualTo(2);
     assertThat(arrows().get(0).massKg()).isCloseTo(0.0324, within(1e-12));
     assertThat(arrows().get(1).lengthM()).isEmpty();
+  }
+
+  @Test
+  void aTillerAndATipsThicknessAreTakenInInEitherUnit() {
+    bench.take(
+        SheetKind.BOWS,
+        "bow,state_on,draw_weight_lb,draw_length_in,tiller_mm,tip_thickness_in\nAsh,2026-04-01,50,28,-3,0.5\n");
+    Measures<BowMeasure> measures = states("Ash").get(0).measures();
+    assertThat(measures.number(BowMeasure.TILLER).orElseThrow()).isCloseTo(-0.003, within(1e-12));
+    assertThat(measures.number(BowMeasure.TIP_THICKNESS).orElseThrow())
+        .isCloseTo(0.0127, within(1e-12));
+  }
+
+  @Test
+  void aSpineIsTakenInWithItsSpanAndWeightOrAsUsual() {
+    String csv =
+        "arrow,mass_gr,spine_mil,spine_span_in,spine_weight_lb\nA1,500,500,,\nA2,500,620,26,2\nA3,500,,26,2\n";
+    bench.take(SheetKind.ARROWS, csv);
+    assertThat(bench.take(SheetKind.ARROWS, csv).already()).isEqualTo(3);
+    assertThat(spine(0)).isEqualTo("0.0127 m, 0.7112 m, 8.630 N"); // 0.5 in, 28 in, 1.94 lbf
+    assertThat(spine(1)).isEqualTo("0.0157 m, 0.6604 m, 8.896 N"); // 0.62 in, 26 in, 2 lbf
+    assertThat(arrows().get(2).measures()).isEqualTo(Measures.none());
+  }
+
+  private String spine(int arrow) {
+    Measures<ArrowMeasure> measures = arrows().get(arrow).measures();
+    return String.format(
+        Locale.ROOT,
+        "%.4f m, %.4f m, %.3f N",
+        measures.number(ArrowMeasure.SPINE).orElseThrow(),
+        measures.number(ArrowMeasure.SPINE_SPAN).orElseThrow(),
+        measures.number(ArrowMeasure.SPINE_WEIGHT).orElseThrow());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          tiller_in,5|A tiller lies between -50 and 50 mm, not at 127
+          tip_thickness_mm,1|A tip's thickness lies between 2 and 60 mm, not at 1
+          """)
+  void aMeasureThatNoBowHasIsNamed(String column, String told) {
+    String[] parts = column.split(",");
+    assertThat(
+            bench.refused(
+                SheetKind.BOWS,
+                "bow,state_on,draw_weight_lb,draw_length_in,%s\nAsh,2026-04-01,50,28,%s\n"
+                    .formatted(parts[0], parts[1])))
+        .singleElement()
+        .asString()
+        .startsWith("2: " + told);
   }
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package castwell.capture.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.capture.Until;
+import castwell.capture.measure.Measures;
 import castwell.capture.publish.broker.Broker;
 import castwell.capture.publish.broker.BrokerConnection;
 import castwell.capture.publish.broker.BrokerUnavailable;
@@ -11,7 +12,6 @@ import castwell.capture.store.Rows;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -40,7 +40,7 @@ class TagsOverBrokerTest {
     subscriber = Subscriber.to(mosquitto, "castwell/#");
     range = new PublishedRange(folder.resolve("data"), PublishedRange.at(mosquitto.url()));
     range.commands().bows().add("heron", Rows.NOON, 200, 0.7, "");
-    range.commands().arrows().add("heavy", 0.04, OptionalDouble.empty(), OptionalDouble.empty());
+    range.commands().arrows().add("heavy", 0.04, Measures.none());
     other =
         BrokerConnection.open(
             Broker.open(mosquitto.url()), "other", Optional.empty(), message -> {}, () -> {});

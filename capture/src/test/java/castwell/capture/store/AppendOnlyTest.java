@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.bow.ForceDrawCurve.Point;
 import castwell.analysis.shot.Gate;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Readings.Reading;
 import castwell.capture.wire.Sentence.Heartbeat;
@@ -70,17 +71,9 @@ class AppendOnlyTest {
     t.raw().missing(board, new Missing(2, 7, 1, 2));
     t.raw().loss(board, new Loss(3, 7, Gate.A, 1, 2, 3));
     long bow = t.rack().addBow("heron", Rows.NOON);
-    t.rack().addState(bow, Rows.NOON, 230, 0.7, Rack.Measures.NONE, "", Rows.NOON);
+    t.rack().addState(bow, Rows.NOON, 230, 0.7, Measures.none(), "", Rows.NOON);
     long arrow = t.rack().addArrow("reed", Rows.NOON);
-    t.rack()
-        .enterArrow(
-            arrow,
-            0.03,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Rows.NOON);
+    t.rack().enterArrow(arrow, 0.03, Measures.none(), Rows.NOON);
     t.forceDraws()
         .add(
             bow,

@@ -3,6 +3,9 @@ package castwell.capture.store;
 import static castwell.capture.store.Rows.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import java.nio.file.Path;
@@ -18,6 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** A bow changes in time, an arrow is only known better: what holds for a shot. */
 class BowStateTest {
   private static final Instant REWORKED = NOON.plusSeconds(3600);
+
+  private static final Measures<ArrowMeasure> THIN =
+      Measures.<ArrowMeasure>none().with(ArrowMeasure.DIAMETER, 0.008);
 
   @TempDir Path folder;
   private Store store;
@@ -39,7 +45,7 @@ class BowStateTest {
 
   private void state(Instant since, double drawWeightN, String done) {
     store.writing(
-        t -> t.rack().addState(bow, since, drawWeightN, 0.686, Rack.Measures.NONE, done, NOON));
+        t -> t.rack().addState(bow, since, drawWeightN, 0.686, Measures.none(), done, NOON));
   }
 
   private void holdsAt(Instant at, double drawWeightN) {
@@ -93,9 +99,32 @@ class BowStateTest {
   }
 
   @Test
+  void everyMeasureIsReadBackAsItWasTaken() {
+    Measures<BowMeasure> taken =
+        Measures.of(
+            BowMeasure.values(),
+            measure -> OptionalDouble.of(0.01 + measure.ordinal()),
+            measure -> Optional.of("some " + measure));
+    store.writing(t -> t.rack().addState(bow, REWORKED, 222, 0.686, taken, "measured", NOON));
+    assertThat(Rows.maybe(store, t -> t.rack().state(bow, REWORKED)).orElseThrow().measures())
+        .isEqualTo(taken);
+    holdsAt(REWORKED, 222);
+    Measures<ArrowMeasure> told =
+        Measures.of(
+            ArrowMeasure.values(),
+            measure -> OptionalDouble.of(0.01 + measure.ordinal()),
+            measure -> Optional.of("some " + measure));
+    long arrow = store.write(t -> t.rack().addArrow("reed", NOON));
+    enter(arrow, 0.030, told);
+    Shot shot = shot(NOON, new Tags.Pair(OptionalLong.of(bow), OptionalLong.of(arrow)));
+    assertThat(shot.arrow().orElseThrow().measures()).isEqualTo(told);
+    assertThat(Rows.list(store, t -> t.rack().arrows()).get(0).measures()).isEqualTo(told);
+  }
+
+  @Test
   void anotherBowsStatesAreItsOwn() {
     long other = store.write(t -> t.rack().addBow("wren", NOON));
-    store.writing(t -> t.rack().addState(other, NOON, 150, 0.6, Rack.Measures.NONE, "", NOON));
+    store.writing(t -> t.rack().addState(other, NOON, 150, 0.6, Measures.none(), "", NOON));
     holdsAt(NOON, 230);
     assertThat(Rows.maybe(store, t -> t.rack().state(other, REWORKED)).orElseThrow().bow())
         .isEqualTo("wren");
@@ -111,35 +140,17 @@ class BowStateTest {
   @Test
   void anArrowEnteredAgainHoldsForItsEarlierShotsToo() {
     long arrow = store.write(t -> t.rack().addArrow("reed", NOON));
-    enter(arrow, 0.030, OptionalDouble.of(0.74));
+    enter(arrow, 0.030, THIN.with(ArrowMeasure.LENGTH, 0.74));
     Shot early = shot(NOON, new Tags.Pair(OptionalLong.empty(), OptionalLong.of(arrow)));
     assertThat(early.arrow().orElseThrow().massKg()).isEqualTo(0.030);
-    enter(arrow, 0.0312, OptionalDouble.empty());
-    Arrow now =
-        new Arrow(
-            arrow,
-            "reed",
-            0.0312,
-            OptionalDouble.empty(),
-            OptionalDouble.of(0.008),
-            Optional.empty(),
-            Optional.empty());
+    enter(arrow, 0.0312, THIN);
+    Arrow now = new Arrow(arrow, "reed", 0.0312, THIN);
     assertThat(Rows.list(store, t -> t.rack().arrows())).containsExactly(now);
     assertThat(Rows.maybe(store, t -> t.shots().byPassage(early.passageId())).orElseThrow().arrow())
         .contains(now);
   }
 
-  private void enter(long arrow, double massKg, OptionalDouble lengthM) {
-    store.writing(
-        t ->
-            t.rack()
-                .enterArrow(
-                    arrow,
-                    massKg,
-                    lengthM,
-                    OptionalDouble.of(0.008),
-                    Optional.empty(),
-                    Optional.empty(),
-                    NOON));
+  private void enter(long arrow, double massKg, Measures<ArrowMeasure> measures) {
+    store.writing(t -> t.rack().enterArrow(arrow, massKg, measures, NOON));
   }
 }

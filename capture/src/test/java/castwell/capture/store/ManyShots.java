@@ -2,13 +2,13 @@ package castwell.capture.store;
 
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
+import castwell.capture.measure.Measures;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -61,15 +61,14 @@ public final class ManyShots {
     for (int i = 0; i < BOWS; i++) {
       long bow = t.rack().addBow("bow " + (i + 1), FIRST);
       double newtons = 180 + 3 * i;
-      t.rack().addState(bow, FIRST.minusSeconds(60), newtons, 0.7, Rack.Measures.NONE, "", FIRST);
-      t.rack().addState(bow, half, newtons, 0.7, Rack.Measures.NONE, "tips", half);
+      t.rack().addState(bow, FIRST.minusSeconds(60), newtons, 0.7, Measures.none(), "", FIRST);
+      t.rack().addState(bow, half, newtons, 0.7, Measures.none(), "tips", half);
       bows.add(bow);
     }
-    OptionalDouble none = OptionalDouble.empty();
     for (int i = 0; i < ARROWS; i++) {
       long arrow = t.rack().addArrow("arrow " + (i + 1), FIRST);
       double kg = 0.024 + 0.002 * i;
-      t.rack().enterArrow(arrow, kg, none, none, Optional.empty(), Optional.empty(), FIRST);
+      t.rack().enterArrow(arrow, kg, Measures.none(), FIRST);
       arrows.add(arrow);
     }
     Calibration gates = new Calibration(0.6, 0.0003, 0.001, 2, Oscillator.CRYSTAL);

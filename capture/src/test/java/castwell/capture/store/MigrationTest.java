@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.wording.Phrase;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Readings.Reading;
 import java.io.IOException;
@@ -11,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -130,9 +134,9 @@ class MigrationTest {
       assertThat(shot.byGates().orElseThrow().firstEdge()).isEqualTo(1);
       assertThat(shot.figure().speedMps()).hasValue(50);
       assertThat(shot.bow().orElseThrow().done()).isEqualTo("new string");
-      assertThat(shot.bow().orElseThrow().measures()).isEqualTo(Rack.Measures.NONE);
+      assertThat(shot.bow().orElseThrow().measures()).isEqualTo(Measures.none());
       assertThat(shot.arrow().orElseThrow().lengthM()).hasValue(0.74);
-      assertThat(shot.arrow().orElseThrow().note()).isEmpty();
+      assertThat(shot.arrow().orElseThrow().measures().words(ArrowMeasure.NOTE)).isEmpty();
       assertThat(shot.reasons()).containsExactly(Phrase.of("verdict.set_aside_because", "plucked"));
     }
   }
@@ -163,6 +167,60 @@ class MigrationTest {
                     .hasMessageContaining(table + " is append-only");
               }
             });
+  }
+
+  /** Format 6 kept seven measures of a bow, and neither its tiller nor an arrow's spine. */
+  private Path formatSix() throws IOException {
+    Path old = Files.createDirectory(folder.resolve("six"));
+    Path database = old.resolve("castwell.db");
+    Databases.jdbi(database)
+        .useHandle(
+            handle -> {
+              Schema.migrate(handle, database, Schema.STEPS.subList(0, 6));
+              handle.execute("INSERT INTO bow (name, entered_ms) VALUES ('heron', 1)");
+              handle.execute(
+                  """
+                  INSERT INTO bow_state (bow_id, since_ms, draw_weight_n, draw_length_m, nock_to_nock_m,
+                    string_follow_m, brace_height_m, mass_kg, wood, tip_width_m, string_mass_kg, done, entered_ms)
+                  VALUES (1, 1, 230, 0.7, 1.7, -0.01, 0.15, 0.6, 'elm', 0.012, 0.006, '', 1)""");
+              handle.execute("INSERT INTO arrow (name, entered_ms) VALUES ('reed', 1)");
+              handle.execute(
+                  """
+                  INSERT INTO arrow_entry (arrow_id, mass_kg, length_m, diameter_m, point, note, entered_ms)
+                  VALUES (1, 0.03, 0.74, 0.008, 'field', 'old', 1)""");
+            });
+    return old;
+  }
+
+  @Test
+  void measuresOfFormatSixAreAllThereAndNewOnesCanBeTaken() throws IOException {
+    Path old = formatSix();
+    try (Store store = Store.open(old)) {
+      Measures<BowMeasure> bow = Rows.list(store, t -> t.rack().states(1)).get(0).measures();
+      assertThat(bow.numbers())
+          .isEqualTo(
+              Map.of(
+                  BowMeasure.NOCK_TO_NOCK, 1.7,
+                  BowMeasure.STRING_FOLLOW, -0.01,
+                  BowMeasure.BRACE_HEIGHT, 0.15,
+                  BowMeasure.MASS, 0.6,
+                  BowMeasure.TIP_WIDTH, 0.012,
+                  BowMeasure.STRING_MASS, 0.006));
+      assertThat(bow.words()).isEqualTo(Map.of(BowMeasure.WOOD, "elm"));
+      Measures<ArrowMeasure> arrow = Rows.list(store, t -> t.rack().arrows()).get(0).measures();
+      assertThat(arrow.numbers())
+          .isEqualTo(Map.of(ArrowMeasure.LENGTH, 0.74, ArrowMeasure.DIAMETER, 0.008));
+      assertThat(arrow.words())
+          .isEqualTo(Map.of(ArrowMeasure.POINT, "field", ArrowMeasure.NOTE, "old"));
+
+      Measures<BowMeasure> tillered = bow.with(BowMeasure.TILLER, -0.003);
+      store.writing(t -> t.rack().addState(1, Rows.NOON, 230, 0.7, tillered, "", Rows.NOON));
+      assertThat(Rows.list(store, t -> t.rack().states(1)))
+          .extracting(Rack.BowState::measures)
+          .containsExactly(bow, tillered);
+    }
+    Databases.jdbi(old.resolve("castwell.db"))
+        .useHandle(handle -> assertThat(new Integrity(handle).faults()).isEmpty());
   }
 
   @Test

@@ -9,6 +9,8 @@ import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND;
 
+import castwell.capture.measure.Scale;
+
 /** What kinds of quantity are shown, each in the trade's unit and in SI. */
 public enum Dimension {
   SPEED(new Unit("ft/s", METRES_PER_FOOT, 1), new Unit("m/s", 1, 2)),
@@ -25,6 +27,10 @@ public enum Dimension {
   DIAMETER(new Unit("in", METRES_PER_INCH, 3), new Unit("mm", 1e-3, 1)),
   /** Of what is measured in millimetres in the trade as well: tips, the gates' spacing. */
   FINE_LENGTH(new Unit("mm", 1e-3, 1), new Unit("mm", 1e-3, 1)),
+  /** Of an arrow's shaft under a weight. */
+  DEFLECTION(new Unit("mil", METRES_PER_INCH / 1000, 0), new Unit("mm", 1e-3, 2)),
+  /** Of a weight that bends a shaft. */
+  LOAD(new Unit("lb", NEWTONS_PER_POUND, 2), new Unit("N", 1, 2)),
   DISTANCE(new Unit("ft", METRES_PER_FOOT, 1), new Unit("m", 1, 2)),
   /** Arrow mass for draw weight; grains per pound is what makers everywhere say. */
   MASS_FOR_WEIGHT(
@@ -39,6 +45,20 @@ public enum Dimension {
   Dimension(Unit trade, Unit si) {
     this.trade = trade;
     this.si = si;
+  }
+
+  /** As which a measure of a bow or an arrow is shown. */
+  public static Dimension of(Scale scale) {
+    return switch (scale) {
+      case DRAW_LENGTH -> DRAW_LENGTH;
+      case LENGTH -> LENGTH;
+      case DIAMETER -> DIAMETER;
+      case FINE_LENGTH -> FINE_LENGTH;
+      case ARROW_MASS -> ARROW_MASS;
+      case BOW_MASS -> BOW_MASS;
+      case DEFLECTION -> DEFLECTION;
+      case LOAD -> LOAD;
+    };
   }
 
   Unit trade() {

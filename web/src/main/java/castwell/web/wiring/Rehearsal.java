@@ -4,6 +4,8 @@ import castwell.analysis.speed.Calibration;
 import castwell.capture.command.Commands;
 import castwell.capture.device.Port;
 import castwell.capture.device.PortSpec;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.rehearsal.RehearsalArrow;
 import castwell.capture.rehearsal.RehearsalBow;
 import castwell.capture.rehearsal.RehearsalPort;
@@ -18,7 +20,6 @@ import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
@@ -55,8 +56,9 @@ public final class Rehearsal {
           .add(
               arrow.name(),
               arrow.massKg(),
-              OptionalDouble.of(arrow.lengthM()),
-              OptionalDouble.of(arrow.diameterM()));
+              Measures.<ArrowMeasure>none()
+                  .with(ArrowMeasure.LENGTH, arrow.lengthM())
+                  .with(ArrowMeasure.DIAMETER, arrow.diameterM()));
     }
     commands.tag(
         STATION,

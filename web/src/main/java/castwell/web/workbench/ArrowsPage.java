@@ -1,14 +1,14 @@
 package castwell.web.workbench;
 
 import static castwell.web.unit.Dimension.ARROW_MASS;
-import static castwell.web.unit.Dimension.DIAMETER;
-import static castwell.web.unit.Dimension.LENGTH;
 import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
 
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.statistic.Mean;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.unit.Units;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
@@ -33,7 +33,10 @@ public final class ArrowsPage {
    * @param perPound grains per pound of each for every bow, ▲ where it is too light
    */
   public record View(
-      List<Card> arrows, FigureTable perPound, boolean hasLight, List<NumberInput> fields) {}
+      List<Card> arrows, FigureTable perPound, boolean hasLight, ArrowFields fields) {}
+
+  /** What is filled in of an arrow, in the person's units. */
+  public record ArrowFields(NumberInput mass, MeasureInputs more) {}
 
   /**
    * @param fields as they are now, to be entered anew
@@ -44,9 +47,7 @@ public final class ArrowsPage {
       List<Fact> facts,
       NumberInput weighing,
       List<Weighed> weighings,
-      List<NumberInput> fields,
-      String point,
-      String note) {}
+      ArrowFields fields) {}
 
   /** One time on the scale. */
   public record Weighed(long id, String told, boolean counts, String why) {}
@@ -70,12 +71,11 @@ public final class ArrowsPage {
     List<BowState> bows = bows();
     FigureTable perPound =
         perPound(arrows.stream().filter(a -> !retired.contains(a.id())).toList(), bows);
-    OptionalDouble none = OptionalDouble.empty();
     return new View(
         arrows.stream().map(arrow -> card(arrow, retired.contains(arrow.id()))).toList(),
         perPound,
         perPound.rows().stream().flatMap(List::stream).anyMatch(cell -> cell.startsWith("▲")),
-        fields(none, none, none));
+        fields(OptionalDouble.empty(), Measures.none()));
   }
 
   private List<BowState> bows() {
@@ -108,20 +108,16 @@ public final class ArrowsPage {
     List<Fact> facts = new ArrayList<>();
     List<Weighing> weighings = request.t().weighings().of(arrow.id());
     facts.add(new Fact(request.say("arrows.mass"), mass(arrow, weighings)));
-    facts.add(new Fact(request.say("arrows.length"), speech.plain(LENGTH, arrow.lengthM())));
-    facts.add(new Fact(request.say("arrows.diameter"), speech.plain(DIAMETER, arrow.diameterM())));
-    arrow.point().ifPresent(point -> facts.add(new Fact(request.say("arrows.point"), point)));
-    arrow.note().ifPresent(note -> facts.add(new Fact(request.say("arrows.note"), note)));
-    OptionalDouble mass = OptionalDouble.of(arrow.massKg());
+    facts.addAll(
+        MeasureFacts.of(
+            speech, ArrowMeasure.values(), arrow.measures(), measure -> measure.usual().isEmpty()));
     return new Card(
         arrow.name(),
         retired,
         facts,
         NumberInput.of(speech, "mass_gr", "arrows.weighed", ARROW_MASS, OptionalDouble.empty()),
         weighings.stream().map(this::weighed).toList(),
-        fields(mass, arrow.lengthM(), arrow.diameterM()),
-        arrow.point().orElse(""),
-        arrow.note().orElse(""));
+        fields(OptionalDouble.of(arrow.massKg()), arrow.measures()));
   }
 
   private String mass(Arrow arrow, List<Weighing> weighings) {
@@ -148,11 +144,9 @@ public final class ArrowsPage {
         weighing.why());
   }
 
-  private List<NumberInput> fields(
-      OptionalDouble mass, OptionalDouble length, OptionalDouble diameter) {
-    return List.of(
+  private ArrowFields fields(OptionalDouble mass, Measures<ArrowMeasure> measures) {
+    return new ArrowFields(
         NumberInput.of(speech, "mass_gr", "arrows.mass", ARROW_MASS, mass),
-        NumberInput.of(speech, "length_in", "arrows.length", LENGTH, length),
-        NumberInput.of(speech, "diameter_in", "arrows.diameter", DIAMETER, diameter));
+        MeasureInputs.of(speech, ArrowMeasure.values(), measures));
   }
 }

@@ -1,7 +1,8 @@
 package castwell.web.workbench;
 
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.BowState;
-import castwell.capture.store.Rack.Measures;
 import castwell.capture.view.StateName;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
@@ -25,13 +26,11 @@ public record BowFields(
     String since,
     String done,
     List<NumberInput> needed,
-    List<NumberInput> more,
-    String wood,
+    MeasureInputs more,
     double lengthFactor,
     double forceFactor) {
 
   static BowFields of(Speech speech, ZoneId zone, Instant now, Optional<BowState> state) {
-    Measures m = state.map(BowState::measures).orElse(Measures.NONE);
     return new BowFields(
         Days.of(now, zone),
         state.map(s -> StateName.of(s.since(), zone)).orElse(""),
@@ -49,31 +48,8 @@ public record BowFields(
                 "bow.length_of_draw",
                 Dimension.DRAW_LENGTH,
                 state.map(s -> OptionalDouble.of(s.drawLengthM())).orElse(OptionalDouble.empty()))),
-        List.of(
-            NumberInput.of(
-                speech,
-                "nock_to_nock_in",
-                "bow.nock_to_nock",
-                Dimension.DRAW_LENGTH,
-                m.nockToNockM()),
-            NumberInput.of(
-                speech,
-                "string_follow_in",
-                "bow.string_follow",
-                Dimension.LENGTH,
-                m.stringFollowM()),
-            NumberInput.of(
-                speech, "brace_height_in", "bow.brace_height", Dimension.LENGTH, m.braceHeightM()),
-            NumberInput.of(speech, "mass_lb", "bow.mass", Dimension.BOW_MASS, m.massKg()),
-            NumberInput.of(
-                speech, "tip_width_mm", "bow.tip_width", Dimension.FINE_LENGTH, m.tipWidthM()),
-            NumberInput.of(
-                speech,
-                "string_mass_gr",
-                "bow.string_mass",
-                Dimension.ARROW_MASS,
-                m.stringMassKg())),
-        m.wood().orElse(""),
+        MeasureInputs.of(
+            speech, BowMeasure.values(), state.map(BowState::measures).orElseGet(Measures::none)),
         NumberInput.factor(speech, Dimension.DRAW_LENGTH),
         NumberInput.factor(speech, Dimension.FORCE));
   }

@@ -1,12 +1,9 @@
 package castwell.web.workbench;
 
 import static castwell.web.unit.Dimension.ARROW_MASS;
-import static castwell.web.unit.Dimension.BOW_MASS;
 import static castwell.web.unit.Dimension.DRAW_LENGTH;
 import static castwell.web.unit.Dimension.ENERGY;
-import static castwell.web.unit.Dimension.FINE_LENGTH;
 import static castwell.web.unit.Dimension.FORCE;
-import static castwell.web.unit.Dimension.LENGTH;
 import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
 import static castwell.web.unit.Dimension.MOMENTUM;
 import static castwell.web.unit.Dimension.SHARE;
@@ -15,8 +12,8 @@ import static castwell.web.unit.Dimension.SPEED;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.cell.CellSums;
 import castwell.analysis.unit.Units;
+import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack.BowState;
-import castwell.capture.store.Rack.Measures;
 import castwell.capture.view.StateName;
 import castwell.web.chart.Chart;
 import castwell.web.report.ReportFormat;
@@ -27,7 +24,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** One bow: its life, what it does to arrows, and why. */
@@ -215,48 +211,13 @@ public final class BowPage {
         state.done().isEmpty() ? speech.say("bow.entered") : state.done(),
         Stream.concat(
                 Stream.of(new Fact(speech.say("rack.draw"), draw(state))),
-                measures(speech, state.measures()).stream())
+                measures(speech, state).stream())
             .toList(),
         name.equals(study.stateName()));
   }
 
   /** Those that were taken. */
-  static List<Fact> measures(Speech speech, Measures m) {
-    List<Fact> facts = new ArrayList<>();
-    fact(
-        facts,
-        speech,
-        "bow.nock_to_nock",
-        speech.plain(DRAW_LENGTH, m.nockToNockM()),
-        m.nockToNockM());
-    fact(
-        facts,
-        speech,
-        "bow.string_follow",
-        speech.plain(LENGTH, m.stringFollowM()),
-        m.stringFollowM());
-    fact(
-        facts,
-        speech,
-        "bow.brace_height",
-        speech.plain(LENGTH, m.braceHeightM()),
-        m.braceHeightM());
-    fact(facts, speech, "bow.mass", speech.plain(BOW_MASS, m.massKg()), m.massKg());
-    fact(facts, speech, "bow.tip_width", speech.plain(FINE_LENGTH, m.tipWidthM()), m.tipWidthM());
-    fact(
-        facts,
-        speech,
-        "bow.string_mass",
-        speech.plain(ARROW_MASS, m.stringMassKg()),
-        m.stringMassKg());
-    m.wood().ifPresent(wood -> facts.add(new Fact(speech.say("bow.wood"), wood)));
-    return facts;
-  }
-
-  private static void fact(
-      List<Fact> facts, Speech speech, String key, String value, OptionalDouble measured) {
-    if (measured.isPresent()) {
-      facts.add(new Fact(speech.say(key), value));
-    }
+  static List<Fact> measures(Speech speech, BowState state) {
+    return MeasureFacts.of(speech, BowMeasure.values(), state.measures(), measure -> false);
   }
 }

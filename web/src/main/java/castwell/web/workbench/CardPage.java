@@ -96,7 +96,7 @@ public final class CardPage {
                 "bow.draw",
                 speech.plain(FORCE, study.state().drawWeightN()),
                 speech.plain(DRAW_LENGTH, study.state().drawLengthM()))));
-    facts.addAll(BowPage.measures(speech, study.state().measures()));
+    facts.addAll(BowPage.measures(speech, study.state()));
     study
         .curve()
         .ifPresent(

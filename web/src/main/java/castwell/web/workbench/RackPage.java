@@ -7,6 +7,7 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.Ranking.Entry;
 import castwell.analysis.uncertainty.Interval;
+import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.web.chart.Axis;
@@ -156,7 +157,7 @@ public final class RackPage {
     for (Rack.Named bow : request.t().rack().bowNames()) {
       List<BowState> states =
           request.t().rack().states(bow.id()).stream()
-              .filter(state -> state.measures().stringFollowM().isPresent())
+              .filter(state -> state.measures().number(BowMeasure.STRING_FOLLOW).isPresent())
               .toList();
       Style style = Style.of(marks.size() / 2);
       List<Point> points = states.stream().map(this::follow).toList();
@@ -165,7 +166,9 @@ public final class RackPage {
               rows.add(
                   bow.name(),
                   Days.of(state.since(), request.zone()),
-                  request.speech().plain(LENGTH, state.measures().stringFollowM())));
+                  request
+                      .speech()
+                      .plain(LENGTH, state.measures().number(BowMeasure.STRING_FOLLOW))));
       if (!points.isEmpty()) {
         marks.add(Mark.Points.of(bow.name(), style, points));
         marks.add(new Mark.Line(bow.name(), style, xs(points), ys(points)));
@@ -182,7 +185,7 @@ public final class RackPage {
   }
 
   private Point follow(BowState state) {
-    double m = state.measures().stringFollowM().orElseThrow();
+    double m = state.measures().number(BowMeasure.STRING_FOLLOW).orElseThrow();
     return Point.of(
         state.since().toEpochMilli(),
         request.speech().in(LENGTH, m),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.Seed;
 import castwell.capture.cell.CellLedger;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.ManyShots;
 import castwell.capture.store.Rack;
@@ -122,8 +123,7 @@ class CellLedgerTest {
     make();
     Rack.Named bow = store.read(t -> t.rack().bow("bow 7").orElseThrow());
     Instant since = Instant.parse("1996-04-20T00:00:00Z");
-    store.writing(
-        t -> t.rack().addState(bow.id(), since, 200, 0.7, Rack.Measures.NONE, "again", NOW));
+    store.writing(t -> t.rack().addState(bow.id(), since, 200, 0.7, Measures.none(), "again", NOW));
     assertThat(unmade()).isEqualTo(3);
     Optional<String> state = Optional.of("1996-04-20");
     assertThat(store.read(t -> BowStudy.of(t, ZONE, "bow 7", state, USUAL)).cells().shots())

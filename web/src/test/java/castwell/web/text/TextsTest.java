@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import castwell.analysis.bow.Advice;
 import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.WhatMoved;
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measure;
 import castwell.web.report.reach.Reachability;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -94,6 +97,7 @@ class TextsTest {
   void whateverIsThereIsSaid() throws IOException {
     Set<String> keys = new TreeSet<>(ENGLISH.all().keySet());
     keys.removeAll(in(QUOTED, MODULES));
+    measures().forEach(measure -> keys.removeAll(Set.of(measure.label(), measure.refusal())));
     keys.removeAll(ENGLISH.all("live.").keySet()); // of the scripts: see ScriptWordsTest
     keys.removeIf(key -> COMPOSED.matcher(key).matches());
     assertThat(keys).isEmpty();
@@ -112,6 +116,9 @@ class TextsTest {
     for (WhatMoved.Answer answer : WhatMoved.Answer.values()) {
       assertThat(ENGLISH.all()).containsKey("report.rework.moved_" + word(answer));
     }
+    assertThat(measures())
+        .allSatisfy(
+            measure -> assertThat(ENGLISH.all()).containsKeys(measure.label(), measure.refusal()));
     for (Conditions.What what : Conditions.What.values()) {
       for (String way : List.of("more", "less", "unknown")) {
         assertThat(ENGLISH.all()).containsKey("report.rework." + word(what) + "_" + way);
@@ -126,6 +133,12 @@ class TextsTest {
     }
     assertThat(ADVICE.stream().map(Object::getClass).distinct())
         .hasSameSizeAs(Advice.class.getPermittedSubclasses());
+  }
+
+  private static List<Measure> measures() {
+    return Stream.<Measure[]>of(BowMeasure.values(), ArrowMeasure.values())
+        .flatMap(Stream::of)
+        .toList();
   }
 
   private static String word(Enum<?> value) {

@@ -85,7 +85,7 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
   private static String hint(String name, SheetKind what, Map<String, Ours> ours) {
     Optional<SheetColumn> withoutUnit =
         what.fields().stream()
-            .filter(f -> f.measure().isPresent() && f.name().equals(name))
+            .filter(f -> f.units().isPresent() && f.name().equals(name))
             .findFirst();
     return withoutUnit
         .map(field -> " (say its unit: %s)".formatted(field.choice()))

@@ -1,5 +1,7 @@
 package castwell.capture.intake.sheet;
 
+import castwell.capture.measure.Measure;
+import castwell.capture.measure.UnitFamily;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,35 +11,44 @@ import java.util.stream.Collectors;
 /**
  * Something that a sheet may say in a column of its own.
  *
- * @param measure of its numbers; empty for words, dates and counts
- * @param usualUnit the one in which this project writes it; empty without a measure
+ * @param units of its numbers; empty for words, dates and counts
+ * @param usualUnit the one in which this project writes it; empty without units
  * @param needed whether a sheet without it can't be read
  */
 public record SheetColumn(
-    String name, Optional<Measure> measure, String usualUnit, boolean needed) {
+    String name, Optional<UnitFamily> units, String usualUnit, boolean needed) {
 
   static SheetColumn words(String name) {
     return new SheetColumn(name, Optional.empty(), "", false);
   }
 
-  static SheetColumn measured(String name, Measure measure, String usualUnit) {
-    return new SheetColumn(name, Optional.of(measure), usualUnit, false);
+  static SheetColumn measured(String name, UnitFamily units, String usualUnit) {
+    return new SheetColumn(name, Optional.of(units), usualUnit, false);
+  }
+
+  static SheetColumn of(Measure measure) {
+    return measure
+        .number()
+        .map(number -> number.scale())
+        .map(scale -> measured(measure.stem(), scale.family(), scale.ending()))
+        .orElseGet(() -> words(measure.stem()));
   }
 
   SheetColumn must() {
-    return new SheetColumn(name, measure, usualUnit, true);
+    return new SheetColumn(name, units, usualUnit, true);
   }
 
   /** The headings it may stand under, each with the SI value of its unit; the usual one first. */
   public Map<String, Double> headings() {
     Map<String, Double> headings = new LinkedHashMap<>();
     headings.put(usualHeading(), 1.0);
-    measure.ifPresent(m -> m.units().forEach((unit, si) -> headings.put(name + "_" + unit, si)));
+    units.ifPresent(
+        family -> family.units().forEach((unit, si) -> headings.put(name + "_" + unit, si)));
     return headings;
   }
 
   public String usualHeading() {
-    return measure.isEmpty() ? name : name + "_" + usualUnit;
+    return units.isEmpty() ? name : name + "_" + usualUnit;
   }
 
   /** "speed_fps, speed_mps, speed_kmh or speed_mph". */

@@ -3,12 +3,17 @@ package castwell.capture.intake.sheet;
 import static castwell.capture.intake.sheet.SheetColumn.measured;
 import static castwell.capture.intake.sheet.SheetColumn.words;
 
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measure;
+import castwell.capture.measure.UnitFamily;
 import castwell.capture.view.Column;
 import castwell.capture.view.Columns;
 import castwell.capture.view.shot.ShotView;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The sheets that can be taken in, and what each may say. */
 public enum SheetKind {
@@ -16,7 +21,7 @@ public enum SheetKind {
       "shots",
       words("bow").must(),
       words("arrow").must(),
-      measured("speed", Measure.SPEED, "fps").must(),
+      measured("speed", UnitFamily.SPEED, "fps").must(),
       words("fired_at"),
       words("session"),
       words("counts"),
@@ -24,46 +29,42 @@ public enum SheetKind {
       words("shot_id"),
       words("station"),
       words("end"),
-      measured("speed_u_own", Measure.SPEED, "fps"),
-      measured("speed_u_common", Measure.SPEED, "fps"),
+      measured("speed_u_own", UnitFamily.SPEED, "fps"),
+      measured("speed_u_common", UnitFamily.SPEED, "fps"),
       words("judged_by"),
       words("reason")),
   BOWS(
       "bows",
+      BowMeasure.values(),
       words("bow").must(),
       words("state_on").must(),
-      measured("draw_weight", Measure.FORCE, "lb").must(),
-      measured("draw_length", Measure.LENGTH, "in").must(),
-      measured("nock_to_nock", Measure.LENGTH, "in"),
-      measured("string_follow", Measure.LENGTH, "in"),
-      measured("brace_height", Measure.LENGTH, "in"),
-      measured("mass", Measure.MASS, "lb"),
-      words("wood"),
-      measured("tip_width", Measure.LENGTH, "mm"),
-      measured("string_mass", Measure.MASS, "gr"),
+      measured("draw_weight", UnitFamily.FORCE, "lb").must(),
+      measured("draw_length", UnitFamily.LENGTH, "in").must(),
       words("done")),
   ARROWS(
       "arrows",
+      ArrowMeasure.values(),
       words("arrow").must(),
-      measured("mass", Measure.MASS, "gr").must(),
-      measured("length", Measure.LENGTH, "in"),
-      measured("diameter", Measure.LENGTH, "in"),
-      words("point"),
-      words("note")),
+      measured("mass", UnitFamily.MASS, "gr").must()),
   FORCE_DRAW(
       "force-draw",
       words("bow").must(),
       words("state_on").must(),
-      measured("draw_length", Measure.LENGTH, "in").must(),
-      measured("draw_force", Measure.FORCE, "lb").must(),
-      measured("let_down", Measure.FORCE, "lb"));
+      measured("draw_length", UnitFamily.LENGTH, "in").must(),
+      measured("draw_force", UnitFamily.FORCE, "lb").must(),
+      measured("let_down", UnitFamily.FORCE, "lb"));
 
   private final String word;
   private final List<SheetColumn> fields;
 
   SheetKind(String word, SheetColumn... fields) {
+    this(word, new Measure[0], fields);
+  }
+
+  SheetKind(String word, Measure[] measures, SheetColumn... fields) {
     this.word = word;
-    this.fields = List.of(fields);
+    this.fields =
+        Stream.concat(Stream.of(fields), Stream.of(measures).map(SheetColumn::of)).toList();
   }
 
   /** As people write it. */

@@ -1,5 +1,7 @@
 package castwell.capture.view.rack;
 
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.view.Meaning;
 import castwell.capture.view.Request;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
@@ -7,5 +9,5 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 /** An arrow as it is now. */
 public record ArrowEntry(
     @Meaning(value = "as weighed", unit = "grain") double massGr,
-    @JsonUnwrapped ArrowMeasures measures)
+    @JsonUnwrapped Measures<ArrowMeasure> measures)
     implements Request {}

@@ -2,6 +2,8 @@ package castwell.capture.view.rack;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 
+import castwell.capture.measure.ArrowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.view.Meaning;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
@@ -10,11 +12,11 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 public record ArrowView(
     String name,
     @Meaning(value = "as last weighed", unit = "grain") double massGr,
-    @JsonUnwrapped ArrowMeasures measures,
+    @JsonUnwrapped Measures<ArrowMeasure> measures,
     @Meaning("whether it is out of use") boolean retired) {
 
   public static ArrowView of(Arrow arrow, boolean retired) {
     return new ArrowView(
-        arrow.name(), arrow.massKg() / KILOGRAMS_PER_GRAIN, ArrowMeasures.of(arrow), retired);
+        arrow.name(), arrow.massKg() / KILOGRAMS_PER_GRAIN, arrow.measures(), retired);
   }
 }

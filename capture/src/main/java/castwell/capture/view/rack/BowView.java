@@ -3,6 +3,8 @@ package castwell.capture.view.rack;
 import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.view.Meaning;
 import castwell.capture.view.StateName;
@@ -16,7 +18,7 @@ public record BowView(
     @Meaning("since when it is so") String stateOn,
     @Meaning(value = "at the draw length", unit = "pound-force") double drawWeightLb,
     @Meaning(value = "of the draw weight", unit = "inch") double drawLengthIn,
-    @JsonUnwrapped BowMeasures measures,
+    @JsonUnwrapped Measures<BowMeasure> measures,
     @Meaning("what was done to it") Optional<String> done,
     @Meaning("whether it is out of use") boolean retired) {
 
@@ -29,7 +31,7 @@ public record BowView(
         StateName.of(state.since(), zone),
         state.drawWeightN() / NEWTONS_PER_POUND,
         state.drawLengthM() / METRES_PER_INCH,
-        BowMeasures.of(state.measures()),
+        state.measures(),
         Optional.of(state.done()).filter(done -> !done.isEmpty()),
         retired);
   }

@@ -37,6 +37,10 @@ final class FieldReader {
     return one((Class<?>) type, name, value);
   }
 
+  static Optional<String> words(String name, JsonNode value) {
+    return isNothing(value) ? Optional.empty() : Optional.of(text(name, value));
+  }
+
   private static boolean isNothing(JsonNode value) {
     return value.isMissingNode() || value.isNull();
   }

@@ -2,6 +2,9 @@ package castwell.capture.view.request;
 
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.measure.Measure;
+import castwell.capture.measure.Measures;
+import castwell.capture.view.Catalogue;
 import castwell.capture.view.Components;
 import castwell.capture.view.Request;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -49,9 +52,16 @@ public final class RequestReader {
   }
 
   private static Stream<String> names(Class<?> request) {
-    return Arrays.stream(request.getRecordComponents())
-        .flatMap(
-            c -> Components.isUnwrapped(c) ? names(c.getType()) : Stream.of(Components.name(c)));
+    return Arrays.stream(request.getRecordComponents()).flatMap(RequestReader::names);
+  }
+
+  private static Stream<String> names(RecordComponent component) {
+    if (!Components.isUnwrapped(component)) {
+      return Stream.of(Components.name(component));
+    }
+    return component.getType() == Measures.class
+        ? Catalogue.of(component.getGenericType()).stream().map(Measure::field)
+        : names(component.getType());
   }
 
   private static <Q> Q fields(JsonNode node, Class<Q> request) {
@@ -61,6 +71,9 @@ public final class RequestReader {
   }
 
   private static Object field(JsonNode node, RecordComponent component) {
+    if (component.getType() == Measures.class) {
+      return MeasuresReader.read(node, component.getGenericType());
+    }
     if (Components.isUnwrapped(component)) {
       return fields(node, component.getType());
     }

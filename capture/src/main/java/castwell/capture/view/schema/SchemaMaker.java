@@ -1,6 +1,9 @@
 package castwell.capture.view.schema;
 
+import castwell.capture.measure.Measure;
+import castwell.capture.measure.Measures;
 import castwell.capture.view.AtLeast;
+import castwell.capture.view.Catalogue;
 import castwell.capture.view.Components;
 import castwell.capture.view.Interval95;
 import castwell.capture.view.Json;
@@ -24,6 +27,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -84,6 +88,7 @@ public final class SchemaMaker {
         .withSubtypeResolver(SchemaMaker::permitted)
         .withCustomDefinitionProvider(SchemaMaker::words)
         .withCustomDefinitionProvider(SchemaMaker::simple)
+        .withCustomDefinitionProvider(SchemaMaker::measures)
         .withCustomDefinitionProvider(new UnwrappedParts());
     return config;
   }
@@ -122,6 +127,25 @@ public final class SchemaMaker {
     ArrayNode words = schema.putArray("enum");
     Words.all(type.getErasedType()).forEach(words::add);
     return new CustomDefinition(schema);
+  }
+
+  /** Measures are fields of their own in the shape that holds them. */
+  private static CustomDefinition measures(ResolvedType type, SchemaGenerationContext context) {
+    if (type.getErasedType() != Measures.class) {
+      return null;
+    }
+    ObjectNode schema = context.getGeneratorConfig().createObjectNode().put("type", "object");
+    ObjectNode properties = schema.putObject("properties");
+    ArrayNode required = schema.putArray("required");
+    for (Measure measure : Catalogue.of(type.getTypeParameters().get(0).getErasedType())) {
+      ObjectNode field = properties.putObject(measure.field());
+      String told = measure.entry().told();
+      Optional<String> unit = measure.number().map(number -> number.scale().unit());
+      field.putArray("type").add(unit.isPresent() ? "number" : "string").add("null");
+      field.put("description", told + unit.map(name -> " (" + name + ")").orElse(""));
+      required.add(measure.field());
+    }
+    return new CustomDefinition(schema, true);
   }
 
   /** What is written as one value, or as a list of two. */

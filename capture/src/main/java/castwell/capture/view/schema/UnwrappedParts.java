@@ -1,5 +1,6 @@
 package castwell.capture.view.schema;
 
+import castwell.capture.measure.Measures;
 import castwell.capture.view.Components;
 import com.fasterxml.classmate.ResolvedType;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -59,6 +60,9 @@ final class UnwrappedParts implements CustomDefinitionProviderV2 {
 
   /** What is null in an answer can be left out of a request. */
   private static List<String> needed(ObjectNode part, Class<?> shape, boolean asked) {
+    if (asked && shape == Measures.class) {
+      return List.of();
+    }
     return asked && !Components.isAsked(shape)
         ? Arrays.stream(shape.getDeclaredFields())
             .filter(field -> !Modifier.isStatic(field.getModifiers()))

@@ -1,15 +1,12 @@
 package castwell.web.http.api;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
-import static castwell.analysis.unit.Units.METRES_PER_INCH;
 
 import castwell.capture.command.ArrowCommands;
 import castwell.capture.command.Commands;
 import castwell.capture.store.Store;
 import castwell.capture.store.Weighings.Weighing;
-import castwell.capture.view.InUnits;
 import castwell.capture.view.rack.ArrowEntry;
-import castwell.capture.view.rack.ArrowMeasures;
 import castwell.capture.view.rack.ArrowRequest;
 import castwell.capture.view.rack.ArrowView;
 import castwell.capture.view.rack.Named;
@@ -58,13 +55,14 @@ public final class ArrowsApi {
   }
 
   private Named add(Context ctx, ArrowRequest request) {
-    commands.arrows().add(request.name(), measures(request.entry()));
+    ArrowEntry entry = request.entry();
+    commands.arrows().add(request.name(), massKg(entry), entry.measures());
     return new Named(request.name());
   }
 
   private Named enter(Context ctx, ArrowEntry entry) {
     String name = ctx.pathParam("name");
-    commands.arrows().enter(name, measures(entry));
+    commands.arrows().enter(name, massKg(entry), entry.measures());
     return new Named(name);
   }
 
@@ -114,13 +112,7 @@ public final class ArrowsApi {
     return Long.parseLong(text);
   }
 
-  private static ArrowCommands.Measures measures(ArrowEntry entry) {
-    ArrowMeasures measures = entry.measures();
-    return new ArrowCommands.Measures(
-        entry.massGr() * KILOGRAMS_PER_GRAIN,
-        InUnits.si(measures.lengthIn(), METRES_PER_INCH),
-        InUnits.si(measures.diameterIn(), METRES_PER_INCH),
-        measures.point(),
-        measures.note());
+  private static double massKg(ArrowEntry entry) {
+    return entry.massGr() * KILOGRAMS_PER_GRAIN;
   }
 }

@@ -110,7 +110,7 @@ public final class BowsApi {
         at(request.stateOn()),
         request.drawWeightLb() * NEWTONS_PER_POUND,
         request.drawLengthIn() * METRES_PER_INCH,
-        request.measures().stored(),
+        request.measures(),
         request.done().orElse(""));
   }
 

@@ -44,7 +44,7 @@ public final class LiveApi {
         Route.get("/api/live", "What happens, as it happens (server-sent events)")
             .text("after", "the last event that is known; what comes from now on otherwise")
             .text("light", "1 for each heartbeat's light levels too")
-            .says(this::follow, "text/event-stream"));
+            .says(this::stream, "text/event-stream"));
   }
 
   private void stream(Context ctx) throws IOException {

@@ -9,6 +9,7 @@ import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
 import castwell.analysis.cell.CellSums;
 import castwell.capture.cell.CellLedger;
+import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
@@ -72,7 +73,8 @@ public record BowStudy(
     Optional<ForceDrawCurve> curve =
         points.isEmpty()
             ? Optional.empty()
-            : Optional.of(ForceDrawCurve.of(points, state.measures().braceHeightM()));
+            : Optional.of(
+                ForceDrawCurve.of(points, state.measures().number(BowMeasure.BRACE_HEIGHT)));
     return new BowStudy(
         state,
         stateName,

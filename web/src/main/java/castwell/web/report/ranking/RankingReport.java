@@ -10,7 +10,8 @@ import castwell.analysis.compare.Ranking;
 import castwell.analysis.compare.Ranking.Entry;
 import castwell.analysis.compare.Ranking.Pair;
 import castwell.analysis.uncertainty.Quantity;
-import castwell.capture.store.Rack;
+import castwell.capture.measure.BowMeasure;
+import castwell.capture.measure.Measures;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.ranking.FeatureView;
 import castwell.capture.view.report.ranking.LeftOutView;
@@ -140,14 +141,14 @@ public final class RankingReport {
         standings.ranked().stream()
             .map(
                 r -> {
-                  Rack.Measures m = r.state().measures();
+                  Measures<BowMeasure> m = r.state().measures();
                   return new Features.Bow(
                       r.cast().orElseThrow().speedMps().value(),
-                      m.nockToNockM(),
-                      m.stringFollowM(),
-                      m.tipWidthM(),
-                      m.massKg(),
-                      m.wood());
+                      m.number(BowMeasure.NOCK_TO_NOCK),
+                      m.number(BowMeasure.STRING_FOLLOW),
+                      m.number(BowMeasure.TIP_WIDTH),
+                      m.number(BowMeasure.MASS),
+                      m.words(BowMeasure.WOOD));
                 })
             .toList();
     return Features.of(bows).stream()

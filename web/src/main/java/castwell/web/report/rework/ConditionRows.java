@@ -9,6 +9,8 @@ import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
+import castwell.capture.command.Alike;
+import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Weather.Air;
 import castwell.capture.view.InUnits;
@@ -16,6 +18,7 @@ import castwell.capture.view.report.rework.ConditionView;
 import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
 import castwell.web.report.ReportFormat;
+import castwell.web.unit.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,6 +44,9 @@ final class ConditionRows {
               format.say("report.rework.draw_weight", format.plain(FORCE, 1, drawn)),
               OptionalDouble.empty()));
     }
+    for (BowMeasure measure : BowMeasure.values()) {
+      changed(measure, stateBefore, stateAfter, format).ifPresent(rows::add);
+    }
     double massKg = before.cells().stream().mapToDouble(Cell::massKg).average().orElseThrow();
     if (model.isPresent()) {
       conditions(bowCells, after, stateAfter)
@@ -50,12 +56,37 @@ final class ConditionRows {
     return rows;
   }
 
+  /** Of a measure that is told of a rework, where it is known of both states. */
+  private static Optional<ConditionView> changed(
+      BowMeasure measure, BowState before, BowState after, ReportFormat format) {
+    OptionalDouble was = before.measures().number(measure);
+    OptionalDouble is = after.measures().number(measure);
+    return measure
+        .number()
+        .filter(number -> measure.entry().isToldOfRework())
+        .filter(number -> was.isPresent() && is.isPresent() && !Alike.are(was, is))
+        .map(number -> Dimension.of(number.scale()))
+        .map(
+            dimension ->
+                row(
+                    measure.stem().replace('_', ' '),
+                    format.say(
+                        "report.rework.measure",
+                        format.say(measure.label()),
+                        format.speech().plain(dimension, was),
+                        format.speech().plain(dimension, is)),
+                    OptionalDouble.empty()));
+  }
+
   private static Conditions conditions(BowCells bowCells, Day day, BowState state) {
     String session = day.sessions().iterator().next();
     Air air = bowCells.transaction().weather().ofSession(session);
     OptionalDouble gates = bowCells.transaction().sessions().gatesFromBowM(session);
     return new Conditions(
-        gates, air.celsius(), air.relativeHumidity(), state.measures().stringMassKg());
+        gates,
+        air.celsius(),
+        air.relativeHumidity(),
+        state.measures().number(BowMeasure.STRING_MASS));
   }
 
   private static ConditionView row(Difference difference, ReportFormat format) {

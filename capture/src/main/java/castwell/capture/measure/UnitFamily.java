@@ -1,4 +1,4 @@
-package castwell.capture.intake.sheet;
+package castwell.capture.measure;
 
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_POUND;
@@ -10,11 +10,11 @@ import static castwell.analysis.unit.Units.STANDARD_GRAVITY;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** SheetKind a column's numbers measure, and the units that its heading may end in. */
-enum Measure {
-  SPEED {
+/** Units of one dimension, by the endings that a sheet's headings may have. */
+public enum UnitFamily {
+  SPEED("mps") {
     @Override
-    Map<String, Double> units() {
+    public Map<String, Double> units() {
       return inOrder(
           unit("fps", METRES_PER_FOOT),
           unit("mps", 1),
@@ -22,9 +22,9 @@ enum Measure {
           unit("mph", METRES_PER_FOOT * 5280 / 3600));
     }
   },
-  MASS {
+  MASS("kg") {
     @Override
-    Map<String, Double> units() {
+    public Map<String, Double> units() {
       return inOrder(
           unit("gr", KILOGRAMS_PER_GRAIN),
           unit("g", 1e-3),
@@ -34,15 +34,15 @@ enum Measure {
     }
   },
   /** The kilogram-force is standard gravity on a kilogram (NIST SP 811 (2008), appendix B.8). */
-  FORCE {
+  FORCE("n") {
     @Override
-    Map<String, Double> units() {
+    public Map<String, Double> units() {
       return inOrder(unit("lb", NEWTONS_PER_POUND), unit("n", 1), unit("kgf", STANDARD_GRAVITY));
     }
   },
-  LENGTH {
+  LENGTH("m") {
     @Override
-    Map<String, Double> units() {
+    public Map<String, Double> units() {
       return inOrder(
           unit("in", METRES_PER_INCH),
           unit("ft", METRES_PER_FOOT),
@@ -50,10 +50,29 @@ enum Measure {
           unit("cm", 1e-2),
           unit("m", 1));
     }
+  },
+  /** The mil is a thousandth of an inch (NIST SP 811 (2008), appendix B.8). */
+  DEFLECTION("m") {
+    @Override
+    public Map<String, Double> units() {
+      return inOrder(
+          unit("mil", METRES_PER_INCH / 1000), unit("in", METRES_PER_INCH), unit("mm", 1e-3));
+    }
   };
 
+  private final String si;
+
+  UnitFamily(String si) {
+    this.si = si;
+  }
+
+  /** The ending that names the SI unit. */
+  String si() {
+    return si;
+  }
+
   /** A heading's ending to how many SI units it is. */
-  abstract Map<String, Double> units();
+  public abstract Map<String, Double> units();
 
   private static Map.Entry<String, Double> unit(String ending, double si) {
     return Map.entry(ending, si);
