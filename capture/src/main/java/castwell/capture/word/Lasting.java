@@ -4,7 +4,7 @@ import castwell.analysis.wording.Phrase;
 import java.time.Duration;
 import java.util.List;
 
-/** How long something lasts, in words. */
+/** Says in words how long something lasts. */
 public final class Lasting {
 
   /**
@@ -26,7 +26,7 @@ public final class Lasting {
 
   private Lasting() {}
 
-  /** Rounded down: "12 s", "3 min", "2 h", "4 days"; what is negative is "0 s". */
+  /** The duration rounded down: "12 s", "3 min", "2 h", "4 days". A negative one is "0 s". */
   public static Phrase words(Duration duration) {
     long seconds = Math.max(0, duration.toSeconds());
     Unit unit = UNITS.stream().filter(u -> seconds >= u.from()).findFirst().orElseThrow();

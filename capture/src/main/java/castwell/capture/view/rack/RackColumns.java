@@ -15,7 +15,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Bow states, arrows and force-draw points, by the headings that an import reads. */
+/**
+ * The columns of bow states, arrows and force-draw points, under the headings that an import reads.
+ */
 public final class RackColumns {
   public static final List<Column<Arrow>> ARROWS =
       List.of(
@@ -31,7 +33,7 @@ public final class RackColumns {
   private RackColumns() {}
 
   /**
-   * @param zone in which a state's date is told
+   * @param zone the time zone in which a state's date is told
    */
   public static List<Column<BowState>> bows(ZoneId zone) {
     return List.of(
@@ -78,7 +80,7 @@ public final class RackColumns {
   }
 
   /**
-   * @param zone in which a state's date is told
+   * @param zone the time zone in which a state's date is told
    */
   public static List<Column<StoredPoint>> forceDraw(ZoneId zone) {
     return List.of(
