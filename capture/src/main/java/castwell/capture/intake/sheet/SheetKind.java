@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The sheets that can be taken in, and what each may say. */
+/** The kinds of sheet that can be taken in, and what each may contain. */
 public enum SheetKind {
   SHOTS(
       "shots",
@@ -59,14 +59,14 @@ public enum SheetKind {
       measured("let_down", Measure.FORCE, "lb"));
 
   private final String word;
-  private final List<SheetColumn> fields;
+  private final List<SheetColumn> columns;
 
-  SheetKind(String word, SheetColumn... fields) {
+  SheetKind(String word, SheetColumn... columns) {
     this.word = word;
-    this.fields = List.of(fields);
+    this.columns = List.of(columns);
   }
 
-  /** As people write it. */
+  /** The kind's name as people write it. */
   public String word() {
     return word;
   }
@@ -76,11 +76,13 @@ public enum SheetKind {
     return word;
   }
 
-  public List<SheetColumn> fields() {
-    return fields;
+  public List<SheetColumn> columns() {
+    return columns;
   }
 
-  /** SheetKind our own export says besides: it follows from the rest, so nobody need be told. */
+  /**
+   * Columns of our own export that an import passes over in silence: they follow from the others.
+   */
   Set<String> passedOver() {
     return this == SHOTS
         ? Columns.of(ShotView.class).stream().map(Column::name).collect(Collectors.toSet())
