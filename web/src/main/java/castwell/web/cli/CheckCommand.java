@@ -42,7 +42,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--format", description = "${COMPLETION-CANDIDATES}. Default: text.")
   private Format format = Format.text;
 
-  /** How it is written. */
+  /** The forms in which the answer can be written. */
   enum Format {
     text,
     json
