@@ -4,8 +4,8 @@ import texts from '/texts.js';
 const PLACE = /\{(\d)(?:\|([^|}]*)\|([^|}]*))?}/g;
 
 /**
- * A text by its key: {0} in it stands for the first argument, {0|one|many} for one of two words by whether that
- * argument is 1.
+ * A text by its key. {0} in it stands for the first argument, {0|one|many} for one of two words:
+ * the first if that argument is 1.
  */
 export function text(key, ...given) {
   return filled(texts[key], ...given);
