@@ -105,7 +105,7 @@ final class StationPublisher implements Runnable {
           stands(false, e.phrase());
         }
         if (nanos.getAsLong() - began > 2 * LONGEST_DELAY.toNanos()) {
-          backoff.reset(); // the connection lasted
+          backoff.reset(); // The connection lasted.
         }
         closed.await(backoff.next().toMillis(), TimeUnit.MILLISECONDS);
       }

@@ -10,13 +10,13 @@ public final class Lasting {
   /**
    * A unit of time.
    *
-   * @param from how many seconds are told in it, at least
-   * @param seconds that one of it has
-   * @param key of how so many are told
+   * @param from the shortest duration that is told in it, in s
+   * @param seconds how many one of it has
+   * @param key the text for a number of it
    */
   public record Unit(long from, long seconds, String key) {}
 
-  /** The longest first. */
+  /** The units, the longest first. */
   public static final List<Unit> UNITS =
       List.of(
           new Unit(172_800, 86_400, "health.days"),

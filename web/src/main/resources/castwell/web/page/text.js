@@ -11,7 +11,7 @@ export function text(key, ...given) {
   return filled(texts[key], ...given);
 }
 
-/** The same of words that come from elsewhere. */
+/** Fills arguments into words that come from elsewhere, in the same way. */
 export function filled(words, ...given) {
   return words.replace(PLACE, (_, place, one, many) => {
     const argument = String(given[place]);
