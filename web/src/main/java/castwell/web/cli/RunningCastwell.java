@@ -29,7 +29,7 @@ record RunningCastwell(HttpAddress address, Optional<String> key) {
     }
   }
 
-  /** Empty where it doesn't answer. */
+  /** The health as the running program tells it; empty where it doesn't answer. */
   Optional<WholeHealth> health() {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://" + address + "/api/health")).timeout(PATIENCE);
