@@ -13,14 +13,17 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.LoggerFactory;
 
-/** Makes the cells of what was shot, once it is quiet for a moment: pages read them fast then. */
+/**
+ * Makes the cells of new shots once the range is quiet for a moment, so that pages can read them
+ * fast.
+ */
 public final class CellKeeper implements Announcer.Listener, AutoCloseable {
   private static final long QUIET_MS = 1500;
 
-  /** Who shoots without a pause gets them after half a minute. */
+  /** Where somebody shoots without a pause, the cells are made after half a minute all the same. */
   private static final int MOST_WAITS = 20;
 
-  /** What comes while it closes is made at the next start. */
+  /** Cells that are still unmade when it closes are made at the next start. */
   private final ScheduledThreadPoolExecutor thread =
       new ScheduledThreadPoolExecutor(
           1, work -> new Thread(work, "cells"), new ThreadPoolExecutor.DiscardPolicy());
@@ -50,7 +53,10 @@ public final class CellKeeper implements Announcer.Listener, AutoCloseable {
     thread.schedule(() -> makeIfQuiet(before, waits), QUIET_MS, TimeUnit.MILLISECONDS);
   }
 
-  /** While cells are written no shot can be. */
+  /**
+   * Makes the cells, or waits on if shots came meanwhile, since no shot can be written while cells
+   * are. The waiting has its limit.
+   */
   private void makeIfQuiet(long before, int waits) {
     if (fed.get() == before || waits >= MOST_WAITS) {
       make();
@@ -66,7 +72,7 @@ public final class CellKeeper implements Announcer.Listener, AutoCloseable {
     } catch (StoreUnavailable e) {
       LoggerFactory.getLogger(CellKeeper.class).debug("cells wait for the disk", e);
     } catch (RuntimeException e) {
-      // Pages read the shots themselves meanwhile.
+      // Until then pages read the shots themselves.
       LoggerFactory.getLogger(CellKeeper.class).error("cells can't be made", e);
     }
   }

@@ -24,11 +24,14 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
- * Cells by their sums, strays set aside: from the store where they are made already, from the shots
+ * The sums of cells without strays: from the store where the cells are made, and from the shots
  * where they aren't.
  */
 public final class CellLedger {
-  /** Of those by which strays are found: raise it when they change, and all cells are made anew. */
+  /**
+   * The number of the rules by which strays are found. Raise it whenever those rules change, and
+   * all cells are made anew.
+   */
   private static final int RULES = 1;
 
   private final Transaction t;
@@ -46,7 +49,10 @@ public final class CellLedger {
     t.rack().arrows().forEach(arrow -> arrows.put(arrow.id(), arrow));
   }
 
-  /** Makes what isn't made, a session at a time, so that shots that come meanwhile hardly wait. */
+  /**
+   * Makes the cells that are missing, one session at a time, so that shots that come meanwhile
+   * hardly have to wait.
+   */
   public static void make(Store store, ZoneId zone, BooleanSupplier enough) {
     for (Session session : store.read(t -> t.cells().unmade(RULES))) {
       if (enough.getAsBoolean()) {
@@ -57,7 +63,10 @@ public final class CellLedger {
     }
   }
 
-  /** The sessions whose made cells aren't what their shots say, by name: there should be none. */
+  /**
+   * The names of the sessions whose stored cells differ from what their shots give; there should be
+   * none.
+   */
   public static List<String> wrong(Store store, ZoneId zone) {
     return store.read(
         t -> {
@@ -71,7 +80,7 @@ public final class CellLedger {
         });
   }
 
-  /** Every bow state's cells, sessions together. */
+  /** The cells of every bow state, over all sessions. */
   public List<CellSums> all() {
     List<CellSums> all = new ArrayList<>();
     t.cells().sums(RULES).forEach(row -> all.add(sums(row)));
@@ -79,7 +88,7 @@ public final class CellLedger {
     return all;
   }
 
-  /** One bow state's. */
+  /** The cells of one bow state, over all sessions. */
   public List<CellSums> of(BowState state) {
     List<CellSums> all = new ArrayList<>();
     t.cells().sums(RULES, state.bowId(), state.since()).forEach(row -> all.add(sums(row)));
@@ -89,7 +98,7 @@ public final class CellLedger {
     return all;
   }
 
-  /** The shooter's own spread, in the sessions in which the bow was shot in that state. */
+  /** The shooter's own spread, from the sessions in which the bow was shot in that state. */
   public PooledSpread spread(BowState state) {
     Scatter scatter = t.cells().scatter(RULES, state.bowId(), state.since());
     double squares = scatter.sumSquares();
@@ -110,7 +119,7 @@ public final class CellLedger {
     return PooledSpread.of(squares, degrees);
   }
 
-  /** A bow's in all its states, session by session, the first session first. */
+  /** The cells of a bow in all its states, session by session, the first session first. */
   public List<CellSums> ofBow(Rack.Named bow, int most) {
     List<CellSums> all = new ArrayList<>();
     List<Row> made = t.cells().ofBow(RULES, bow.id(), most);
@@ -121,7 +130,10 @@ public final class CellLedger {
     return all;
   }
 
-  /** Looked up once: it stays so while the transaction lasts. */
+  /**
+   * The sessions without made cells. They are looked up once, since they can't change while the
+   * transaction lasts.
+   */
   private List<Session> unmade() {
     if (unmade.isEmpty()) {
       unmade = Optional.of(t.cells().unmade(RULES));

@@ -19,7 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The store's shots as the bow's arithmetic takes them in: by session and cell. */
+/** Reads the store's shots in the form that the arithmetic takes: by session and cell. */
 public final class CellReader {
   private static final Comparator<Cell> BY_BOW_AND_MASS =
       Comparator.comparing((Cell cell) -> cell.name().bow(), String.CASE_INSENSITIVE_ORDER)
@@ -32,7 +32,7 @@ public final class CellReader {
   private final Map<Long, List<BowState>> states = new HashMap<>();
   private final Map<Long, Arrow> arrows = new HashMap<>();
 
-  /** Two bows of one report often shot in the same sessions. */
+  /** The sessions read so far, since two bows of one report were often shot in the same ones. */
   private final Map<String, SessionCells> read = new HashMap<>();
 
   public CellReader(Transaction transaction, ZoneId zone) {
@@ -71,7 +71,10 @@ public final class CellReader {
         shot.session());
   }
 
-  /** The bow as it was then; before its first state it is taken as in that. */
+  /**
+   * The state of the bow at the time of the shot; a shot from before the first state counts to that
+   * one.
+   */
   private BowState state(Brief shot) {
     List<BowState> all = states.computeIfAbsent(shot.bowId(), transaction.rack()::states);
     return all.stream()
@@ -107,7 +110,7 @@ public final class CellReader {
         shot.judgedByPerson());
   }
 
-  /** The gates of the cell's last shot with a speed stand for all of them. */
+  /** The set-up of a cell, taken from the gates of its last shot with a speed. */
   private static SetUp setUp(List<Brief> shots) {
     return shots.stream()
         .filter(shot -> shot.speedMps().isPresent())
@@ -118,7 +121,10 @@ public final class CellReader {
         .orElse(new SetUp("none", 0));
   }
 
-  /** Whether a display read on two days stood in one place isn't known: each session is its own. */
+  /**
+   * The name of the set-up. Nobody knows whether a display that was read on two days stood in the
+   * same place, so each session is a set-up of its own.
+   */
   private static String setUpName(Brief shot) {
     return shot.calibrationId().isPresent()
         ? shot.station() + ", calibration " + shot.calibrationId().getAsLong()

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A session's cells with its strays found and set aside.
+ * A session's cells and the strays among their shots.
  *
  * @param all every cell of the session, of all its bows, as judged by rule and by person
  * @param findings the strays among them

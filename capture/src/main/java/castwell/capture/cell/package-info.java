@@ -1,5 +1,5 @@
 /**
- * Sums of cells: made from shots, kept in the store, made anew when anything that they tell has
- * changed. Reports read them here; how strays are found is {@code analysis}'s.
+ * Sums up cells: they are made from shots, kept in the store, and made anew when anything that they
+ * sum up has changed. Reports read them here; how strays are found is in {@code analysis}.
  */
 package castwell.capture.cell;

@@ -5,7 +5,9 @@ import castwell.capture.measure.Measures;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
-/** Whether two figures are one, written in some unit with 12 digits and read again. */
+/**
+ * Compares two figures, where one may have been written in some unit with 12 digits and read again.
+ */
 public final class Alike {
   private static final double ROUNDED = 1e-10;
 

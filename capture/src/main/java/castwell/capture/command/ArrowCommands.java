@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
-/** What a person says about arrows; committed before anyone is told. */
+/** What a person can do with arrows. Each command is committed before anyone is told of it. */
 public final class ArrowCommands {
   private final AnnouncedStore store;
   private final Derivation derivation;
@@ -46,8 +46,8 @@ public final class ArrowCommands {
   }
 
   /**
-   * Within a transaction; an arrow that isn't there yet is added. Another mass than it had sets its
-   * weighings aside.
+   * Enters an arrow within a transaction, adding it if there is none of that name. Another mass
+   * than it had sets its weighings aside.
    */
   public void enter(Transaction t, String name, double massKg, Measures<ArrowMeasure> measures) {
     Optional<Rack.Named> known = t.rack().arrow(name);
@@ -87,7 +87,7 @@ public final class ArrowCommands {
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }
 
-  /** Out of use, or taken up again: nothing of it is lost. */
+  /** Takes an arrow out of use or back into use. Nothing of it is lost. */
   public void retire(String name, boolean retired, String by) {
     store.writing(
         t -> {
@@ -96,7 +96,7 @@ public final class ArrowCommands {
         });
   }
 
-  /** An arrow was put on the scale once more: the mean of its weighings is its mass now. */
+  /** Adds a weighing: the arrow's mass is now the mean of its weighings. */
   public void weigh(String name, double massKg, String by) {
     double checked = Checks.arrowMassKg(massKg);
     store.writing(
@@ -107,7 +107,7 @@ public final class ArrowCommands {
         });
   }
 
-  /** A weighing doesn't count, or does again. Without any that counts the mass stays as it is. */
+  /** Sets a weighing aside or lets it count again. When none counts, the mass stays as it is. */
   public void decideWeighing(String name, long weighing, boolean setAside, String why, String by) {
     String reason = Checks.words("refused.what_reason", Optional.of(why)).orElse("");
     store.writing(

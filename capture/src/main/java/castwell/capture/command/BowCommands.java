@@ -14,12 +14,12 @@ import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
 
-/** What a person says about bows; committed before anyone is told. */
+/** What a person can do with bows. Each command is committed before anyone is told of it. */
 public final class BowCommands {
   private final AnnouncedStore store;
   private final Clock clock;
 
-  /** A bow from an instant on. */
+  /** A bow's state from an instant on. */
   public record State(
       Instant since,
       double drawWeightN,
@@ -32,7 +32,7 @@ public final class BowCommands {
     this.clock = clock;
   }
 
-  /** A new bow and its first state. */
+  /** Adds a bow with its first state. */
   public void add(String name, Instant since, double drawWeightN, double drawLengthM, String done) {
     add(name, new State(since, drawWeightN, drawLengthM, Measures.none(), done));
   }
@@ -48,12 +48,12 @@ public final class BowCommands {
         });
   }
 
-  /** Something was done to a bow: from then on it is in another state. */
+  /** Adds a state: something was done to the bow, which is another one from then on. */
   public void addState(String bow, State state) {
     store.writing(t -> enterState(t, bow(t, bow).name(), state, clock.instant()));
   }
 
-  /** Within a transaction; a bow that isn't there yet is added. */
+  /** Enters a bow's state within a transaction, adding the bow if there is none of that name. */
   public static void enterState(Transaction t, String bow, State state, Instant entered) {
     long bowId =
         t.rack()
@@ -72,7 +72,7 @@ public final class BowCommands {
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());
   }
 
-  /** Out of use, or taken up again: nothing of it is lost. */
+  /** Takes a bow out of use or back into use. Nothing of it is lost. */
   public void retire(String name, boolean retired, String by) {
     store.writing(
         t -> {
@@ -81,12 +81,12 @@ public final class BowCommands {
         });
   }
 
-  /** A curve was measured of the state that the bow was in at an instant. */
+  /** Adds a force-draw curve, measured of the state that the bow was in at an instant. */
   public void addForceDraw(String bow, Instant at, List<Point> points, String by) {
     store.writing(t -> enterForceDraw(t, bow, at, points, clock.instant(), by));
   }
 
-  /** Within a transaction. */
+  /** Adds a force-draw curve within a transaction. */
   public static void enterForceDraw(
       Transaction t, String bow, Instant at, List<Point> points, Instant entered, String by) {
     long bowId = bow(t, bow).id();

@@ -31,8 +31,8 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * What a person says about the range: tags, decisions, sessions, gates. Each is committed, with the
- * figures that follow from it, before anyone is told.
+ * What a person can do at the range: set tags, decide about shots, write notes, calibrate gates.
+ * Each command is committed, with the figures that follow from it, before anyone is told of it.
  */
 public final class Commands {
   private static final int TAG_KEY = 1;
@@ -59,22 +59,22 @@ public final class Commands {
     this.plans = new PlanCommands(announced, clock);
   }
 
-  /** What is said of plans. */
+  /** The commands about plans. */
   public PlanCommands plans() {
     return plans;
   }
 
-  /** What is said of bows. */
+  /** The commands about bows. */
   public BowCommands bows() {
     return bows;
   }
 
-  /** What is said of arrows. */
+  /** The commands about arrows. */
   public ArrowCommands arrows() {
     return arrows;
   }
 
-  /** Who shoots what from an instant on; saying again what holds already changes nothing. */
+  /** Sets who shoots what from an instant on. Tags that hold already change nothing. */
   public void tag(
       String station, Instant from, Optional<String> bow, Optional<String> arrow, String by) {
     announced.writing(t -> change(t, station, from, pair(t, bow, arrow), by));
@@ -93,7 +93,9 @@ public final class Commands {
     }
   }
 
-  /** The board's key: short takes the next arrow, long the next bow. */
+  /**
+   * Takes a press of the board's key: a short one chooses the next arrow, a long one the next bow.
+   */
   public void key(String station, Key key, Instant at) {
     if (key.key() == TAG_KEY) {
       announced.writing(
@@ -132,7 +134,7 @@ public final class Commands {
     return OptionalLong.of(ids.get((at + 1) % ids.size()));
   }
 
-  /** What one shot was shot with. */
+  /** A shot, and the bow and arrow that it was shot with. */
   public record Retagging(String shotId, Optional<String> bow, Optional<String> arrow) {}
 
   public void retag(
@@ -140,7 +142,7 @@ public final class Commands {
     retag(List.of(new Retagging(shotId, bow, arrow)), by, why);
   }
 
-  /** All of them or none. */
+  /** Retags all of the shots or none. */
   public void retag(List<Retagging> shots, String by, String why) {
     String reason = Checks.text("refused.what_reason", why);
     announced.writing(
@@ -180,7 +182,8 @@ public final class Commands {
   }
 
   /**
-   * A speed read off another display, now, with the bow and the arrow that are chosen.
+   * Enters a speed that was read off another display just now, with the bow and the arrow that are
+   * chosen.
    *
    * @return the shot's id
    */
@@ -212,7 +215,9 @@ public final class Commands {
   }
 
   /**
-   * @param note empty to take the one before back
+   * Writes a note about a session.
+   *
+   * @param note empty to take the last one back
    */
   public void note(String session, String note, String by) {
     String words = Checks.text("refused.what_note", note);
@@ -227,13 +232,13 @@ public final class Commands {
         });
   }
 
-  /** The gates were measured, and stand so from an instant on. */
+  /** Enters the gates' dimensions, which hold from an instant on. */
   public int calibrate(String station, Instant from, Calibration calibration, String by) {
     return calibrate(station, from, Optional.empty(), calibration, by);
   }
 
   /**
-   * The gates were measured: every shot of the station in that time is derived anew.
+   * Enters the gates' dimensions, and derives every shot of the station in that time anew.
    *
    * @param to the first instant at which it holds no more; empty when it holds for good
    * @return how many shots it covers
@@ -249,7 +254,7 @@ public final class Commands {
         });
   }
 
-  /** What that would change: derived anew, looked at, and undone. */
+  /** Tries a calibration out: shots are derived anew, looked at, and everything is undone. */
   public <T> T tryCalibration(
       String station,
       Instant from,
@@ -266,7 +271,8 @@ public final class Commands {
   }
 
   /**
-   * What the configuration or a recording says of the gates, entered where it says something new.
+   * Enters what the configuration or a recording says about the gates, unless it said the same
+   * before.
    */
   public void calibrateUnlessSaid(
       String station, Instant from, Calibration calibration, String by) {
@@ -276,12 +282,18 @@ public final class Commands {
     }
   }
 
-  /** Much said at once: all of it is committed, or nothing, before anyone is told. */
+  /**
+   * Carries out many changes at once: either all of them are committed or none, before anyone is
+   * told.
+   */
   public <T> T together(Function<Transaction, T> work) {
     return announced.write(work);
   }
 
-  /** The same, looked at and undone: nobody is told, since nothing is kept. */
+  /**
+   * Carries out changes, looks at the result and undoes them. Nobody is told, since nothing is
+   * kept.
+   */
   public <T> T tryOut(Function<Transaction, T> work) {
     return store.tryOut(work);
   }

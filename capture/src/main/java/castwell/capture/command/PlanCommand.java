@@ -8,14 +8,14 @@ import castwell.capture.store.Plans.Happened;
 import java.util.Locale;
 import java.util.OptionalInt;
 
-/** What a person may say of a plan, and when. */
+/** What a person can do with a plan, and when. */
 public enum PlanCommand {
   START(Happened.START, true),
   /** Leaves the current turn out. */
   SKIP(Happened.SKIP, false),
-  /** The turn shot last, or another that was shot, once more. */
+  /** Repeats the turn that was shot last, or another one that was shot. */
   REPEAT(Happened.REPEAT, true),
-  /** To the turn before, whatever became of it. */
+  /** Goes back to the turn before, whatever became of it. */
   BACK(Happened.BACK, true),
   PAUSE(Happened.PAUSE, false),
   RESUME(Happened.RESUME, true),
@@ -33,7 +33,7 @@ public enum PlanCommand {
     return happened;
   }
 
-  /** Whether the plan is running afterwards. */
+  /** Whether the plan is under way afterwards. */
   boolean setsGoing() {
     return setsGoing;
   }
@@ -43,20 +43,20 @@ public enum PlanCommand {
   }
 
   /**
-   * The turn that it is about.
+   * The turn that the command is about.
    *
-   * @param asked the turn that the speaker has in mind, if any
-   * @throws Refused when it can't be said as the plan stands
+   * @param meant the turn that the person has in mind, if any
+   * @throws Refused when the command isn't possible in the plan's state
    */
-  int turn(String plan, PlanState planState, OptionalInt asked) {
+  int turn(String plan, PlanState planState, OptionalInt meant) {
     PlanProgress progress = planState.progress();
     if (!fits(progress)) {
       throw cant(plan, told(progress));
     }
     if (this == REPEAT) {
-      return repeated(plan, planState, asked);
+      return repeated(plan, planState, meant);
     }
-    refuseAnother(plan, planState, asked);
+    refuseAnother(plan, planState, meant);
     int current = planState.turn().orElse(planState.turns() + 1);
     int about = this == BACK ? current - 1 : current;
     if (about < 1 || about > planState.turns()) {
@@ -97,18 +97,21 @@ public enum PlanCommand {
     return progress instanceof PlanProgress.Paused ? "refused.plan_paused" : "refused.plan_ended";
   }
 
-  private static int repeated(String plan, PlanState planState, OptionalInt asked) {
-    OptionalInt turn = asked.isPresent() ? asked : planState.lastShot();
+  private static int repeated(String plan, PlanState planState, OptionalInt meant) {
+    OptionalInt turn = meant.isPresent() ? meant : planState.lastShot();
     if (turn.isEmpty() || !planState.shots().containsKey(turn.getAsInt())) {
       throw Refused.of(Why.CONFLICT, "refused.plan_nothing_to_repeat", plan);
     }
     return turn.getAsInt();
   }
 
-  /** A shot or another phone may have been faster. */
-  private static void refuseAnother(String plan, PlanState planState, OptionalInt asked) {
-    if (asked.isPresent() && !asked.equals(planState.turn())) {
-      throw Refused.of(Why.CONFLICT, "refused.plan_moved_on", plan, asked.getAsInt());
+  /**
+   * Refuses a command meant for another turn than the current one: a shot or another phone may have
+   * been faster.
+   */
+  private static void refuseAnother(String plan, PlanState planState, OptionalInt meant) {
+    if (meant.isPresent() && !meant.equals(planState.turn())) {
+      throw Refused.of(Why.CONFLICT, "refused.plan_moved_on", plan, meant.getAsInt());
     }
   }
 }

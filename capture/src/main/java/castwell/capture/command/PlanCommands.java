@@ -21,19 +21,22 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /**
- * Plans at the range: what a person says about them, and what shots do to them. While one is
- * running it sets the tags itself.
+ * Plans at the range: what a person does with them, and what shots do to them. While a plan is
+ * under way, it sets the tags itself.
  */
 public final class PlanCommands {
   private static final int MOST_TURNS = 2000;
 
-  /** The least step of time that is stored: the arrow after the one that was shot gets the tags. */
+  /**
+   * The smallest step of time that is stored. The next turn's tags hold from this long after a
+   * shot.
+   */
   private static final Duration JUST_AFTER = Duration.ofMillis(1);
 
   private final AnnouncedStore store;
   private final Clock clock;
 
-  /** One arrow from one bow, by name. */
+  /** One arrow from one bow, by their names. */
   public record Wanted(String bow, String arrow) {}
 
   PlanCommands(AnnouncedStore store, Clock clock) {
@@ -42,7 +45,7 @@ public final class PlanCommands {
   }
 
   /**
-   * Writes a plan down; nothing happens at the range until it is started.
+   * Stores a plan. Nothing happens at the range until it is started.
    *
    * @return its id
    */
@@ -73,8 +76,10 @@ public final class PlanCommands {
   }
 
   /**
-   * @param turn that the speaker takes to be the current one; of a repeat the one to be repeated,
-   *     by itself the one shot last
+   * Carries out a command about a plan.
+   *
+   * @param turn the turn that the person takes to be the current one; for a repeat, the turn to be
+   *     repeated, and if empty the one shot last
    */
   public void say(long planId, PlanCommand word, OptionalInt turn, String by) {
     store.writing(
@@ -104,9 +109,10 @@ public final class PlanCommands {
   }
 
   /**
-   * Within the transaction that records or changes a shot: the plan goes on when it was its turn's
-   * and counts. Else what is to be told of the plan may have changed: that the turn was missed, or
-   * that a shot which it went on by may want to be shot again.
+   * Takes note of a shot, within the transaction that records or changes it. When the shot was the
+   * current turn's and counts, the plan moves on. Otherwise listeners may still have news of the
+   * plan: that the turn was missed, or that a shot by which the plan moved on may want to be shot
+   * again.
    */
   public static void shot(Transaction t, Passages.Row row) {
     Optional<Plan> current = t.plans().current(row.station());
@@ -128,7 +134,9 @@ public final class PlanCommands {
     }
   }
 
-  /** Tagged as the plan had it when it was shot, and never otherwise. */
+  /**
+   * Whether a shot was tagged as the plan had it when it was shot, and was never tagged otherwise.
+   */
   private static boolean isShotOf(
       Transaction t, Turn turn, PlanProgress.Running running, Passages.Row row) {
     return !row.isByHand()
@@ -138,7 +146,10 @@ public final class PlanCommands {
         && t.shots().byPassage(row.id()).filter(shot -> shot.counts()).isPresent();
   }
 
-  /** Within the transaction in which somebody changes a station's tags: a running plan pauses. */
+  /**
+   * Pauses a plan that is under way, within the transaction in which somebody changes a station's
+   * tags.
+   */
   static void tagsChanged(Transaction t, String station, Instant from, String by) {
     t.plans()
         .current(station)
@@ -157,7 +168,7 @@ public final class PlanCommands {
   }
 
   /**
-   * @param tagsFrom from when on the tags hold of the turn that is current then
+   * @param tagsFrom from when on the tags of the turn that is current then hold
    */
   private static void happen(Transaction t, Plan plan, Event event, Instant tagsFrom) {
     t.plans().happened(plan.id(), event);

@@ -3,16 +3,16 @@ package castwell.capture.command;
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Telling;
 
-/** Why something that a person asked for isn't done, to be told in one sentence. */
+/** Says in one sentence why something that a person asked for isn't done. */
 public final class Refused extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
   public enum Why {
-    /** What was named doesn't exist. */
+    /** The thing that was named doesn't exist. */
     NOT_FOUND,
-    /** A value can't be. */
+    /** A value is impossible. */
     INVALID,
-    /** It exists already. */
+    /** The thing exists already, or has changed meanwhile. */
     CONFLICT
   }
 

@@ -1,5 +1,6 @@
 /**
- * What a person may say: tags, bows, arrows, plans, sessions, gates, decisions. Each is checked,
- * committed, and only then announced. Page, terminal, broker and board's key all come in here.
+ * Carries out what a person wants: tags, bows, arrows, plans, sessions, gates, decisions. Each
+ * command is checked, committed, and only then announced. Page, terminal, broker and the board's
+ * key all come in here.
  */
 package castwell.capture.command;

@@ -8,12 +8,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
-/** Whether what was shot is somewhere else too. */
+/** Judges whether there is a recent copy of what was shot. */
 final class BackupItem {
   private static final Subject SUBJECT = Subject.of("backup", "health.title_backup");
   private static final Phrase REMEDY = Phrase.of("health.backup_remedy");
 
-  /** Common practice, no source. */
+  /** From this age on a backup is called old (common practice, no source). */
   private static final Duration OLD = Duration.ofDays(30);
 
   private BackupItem() {}

@@ -10,15 +10,17 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Whether the heartbeats come, about one a second, and all of them. */
+/** Judges whether all heartbeats come, about one a second. */
 final class BeatItem {
   private static final Subject SUBJECT = Subject.of("heartbeat", "health.title_heartbeat");
   private static final Phrase REMEDY = Phrase.of("health.cable");
 
-  /** What to take a board for that never said its rate. */
+  /** The tick rate that is assumed of a board that never told its own. */
   private static final double USUAL_HZ = 2_000_000;
 
-  /** A beat lost now and then is no harm, one in a hundred is (common practice, no source). */
+  /**
+   * A heartbeat lost now and then does no harm; one in a hundred does (common practice, no source).
+   */
   private static final double MOST_MISSED = 0.01;
 
   private static final double MOST_MISSED_BAD = 0.1;
@@ -43,7 +45,8 @@ final class BeatItem {
   }
 
   /**
-   * By the board's own clock, so that a host that is late, or sets its own, tells nothing wrong.
+   * The intervals between heartbeats in s, by the board's own clock, so that a host that is late or
+   * sets its clock doesn't distort them.
    */
   private static List<Double> intervals(Vitals vitals) {
     double hz = vitals.rate().map(BoardRate::nominalHz).orElse(USUAL_HZ);

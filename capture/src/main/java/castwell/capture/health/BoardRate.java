@@ -7,10 +7,10 @@ import java.util.Optional;
 /**
  * How fast a board's counter runs.
  *
- * @param nominalHz as the board says
- * @param oscillator what keeps its time, as the gates' calibration says
- * @param measured by this computer's clock alone; empty while too few beats tell it
- * @param beats how many it was measured from
+ * @param nominalHz the rate that the board tells
+ * @param oscillator what keeps the board's time, by the gates' calibration
+ * @param measured by this computer's clock alone; empty while there are too few heartbeats for it
+ * @param beats how many heartbeats it was measured from
  */
 public record BoardRate(
     String device,

@@ -7,11 +7,14 @@ import castwell.capture.word.Lasting;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Whether the broker is told what happens, and how much waits for it. */
+/** Judges whether the broker is told what happens, and how much waits for it. */
 final class BrokerItem {
   private static final Subject SUBJECT = Subject.of("broker", "health.title_broker");
 
-  /** More than some ends' shots (common practice, no source). */
+  /**
+   * When more messages wait than this, that is much: they are the shots of several ends (common
+   * practice, no source).
+   */
   private static final long MUCH = 100;
 
   private BrokerItem() {}

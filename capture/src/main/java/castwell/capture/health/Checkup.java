@@ -20,15 +20,18 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/** Asks whoever knows, and the store, and judges what they say. */
+/** Collects what witnesses and the store know, and judges it item by item. */
 public final class Checkup {
   private static final Duration EARLIER_APART = Duration.ofMinutes(10);
   private static final int MOST_EARLIER = 300;
 
-  /** What came within it is now, not earlier. */
+  /** What came within this time is judged as the present state. */
   private static final Duration NOW = Duration.ofHours(1);
 
-  /** Ten times as many would tell a rate no better than this computer's own clock allows. */
+  /**
+   * How far apart the beats are from which the tick rate is measured: ten times as many wouldn't
+   * tell it better, since this computer's own clock is the limit.
+   */
   private static final Duration STAMPS_APART = Duration.ofSeconds(10);
 
   private static final int MOST_STAMPS = 360;
@@ -94,7 +97,7 @@ public final class Checkup {
     return new Health(List.copyOf(items));
   }
 
-  /** What all stations of this computer share. */
+  /** The health of what all stations of this computer share. */
   public Health ofComputer() {
     Instant now = clock.instant();
     return new Health(
@@ -108,7 +111,7 @@ public final class Checkup {
     return store;
   }
 
-  /** Over the last hour that it was listened to. */
+  /** The board's tick rate over the last hour in which it was heard. */
   private BoardRate rate(Transaction t, String station, Run run, Instant now) {
     BoardClock boardClock = new BoardClock();
     List<StoredBeat> stamps = new ArrayList<>(t.beats().stamps(run, STAMPS_APART, MOST_STAMPS));

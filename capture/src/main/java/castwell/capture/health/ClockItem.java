@@ -7,7 +7,10 @@ import castwell.capture.view.health.Level;
 import castwell.capture.word.Rounded;
 import java.util.Locale;
 
-/** The board's clock against this computer's, and against what its oscillator may be off. */
+/**
+ * Compares the board's clock with this computer's, and the difference with the tolerance of its
+ * oscillator.
+ */
 final class ClockItem {
   private static final Subject SUBJECT = Subject.of("board's clock", "health.title_board_s_clock");
   private static final double PPM = 1e6;
@@ -27,7 +30,8 @@ final class ClockItem {
   private static Item of(BoardRate rate, TickRate measured) {
     double error = BoardRate.error(measured, rate.nominalHz());
     double bound = rate.oscillator().halfWidth();
-    // Beyond the bound by more than twice the standard uncertainty: about 95 % sure.
+    // The difference exceeds the bound by more than twice its standard uncertainty, which is about
+    // 95 % sure.
     boolean refuted = Math.abs(error) - 2 * measured.relativeU() > bound;
     boolean vague = measured.relativeU() > bound;
     Level level = refuted ? Level.ATTENTION : vague ? Level.CANT_TELL : Level.WELL;

@@ -6,10 +6,11 @@ import castwell.capture.view.health.Level;
 import castwell.capture.word.Rounded;
 import java.util.Optional;
 
-/** How long the disk lasts. */
+/** Judges how long the room on the disk will last. */
 final class DiskItem {
   /**
-   * What one stored heartbeat and one stored arrow take; a test compares it with the real thing.
+   * What one stored heartbeat and one stored arrow take on the disk; a test compares both with a
+   * real store.
    */
   static final int BEAT_BYTES = 60;
 
@@ -19,16 +20,17 @@ final class DiskItem {
   private static final double BEATS_A_DAY = 86_400;
   private static final double GIGABYTE = 1e9;
 
-  /** Time to notice and to free some (common practice, no source). */
+  /** Within this many days somebody notices and frees some room (common practice, no source). */
   private static final double FEW_DAYS = 30;
 
-  /** SQLite's log alone may take some (common practice, no source). */
+  /** Below this much, SQLite's log alone may fill the disk (common practice, no source). */
   private static final long HARDLY_ANY_BYTES = 50_000_000;
 
   private DiskItem() {}
 
   /**
-   * @param stations each beats once a second while it is on
+   * @param stations how many stations there are; each stores a heartbeat a second while its board
+   *     is on
    */
   static Item of(Optional<Room> room, int stations) {
     return room.map(known -> of(known, stations))

@@ -4,12 +4,16 @@ import castwell.analysis.wording.Phrase;
 import castwell.capture.view.health.Level;
 import castwell.capture.wire.Sentence.Heartbeat;
 
-/** Edges that fell together and got one stamp, or that the board had to drop, since its start. */
+/**
+ * Judges how many edges are spoilt since the board's start: those that fell together and got one
+ * stamp, and those that the board had to drop.
+ */
 final class EdgesItem {
   private static final Subject SUBJECT = Subject.of("edges", "health.title_edges");
 
   /**
-   * An arrow makes four: more than one spoilt in a hundred is told (common practice, no source).
+   * An arrow makes four edges; more than one spoilt in a hundred is reported (common practice, no
+   * source).
    */
   private static final double MOST_SPOILT = 0.01;
 

@@ -10,15 +10,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** What went wrong between board and store over the last hours, kind by kind. */
+/**
+ * Judges what went wrong between board and store over the last hours, one item for each kind of
+ * fault.
+ */
 final class FaultItems {
   private static final String TITLE = "health.title_faults";
   private static final Subject ALL = Subject.of("faults", TITLE);
   private static final Phrase CABLE = Phrase.of("health.cable");
 
   /**
-   * How many an hour are too many. A board says some 3,600 lines an hour, so 36 of them are one in
-   * a hundred (common practice, no source).
+   * How many faults of a kind in an hour are too many. A board sends some 3,600 lines an hour, so
+   * 36 faults are one in a hundred (common practice, no source).
    */
   private record Tolerance(Phrase what, double attention, double bad, Phrase remedy) {
     Level level(double anHour) {
@@ -53,7 +56,7 @@ final class FaultItems {
 
   private static Item of(Map.Entry<Fault, Long> fault, Duration over) {
     long count = fault.getValue();
-    // One fault in the first minute isn't sixty an hour.
+    // A single fault in the first minute isn't taken as sixty an hour.
     double hours = Math.max(1, over.toMillis() / 3.6e6);
     Tolerance tolerance = tolerance(fault.getKey());
     String kind = fault.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -12,10 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** How everything is, as it leaves the program. */
+/** Writes the health of everything as it leaves the program. */
 public record HealthView(Checkup checkup, Wording wording) {
 
-  /** One station's own items, and what all stations of this computer share. */
+  /**
+   * The health of one station: its own items, and those that all stations of this computer share.
+   */
   public StationHealth of(String station) {
     Health both =
         new Health(
@@ -25,7 +27,7 @@ public record HealthView(Checkup checkup, Wording wording) {
     return new StationHealth(station, checkup.now(), part(both));
   }
 
-  /** Every station, and what they share. */
+  /** The health of every station, and the items that they share. */
   public WholeHealth all() {
     Health computer = checkup.ofComputer();
     Level worst = computer.level();

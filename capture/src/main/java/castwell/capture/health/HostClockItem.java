@@ -8,19 +8,22 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
-/** Whether this computer's clock jumped. */
+/** Judges whether this computer's clock jumped. */
 final class HostClockItem {
   private static final Subject SUBJECT =
       Subject.of("this computer's clock", "health.title_this_computer_s_clock");
   private static final Phrase REMEDY = Phrase.of("health.host_clock_remedy");
 
-  /** Whether the shots of an outing have true dates is asked on its day. */
+  /**
+   * How long a jump is reported: whether an outing's shots have the right dates is a question of
+   * that day.
+   */
   private static final Duration RECENT = Duration.ofDays(1);
 
   private HostClockItem() {}
 
   /**
-   * @param trouble what is amiss with it now
+   * @param trouble what is wrong with the clock now
    * @param step the last time it jumped
    */
   static Item of(Optional<Phrase> trouble, Optional<ClockStep> step, Instant now) {

@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * One thing that may be well or not.
  *
- * @param sentence what is well, or isn't
- * @param remedy what to do
+ * @param sentence says what is well, or what isn't
+ * @param remedy says what to do about it
  */
 public record Item(
     Subject subject, Level level, Optional<Measured> measured, Phrase sentence, Phrase remedy) {
@@ -39,7 +39,7 @@ public record Item(
   }
 
   /**
-   * @param remedy for when it isn't well
+   * @param remedy is left out where the level is good
    */
   static Item of(Subject subject, Level level, Phrase sentence, Phrase remedy) {
     return new Item(

@@ -10,20 +10,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** How much light a gate's sensor gets, against what it usually got while its beam was clear. */
+/** Compares the light at a gate's sensor with what it usually was while the beam was clear. */
 final class LightItem {
   private static final String UNIT = "of 1023";
   private static final int RECENT = 10;
 
-  /** At the end of the scale neither less light nor more would show. */
+  /**
+   * From this reading on the sensor is at the end of its scale, where neither less light nor more
+   * would show.
+   */
   private static final double TOP = 1020;
 
   /**
-   * Less change than this is never told, however steady the light was (common practice, no source).
+   * A smaller change than this is never reported, however steady the light was (common practice, no
+   * source).
    */
   private static final double LEAST_CHANGE = 0.05;
 
-  /** Half the light leaves little to trigger on (common practice, no source). */
+  /** A loss of half the light leaves little to trigger on (common practice, no source). */
   private static final double BAD_LOSS = -0.5;
 
   private LightItem() {}

@@ -6,13 +6,15 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /**
- * A figure with what it is worth.
+ * A figure with its uncertainty.
  *
  * @param u standard uncertainty, where it has one
- * @param n how many things it was made from, where they were counted
+ * @param n how many values it was made from, where they were counted
  */
 public record Measured(double value, String unit, OptionalDouble u, OptionalLong n) {
-  /** Units that are words; the others are symbols, alike in all languages (ISO 80000). */
+  /**
+   * Units that are words; all others are symbols, which are the same in all languages (ISO 80000).
+   */
   private static final Map<String, String> WORDS =
       Map.of(
           "of 1023", "health.unit_of_1023",
@@ -26,7 +28,7 @@ public record Measured(double value, String unit, OptionalDouble u, OptionalLong
     return key == null ? Phrase.asIs(unit) : Phrase.of(key);
   }
 
-  /** A count, or what a system tells of itself. */
+  /** A count, or another figure without an uncertainty. */
   static Measured plain(double value, String unit) {
     return new Measured(value, unit, OptionalDouble.empty(), OptionalLong.empty());
   }

@@ -3,7 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.station.LinkState;
 
-/** Whether the board's port is there and open. */
+/** Judges whether the board's port exists and is open. */
 final class PortItem {
   private static final Subject SUBJECT = Subject.of("port", "health.title_port");
 

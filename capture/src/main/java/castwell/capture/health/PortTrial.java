@@ -27,11 +27,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
-/** Where nothing captures, each station's port is opened and listened to for a moment. */
+/** A witness where no capture runs: it opens each station's port and listens for a moment. */
 public final class PortTrial implements Witness {
   private static final byte[] WHO_ARE_YOU = "?\n".getBytes(US_ASCII);
 
-  /** Two beats tell an interval, and a board that starts anew when opened takes some seconds. */
+  /**
+   * Two beats are needed for an interval, and a board that restarts when its port is opened takes
+   * some seconds.
+   */
   private static final long PATIENCE_MICROS = Duration.ofSeconds(5).toNanos() / 1_000;
 
   private static final int ENOUGH_BEATS = 3;
@@ -49,44 +52,44 @@ public final class PortTrial implements Witness {
   }
 
   /**
-   * @param micros the host's monotonic clock
+   * @param micros the host's monotonic clock, in microseconds
    */
   public PortTrial(Clock clock, LongSupplier micros) {
     this.clock = clock;
     this.micros = micros;
   }
 
-  /** Listens, for five seconds at most. */
+  /** Listens to a port, for five seconds at most. */
   public void listen(String station, Port port) {
-    Heard what = new Heard();
-    heard.put(station, what);
+    Heard found = new Heard();
+    heard.put(station, found);
     Instant opened = clock.instant();
     try (Link link = port.open()) {
-      hear(link, what);
-      boolean beats = !what.beats.isEmpty();
-      what.link =
+      hear(link, found);
+      boolean beats = !found.beats.isEmpty();
+      found.link =
           Optional.of(
               state(
                   station,
                   port.name(),
                   beats ? State.ONLINE : State.OFFLINE,
                   Phrase.of(beats ? "link.beats" : "link.silent"),
-                  what,
+                  found,
                   opened));
     } catch (PortUnavailable e) {
-      what.link =
+      found.link =
           Optional.of(
-              state(station, port.name(), State.SEARCHING, e.phrase(), what, clock.instant()));
+              state(station, port.name(), State.SEARCHING, e.phrase(), found, clock.instant()));
     }
   }
 
   private static LinkState state(
-      String station, String port, State state, Phrase sentence, Heard what, Instant since) {
-    return new LinkState(station, port, state, sentence, what.device, Optional.empty(), since);
+      String station, String port, State state, Phrase sentence, Heard found, Instant since) {
+    return new LinkState(station, port, state, sentence, found.device, Optional.empty(), since);
   }
 
-  private void hear(Link link, Heard what) {
-    WireReader wire = new WireReader(what.faults);
+  private void hear(Link link, Heard found) {
+    WireReader wire = new WireReader(found.faults);
     byte[] buffer = new byte[4096];
     long from = micros.getAsLong();
     long now = from;
@@ -95,24 +98,24 @@ public final class PortTrial implements Witness {
       int count = 0;
       while (count >= 0
           && now - from < PATIENCE_MICROS
-          && (what.beats.size() < ENOUGH_BEATS || what.device.isEmpty())) {
+          && (found.beats.size() < ENOUGH_BEATS || found.device.isEmpty())) {
         count = link.read(buffer);
         if (count > 0) {
-          wire.accept(Arrays.copyOf(buffer, count)).forEach(sentence -> take(sentence, what));
+          wire.accept(Arrays.copyOf(buffer, count)).forEach(sentence -> take(sentence, found));
         }
         now = micros.getAsLong();
       }
     } catch (IOException gone) {
-      // What was heard until then is told.
+      // What was heard until then counts.
     }
-    what.over = Duration.ofNanos((now - from) * 1_000);
+    found.over = Duration.ofNanos((now - from) * 1_000);
   }
 
-  private void take(Sentence sentence, Heard what) {
+  private void take(Sentence sentence, Heard found) {
     if (sentence instanceof Heartbeat beat) {
-      what.beats.add(new HeardBeat(clock.instant(), beat));
+      found.beats.add(new HeardBeat(clock.instant(), beat));
     } else if (sentence instanceof Identity identity) {
-      what.device = Optional.of(identity.device());
+      found.device = Optional.of(identity.device());
     }
   }
 
@@ -128,7 +131,7 @@ public final class PortTrial implements Witness {
 
   @Override
   public Optional<FaultCounts> faults(String station) {
-    Heard what = heard.get(station);
-    return Optional.of(new FaultCounts(what.faults.all(), what.faults.all(), what.over));
+    Heard found = heard.get(station);
+    return Optional.of(new FaultCounts(found.faults.all(), found.faults.all(), found.over));
   }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * The capture that runs in this program knows.
+ * A witness that asks the capture that runs in this program.
  *
  * @param broker how each station stands with the broker; nothing when none is configured
  * @param clockSentence what is amiss with this computer's clock

@@ -3,7 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.station.StoreState;
 
-/** Whether what comes gets onto the disk. */
+/** Judges whether what comes reaches the disk. */
 final class StoreItem {
   private static final Subject SUBJECT = Subject.of("store", "health.title_store");
 

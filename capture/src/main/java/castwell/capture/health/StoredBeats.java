@@ -7,11 +7,14 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 
-/** Where another program captures and can't be asked, what it stored of late tells something. */
+/**
+ * A witness where another program captures and can't be asked: it reads what that one stored of
+ * late.
+ */
 public record StoredBeats(Store store, Clock clock) implements Witness {
   private static final int MOST = 300;
 
-  /** They are stored every half minute. */
+  /** Beats are stored every half minute, so after this long without any, none come. */
   private static final Duration LATE = Duration.ofMinutes(2);
 
   @Override

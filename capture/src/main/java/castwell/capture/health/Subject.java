@@ -5,8 +5,8 @@ import castwell.analysis.wording.Phrase;
 /**
  * What an item is about.
  *
- * @param name by which programs know it
- * @param title as people are told it
+ * @param name its name for programs
+ * @param title its name for people
  */
 record Subject(String name, Phrase title) {
 

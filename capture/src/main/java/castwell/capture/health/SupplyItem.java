@@ -8,11 +8,14 @@ import castwell.capture.word.Rounded;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** The board's supply, against what it usually is. */
+/** Compares the board's supply voltage with what it usually is. */
 final class SupplyItem {
   private static final Subject SUBJECT = Subject.of("supply", "health.title_supply");
 
-  /** What boards are commonly said to bear is 5 % or 10 % (common practice, no source). */
+  /**
+   * How far the supply may be off, relatively: boards are commonly said to bear 5 % or 10 % (common
+   * practice, no source).
+   */
   private static final double ATTENTION_OFF = 0.05;
 
   private static final double BAD_OFF = 0.10;

@@ -10,12 +10,15 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 
 /**
- * What a figure usually is at a station: robust, so that some odd days don't tell.
+ * What a figure usually is at a station. It is robust, so that a few odd days make no difference.
  *
- * @param n how many earlier beats it is from
+ * @param n how many earlier beats it was taken from
  */
 record Usual(double median, double mad, int n) {
-  /** Two hours of listening, one beat every ten minutes (common practice, no source). */
+  /**
+   * Fewer beats than in two hours of listening, one every ten minutes, don't tell what is usual
+   * (common practice, no source).
+   */
   static final int FEWEST = 12;
 
   static Optional<Usual> of(List<HeardBeat> earlier, Function<HeardBeat, OptionalInt> figure) {
@@ -27,12 +30,12 @@ record Usual(double median, double mad, int n) {
             new Usual(Median.of(values), MedianAbsoluteDeviation.of(values), values.length));
   }
 
-  /** How much a figure is off, relatively. */
+  /** How far a figure differs from the usual one, relatively. */
   double off(double now) {
     return now / median - 1;
   }
 
-  /** An outlier by the modified z-score. */
+  /** Whether a figure is an outlier by the modified z-score. */
   boolean isUnlike(double now) {
     return Math.abs(ModifiedZ.score(now, median, mad)) > ModifiedZ.LIMIT;
   }

@@ -12,7 +12,7 @@ import java.util.Optional;
 /**
  * What a station's health is judged from, as far as it is known.
  *
- * @param beats the last minutes', ascending
+ * @param beats those of the last minutes, ascending
  * @param broker empty where none is configured
  * @param earlier beats from before, one every ten minutes, the newest first
  */
@@ -35,7 +35,7 @@ public record Vitals(
     return isSilent(link);
   }
 
-  /** Whether it is known that no board beats now. */
+  /** Whether it is certain that no board beats now. */
   static boolean isSilent(Optional<LinkState> link) {
     return link.filter(known -> known.state() != LinkState.State.ONLINE).isPresent();
   }

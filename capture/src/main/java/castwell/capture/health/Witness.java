@@ -10,14 +10,14 @@ import castwell.capture.store.HeardBeat;
 import java.util.List;
 import java.util.Optional;
 
-/** Who knows how a station is now; what they don't know is empty. */
+/** Whoever knows how a station is now. Anything that a witness doesn't know is empty. */
 public interface Witness {
 
   default Optional<LinkState> link(String station) {
     return Optional.empty();
   }
 
-  /** The last minutes' heartbeats, ascending. */
+  /** The heartbeats of the last minutes, ascending. */
   List<HeardBeat> beats(String station);
 
   default Optional<FaultCounts> faults(String station) {
@@ -28,12 +28,12 @@ public interface Witness {
     return Optional.empty();
   }
 
-  /** How it stands with the broker, if there is one. */
+  /** The station's state with the broker, if there is one. */
   default Optional<BrokerState> broker(String station) {
     return Optional.empty();
   }
 
-  /** What is amiss with this computer's clock now, in one sentence. */
+  /** What is wrong with this computer's clock now, in one sentence. */
   default Optional<Phrase> clockTrouble() {
     return Optional.empty();
   }

@@ -12,7 +12,7 @@ import castwell.capture.store.Transaction;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Arrows. What a line doesn't tell of an arrow that is there stays as it was. */
+/** Takes in arrows. Values of a known arrow that a line doesn't give stay as they were. */
 final class ArrowIntake implements Intake {
   private final Transaction t;
   private final ArrowCommands arrows;

@@ -16,7 +16,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Bows, a state a line. What a line doesn't tell of a state that is there stays as it was. */
+/**
+ * Takes in bows, one state a line. Values of a known state that a line doesn't give stay as they
+ * were.
+ */
 final class BowIntake implements Intake {
   private final Transaction t;
   private final ZoneId zone;
@@ -51,7 +54,7 @@ final class BowIntake implements Intake {
     return line.when("state_on", zone).orElseThrow().begin(zone);
   }
 
-  /** States are told apart by their names, as exports tell them. */
+  /** The state of that name. Names tell states apart here as they do in exports. */
   static Optional<BowState> state(Transaction t, String bow, String name, ZoneId zone) {
     List<BowState> states =
         t.rack().bow(bow).map(known -> t.rack().states(known.id())).orElse(List.of());

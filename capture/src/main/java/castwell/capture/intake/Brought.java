@@ -6,14 +6,15 @@ import java.util.Map;
 /**
  * A sheet that somebody brings.
  *
- * @param source its file's name: told with every shot, and part of the names of those without one
- * @param text in CSV
+ * @param source the file's name, which is kept with every shot and becomes part of the names of
+ *     shots without one
+ * @param text the content as CSV
  * @param map its headings to ours, where they differ
- * @param uncertainty of a speed that doesn't tell its own
+ * @param uncertainty of speeds that don't come with their own
  * @param by who brings it
  */
 public record Brought(
-    SheetKind what,
+    SheetKind kind,
     String source,
     String text,
     Map<String, String> map,

@@ -10,9 +10,15 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** When each shot of a sheet was loosed: as told, or so that the lines' order is kept. */
+/**
+ * Dates each shot of a sheet: by what its line says, or else so that the order of the lines is
+ * kept.
+ */
 final class Firing {
-  /** A session named by its day, the second of that day and so on. */
+  /**
+   * The name of a session that is called after its day; the second one of that day ends in -2, and
+   * so on.
+   */
   private static final Pattern DAY_OF_SESSION = Pattern.compile("(\\d{4}-\\d\\d-\\d\\d)(-\\d+)?");
 
   private static final int NOON = 12;
@@ -28,8 +34,9 @@ final class Firing {
   }
 
   /**
-   * The instant that was told. Of a day alone: its noon, and a second later with each line; a bow
-   * state of that day has begun by then. Of nothing: now, and a millisecond later with each line.
+   * The instant that the line gives. For a day alone it is noon, and a second later with each line;
+   * a bow state of that day has begun by then. For no date it is now, and a millisecond later with
+   * each line.
    */
   Instant at(ShotRow row) {
     return row.fired()
@@ -38,7 +45,7 @@ final class Firing {
         .orElseGet(() -> now.plusMillis(undated++));
   }
 
-  /** What its session is called, if not otherwise. */
+  /** The day that names the session, if the line doesn't name it. */
   LocalDate date(ShotRow row) {
     return day(row).orElseGet(() -> LocalDate.ofInstant(now, zone));
   }

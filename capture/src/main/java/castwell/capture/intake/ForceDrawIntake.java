@@ -19,7 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Force-draw curves, a point a line, each curve's lengths rising. */
+/** Takes in force-draw curves, one point a line. Each curve's draw lengths have to rise. */
 final class ForceDrawIntake implements Intake {
   private final Transaction t;
   private final String by;
@@ -29,7 +29,7 @@ final class ForceDrawIntake implements Intake {
   private final Map<String, Curve> curves = new LinkedHashMap<>();
   private final Tally tally = new Tally();
 
-  /** The points of one bow state, and the lines that they stand in. */
+  /** The points of one bow state, and the lines they stand in. */
   private record Curve(BowState state, List<Point> points, List<Integer> lines) {
     int firstLine() {
       return lines.get(0);

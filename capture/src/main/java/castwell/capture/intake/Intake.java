@@ -8,11 +8,11 @@ import castwell.capture.intake.sheet.Line;
 interface Intake {
 
   /**
-   * @throws CantRead or {@link castwell.capture.daemon.Refused} when the line can't be taken in
+   * @throws CantRead or {@link castwell.capture.command.Refused} when the line can't be taken in
    */
   void take(Line line);
 
-  /** After the last line. */
+  /** Is called after the last line. */
   default void finish(Complaints complaints) {}
 
   Tally tally();

@@ -13,7 +13,8 @@ import java.util.OptionalLong;
 import java.util.function.LongConsumer;
 
 /**
- * What a person brings on a sheet: taken in whole or not at all, committed before anyone is told.
+ * Takes in a sheet that a person brings, as a whole or not at all; it is committed before anyone is
+ * told of it.
  */
 public final class IntakeCommands {
   private final Commands commands;
@@ -27,21 +28,23 @@ public final class IntakeCommands {
   }
 
   /**
-   * @param progress told how many thousandths are done
+   * Takes a sheet in.
+   *
+   * @param progress is told how many thousandths are done
    * @throws SheetRefused when anything in it is wrong; then nothing is stored
    */
   public Taken take(Brought brought, LongConsumer progress) {
-    Sheet sheet = Sheet.read(brought.source(), brought.what(), brought.text(), brought.map());
+    Sheet sheet = Sheet.read(brought.source(), brought.kind(), brought.text(), brought.map());
     return commands.together(t -> take(t, brought, sheet, progress));
   }
 
   /**
-   * What would become of it; nothing is kept.
+   * Tries a sheet out: says what taking it in would do, and keeps nothing.
    *
    * @throws SheetRefused as {@link #take} would
    */
   public Taken tryOut(Brought brought) {
-    Sheet sheet = Sheet.read(brought.source(), brought.what(), brought.text(), brought.map());
+    Sheet sheet = Sheet.read(brought.source(), brought.kind(), brought.text(), brought.map());
     return commands.tryOut(t -> take(t, brought, sheet, part -> {}));
   }
 
@@ -63,11 +66,11 @@ public final class IntakeCommands {
     if (intake.tally().taken() > 0) {
       t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
     }
-    return intake.tally().of(brought.what(), sheet.notRead());
+    return intake.tally().of(brought.kind(), sheet.notRead());
   }
 
   private Intake intake(Transaction t, Brought brought) {
-    return switch (brought.what()) {
+    return switch (brought.kind()) {
       case SHOTS -> new ShotIntake(t, brought, settings, clock.instant());
       case BOWS -> new BowIntake(t, settings.zone(), clock.instant());
       case ARROWS -> new ArrowIntake(t, commands.arrows());

@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A sheet before it is taken in.
+ * A look at a sheet before it is taken in.
  *
  * @param headings the file's own
- * @param meant what each of them would be read as, by its name; those that aren't ours are missing
+ * @param meant which of our headings each of them is read as, by its name; those that aren't ours
+ *     are missing
  * @param rows the first ones, as they are written
- * @param columns all that such a sheet may have, the needed ones with true
+ * @param columns every heading that such a sheet may have; true for those it needs
  */
 public record Look(
     List<String> headings,
@@ -32,13 +33,13 @@ public record Look(
       throw new SheetRefused("sheet.empty", brought.source());
     }
     Map<String, Boolean> columns = new LinkedHashMap<>();
-    for (SheetColumn field : brought.what().fields()) {
-      field
+    for (SheetColumn column : brought.kind().columns()) {
+      column
           .headings()
           .keySet()
           .forEach(
               heading ->
-                  columns.put(heading, field.needed() && heading.equals(field.usualHeading())));
+                  columns.put(heading, column.needed() && heading.equals(column.usualHeading())));
     }
     Map<String, String> meant = new LinkedHashMap<>();
     List<String> headings = rows.get(0).cells();

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** The bows and arrows there are, by name whatever its case. */
+/** Finds known bows and arrows by name, regardless of case. */
 final class RackNames {
   private final Map<String, Long> bows = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
   private final Map<String, Long> arrows = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
@@ -35,10 +35,10 @@ final class RackNames {
         .orElseThrow(() -> unknown(line, "arrow", name, arrows.keySet()));
   }
 
-  private static CantRead unknown(Line line, String what, String name, Collection<String> there) {
-    String key = "sheet.no_" + what;
+  private static CantRead unknown(Line line, String column, String name, Collection<String> there) {
+    String key = "sheet.no_" + column;
     return Nearest.meant(name, there)
-        .map(meant -> new CantRead(key + "_but", line.named(what), meant))
-        .orElseGet(() -> new CantRead(key, line.named(what)));
+        .map(meant -> new CantRead(key + "_but", line.named(column), meant))
+        .orElseGet(() -> new CantRead(key, line.named(column)));
   }
 }

@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 
-/** Shots that somebody wrote down; one that is there already is left as it is. */
+/** Takes in shots that somebody wrote down. A shot that is there already is left as it is. */
 final class ShotIntake implements Intake {
   private static final String STATION = "by-hand";
 
@@ -123,7 +123,10 @@ final class ShotIntake implements Intake {
     return row.byPerson() ? Optional.of(Decided.BROUGHT_BACK) : Optional.empty();
   }
 
-  /** The person's words alone: what an export puts round them is put there again. */
+  /**
+   * The words that a person gave as the reason. An export puts other words around them; these are
+   * taken off here, since the next export adds them again.
+   */
   private String reason(ShotRow row, Decided decided) {
     boolean aside = decided == Decided.SET_ASIDE;
     String prefix = aside ? "Set aside: " : "Brought back: ";

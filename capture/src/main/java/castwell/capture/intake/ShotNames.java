@@ -8,9 +8,10 @@ import java.util.HexFormat;
 import java.util.Map;
 
 /**
- * Names for shots that bring none, such that a file brought again, or grown by some lines, adds
- * nothing twice. A dated shot is known by its file's name and what it says; one without a date
- * could be any day's, so only the same text as a whole knows it again.
+ * Makes names for shots that come without one, such that a file that is brought again, or has grown
+ * by some lines, adds nothing twice. A dated shot is named after its file and what it says. One
+ * without a date could be any day's, so it gets the same name only where the text as a whole is the
+ * same.
  */
 final class ShotNames {
   private static final int LENGTH = 16;

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A shot as a line tells it.
+ * A shot as a line gives it.
  *
  * @param byPerson whether a person decided if it counts
  * @param reason why it doesn't count, or who brought it back; may be empty
@@ -59,16 +59,17 @@ record ShotRow(
   }
 
   /**
-   * Who writes a shot down knows what shot it; one that was exported may never have been tagged.
+   * The name of a bow or an arrow. Whoever writes a shot down knows what shot it, so it is needed
+   * there; a shot that was exported may never have been tagged.
    */
-  private static Optional<String> name(Line line, String field, Optional<String> shotId) {
-    return shotId.isPresent() ? line.words(field) : Optional.of(line.neededWords(field));
+  private static Optional<String> name(Line line, String column, Optional<String> shotId) {
+    return shotId.isPresent() ? line.words(column) : Optional.of(line.neededWords(column));
   }
 
-  private static OptionalDouble notNegative(Line line, String field) {
-    OptionalDouble value = line.number(field);
+  private static OptionalDouble notNegative(Line line, String column) {
+    OptionalDouble value = line.number(column);
     if (value.isPresent() && value.getAsDouble() < 0) {
-      throw new CantRead("sheet.negative", line.named(field));
+      throw new CantRead("sheet.negative", line.named(column));
     }
     return value;
   }

@@ -5,16 +5,17 @@ import castwell.capture.intake.sheet.SheetKind;
 import java.util.List;
 
 /**
- * SheetKind became of a sheet.
+ * What became of a sheet.
  *
- * @param taken how many shots, bow states, arrows or curves are new, those set aside among them
- * @param already how many were there as they are
+ * @param taken how many shots, bow states, arrows or curves are new, including those that were set
+ *     aside
+ * @param already how many were there and stay as they are
  * @param notRead headings that aren't ours, each with what it may be a slip for
  */
-public record Taken(SheetKind what, int taken, int setAside, int already, List<String> notRead) {
+public record Taken(SheetKind kind, int taken, int setAside, int already, List<String> notRead) {
 
   public Phrase phrase() {
-    return switch (what) {
+    return switch (kind) {
       case SHOTS -> Phrase.of("sheet.shots", taken, setAside, already);
       case BOWS -> Phrase.of("sheet.bows", taken, already);
       case ARROWS -> Phrase.of("sheet.arrows", taken, already);

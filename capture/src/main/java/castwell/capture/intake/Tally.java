@@ -25,7 +25,7 @@ final class Tally {
     return taken;
   }
 
-  Taken of(SheetKind what, List<String> notRead) {
-    return new Taken(what, taken, setAside, already, notRead);
+  Taken of(SheetKind kind, List<String> notRead) {
+    return new Taken(kind, taken, setAside, already, notRead);
   }
 }

@@ -20,14 +20,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Shots that fit another bow or arrow clearly better than their tags, by earlier shots alone.
- * Nothing is changed by it.
+ * Finds shots that fit another bow or arrow clearly better than their tags, judged by earlier shots
+ * alone. It only points them out and changes nothing.
  */
 public final class Misfits {
-  /** So many of the last shots are looked back at. */
+  /** How many earlier shots the judgement rests on at most. */
   private static final int LOOK_BACK = 1000;
 
-  /** And so many of the last of an end are looked at. */
+  /** How many of an end's last shots are judged. */
   private static final int LOOKED_AT = 60;
 
   private final Transaction t;
@@ -35,7 +35,7 @@ public final class Misfits {
   private final long sessionId;
   private final Map<Long, List<BowState>> states;
 
-  /** A bow with an arrow that a shot fits. */
+  /** A bow and an arrow that a shot fits. */
   public record Fit(String bow, String arrow, double timesAsLikely) {
     private Phrase phrase() {
       return Phrase.of("report.misfit.fit", bow, arrow);
@@ -43,6 +43,8 @@ public final class Misfits {
   }
 
   /**
+   * What is pointed out about one shot.
+   *
    * @param fits the best first
    */
   public record Hint(List<Fit> fits, List<Phrase> sentences) {}
@@ -59,8 +61,10 @@ public final class Misfits {
   }
 
   /**
+   * Points out misfits.
+   *
    * @param shots of one session, the first first
-   * @return those pointed out, by passage
+   * @return the hints by passage
    */
   public static Map<Long, Hint> of(Transaction t, List<Shot> shots) {
     Map<Long, Hint> hints = new LinkedHashMap<>();
@@ -105,7 +109,7 @@ public final class Misfits {
         .toList();
   }
 
-  /** Its speed and length were measured well, and no person has had a look at it. */
+  /** Whether a shot's speed and length were measured well and no person has looked at it yet. */
   private static boolean isJudgedByItsTags(Shot shot) {
     return shot.byGates().isPresent()
         && shot.bow().isPresent()

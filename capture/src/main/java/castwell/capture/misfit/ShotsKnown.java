@@ -15,13 +15,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-/**
- * The shots before a moment that tell what to expect of each bow, as it is then, with each arrow.
- */
+/** What the shots before a moment tell about each bow, as it is at that moment, with each arrow. */
 final class ShotsKnown {
   private static final int ENOUGH = 5;
 
-  /** What another day may shift: 1 % of wood's moisture, or 20 F (common practice). */
+  /**
+   * How far another day may shift the speed, relatively: as 1 % of wood's moisture or 20 F do
+   * (common practice).
+   */
   private static final double OTHER_DAY = 0.01;
 
   private final long sessionId;
@@ -36,8 +37,9 @@ final class ShotsKnown {
   }
 
   /**
-   * @param states of every bow that there are shots of, by its row number
-   * @param sessionId whose own shots are preferred, since others were shot on other days
+   * @param states the states of every bow that there are shots of, by its row number
+   * @param sessionId the session whose own shots are preferred, since the others were shot on other
+   *     days
    */
   static ShotsKnown before(
       Instant then, long sessionId, List<Known> all, Map<Long, List<BowState>> states) {
@@ -49,7 +51,10 @@ final class ShotsKnown {
             .toList());
   }
 
-  /** Nothing was done to the bow in between; before its first state it is taken as in that. */
+  /**
+   * Whether nothing was done to the bow in between. A shot from before the first state counts to
+   * that one.
+   */
   private static boolean isAsThen(List<BowState> states, Instant fired, Instant then) {
     return states.stream()
         .skip(1)
@@ -95,7 +100,7 @@ final class ShotsKnown {
     return named;
   }
 
-  /** Those of the same session where they are enough, else all. */
+  /** A sample from the shots of the same session where they are enough, else from all. */
   private Optional<Sample> sample(List<Known> shots, ToDoubleFunction<Known> value) {
     double[] today =
         shots.stream().filter(shot -> shot.sessionId() == sessionId).mapToDouble(value).toArray();

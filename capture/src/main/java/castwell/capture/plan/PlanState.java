@@ -12,13 +12,13 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Where a plan stands: what follows from its events, and from nothing else. Skipped turns are left
- * out until somebody goes back to them; a turn is followed by the first after it that is neither
- * shot nor skipped.
+ * The state of a plan, which follows from its events alone. Skipped turns are left out until
+ * somebody goes back to them; after a turn comes the first later one that is neither shot nor
+ * skipped.
  *
- * @param turns how many it has, numbered from 1
- * @param shots the passages of each turn that was shot; a repeated one has several
- * @param skipped those left out
+ * @param turns how many there are, numbered from 1
+ * @param shots the passages of each turn that was shot; a repeated turn has several
+ * @param skipped the turns that are left out
  * @param lastShot the turn that was shot last
  */
 public record PlanState(
@@ -29,13 +29,13 @@ public record PlanState(
     OptionalInt lastShot) {
 
   /**
-   * @param events the first first
+   * @param events in the order they happened
    */
   public static PlanState of(int turns, List<Event> events) {
     return new Told(turns).all(events);
   }
 
-  /** The one to be shot next, or when it goes on; empty when none is left. */
+  /** The turn to be shot next, or when the plan is resumed; empty when none is left. */
   public OptionalInt turn() {
     if (progress instanceof PlanProgress.Running running) {
       return OptionalInt.of(running.turn());
@@ -46,7 +46,7 @@ public record PlanState(
     return progress instanceof PlanProgress.Ended ended ? ended.turn() : OptionalInt.of(1);
   }
 
-  /** Whether it has begun and not ended. */
+  /** Whether the plan has begun and not ended. */
   public boolean isGoingOn() {
     return progress instanceof PlanProgress.Running || progress instanceof PlanProgress.Paused;
   }
@@ -55,7 +55,7 @@ public record PlanState(
     return shots.size();
   }
 
-  /** The turn that is to be shot after another, if any is left. */
+  /** The turn to be shot after another, if any is left. */
   public OptionalInt after(int turn) {
     return next(turns, turn, shots.keySet(), skipped);
   }
@@ -69,7 +69,7 @@ public record PlanState(
     return OptionalInt.empty();
   }
 
-  /** Takes in event after event. */
+  /** Builds the state up, event by event. */
   private static final class Told {
     private final int turns;
     private final Map<Integer, List<Long>> shots = new TreeMap<>();
@@ -105,7 +105,7 @@ public record PlanState(
           };
     }
 
-    /** A skipped turn that somebody goes back to is left out no more. */
+    /** A skipped turn that somebody goes back to is no longer left out. */
     private PlanProgress goTo(Event event) {
       skipped.remove(event.turn());
       return new PlanProgress.Running(event.turn(), event.at());
@@ -118,7 +118,7 @@ public record PlanState(
       return goOn(turn, event.at());
     }
 
-    /** A turn that was shot before stays shot when its repeat is skipped. */
+    /** A turn that was shot stays shot when its repeat is skipped. */
     private PlanProgress skip(Event event) {
       if (!shots.containsKey(event.turn())) {
         skipped.add(event.turn());

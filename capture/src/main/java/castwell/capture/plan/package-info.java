@@ -1,2 +1,5 @@
-/** Where a plan stands, from its events alone. What a person may do to one is {@code command}'s. */
+/**
+ * Derives a plan's state from its events alone. What a person may do with a plan is in {@code
+ * command}.
+ */
 package castwell.capture.plan;

@@ -14,9 +14,9 @@ import java.util.Optional;
 
 /**
  * What one station still has to tell the broker, in order: the stored feed from this reader's
- * stored place on. The feed is written with what it tells of, in one transaction, and the place
- * moves on only past what the broker has acknowledged; so each message arrives at least once,
- * whatever happens. In memory there are never more than may be in flight.
+ * stored place on. Each item of the feed is written in one transaction with what it tells of, and
+ * the place moves on only past what the broker has acknowledged, so each message arrives at least
+ * once, whatever happens. Memory never holds more than what may be in flight.
  */
 final class Outbox {
   private static final int MOST_IN_FLIGHT = 20;
@@ -26,18 +26,20 @@ final class Outbox {
   private final Payloads payloads;
   private final String reader;
 
-  /** No earlier than the stored place. */
+  /** The last item passed on in this run, which is never before the stored place. */
   private volatile long place;
 
   private record Entry(long item, Message message) {}
 
   /**
-   * @param end up to which item these are all
-   * @param more whether more come after
+   * Some messages to send.
+   *
+   * @param end the last item of the feed that they cover
+   * @param more whether there are items after it
    */
   private record Batch(List<Entry> entries, long end, boolean more) {}
 
-  /** A station that was never published before begins with what comes next. */
+  /** A station that was never published before begins with what happens next. */
   Outbox(Store store, Topics topics, Payloads payloads) {
     this.store = store;
     this.topics = topics;
@@ -81,7 +83,10 @@ final class Outbox {
     return batch.more();
   }
 
-  /** Should the store refuse, what the broker has is at least not sent again by this run. */
+  /**
+   * Moves the place on. Should the store refuse, this run at least doesn't send again what the
+   * broker has.
+   */
   private void move(long item) {
     place = item;
     store.writing(t -> t.feed().moveTo(reader, item));
@@ -101,7 +106,10 @@ final class Outbox {
         });
   }
 
-  /** Empty for what is kept by the broker: of that the present state is told, not how it came. */
+  /**
+   * The message for an item. There is none for items that change a retained topic, which is told in
+   * its present state, not change by change.
+   */
   private Optional<Message> message(Transaction t, Feed.Item item) {
     return switch (item.kind()) {
       case SHOT ->
@@ -116,7 +124,7 @@ final class Outbox {
     };
   }
 
-  /** It has become part of another passage since. */
+  /** A message for a shot that has since become part of another passage. */
   private Message joined(Transaction t, Feed.Item item) {
     return refresh(
         item,

@@ -11,7 +11,10 @@ import castwell.capture.view.schema.SchemaMaker;
 import castwell.capture.view.station.TagsView;
 import java.util.Locale;
 
-/** What is published under each topic, and what may be said under one: of which shape it is. */
+/**
+ * The messages under each topic, those that are sent and those that are received, with the shape of
+ * each.
+ */
 public enum Payload {
   SHOT(
       ShotTold.class,
@@ -54,17 +57,17 @@ public enum Payload {
     this.description = description;
   }
 
-  /** As its topic is, below the station's. */
+  /** The payload's name, after its topic below the station's. */
   public String named() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** What it tells, in a few words. */
+  /** What the payload tells, in a few words. */
   public String title() {
     return title;
   }
 
-  /** JSON Schema (2020-12), made of the shape that is written. */
+  /** The payload's JSON Schema (2020-12), made of the shape that is written. */
   public String schema() {
     return SchemaMaker.document(shape, title, description).toPrettyString();
   }

@@ -20,7 +20,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Optional;
 
-/** What is published, as JSON; the schemas are of the same shapes. */
+/** The JSON payloads of all messages. Their schemas are made of the same shapes. */
 final class Payloads {
   private final ZoneId zone;
   private final Wording wording;
@@ -29,7 +29,7 @@ final class Payloads {
   private final Clock clock;
 
   /**
-   * @param version the program's
+   * @param version this program's version
    */
   Payloads(ZoneId zone, Wording wording, String version, Clock clock) {
     this.zone = zone;
@@ -39,13 +39,13 @@ final class Payloads {
     this.clock = clock;
   }
 
-  /** In the language of what is published. */
+  /** A phrase in the language of the messages. */
   String say(Phrase phrase) {
     return wording.say(phrase);
   }
 
   /**
-   * @param event the feed's item that tells of it
+   * @param event the item of the feed that tells of the shot
    */
   String shot(long event, Shot shot) {
     return Json.text(new ShotTold(event, shots.of(shot)));
@@ -71,7 +71,7 @@ final class Payloads {
             Optional.of(link.since())));
   }
 
-  /** Also what the broker says when the connection breaks. */
+  /** The state that the broker also announces when the connection breaks. */
   String offline(String station) {
     return Json.text(
         new StatusTold(
@@ -88,7 +88,7 @@ final class Payloads {
     return Json.text(health);
   }
 
-  /** Empty text takes back what the broker kept. */
+  /** An empty text makes the broker drop what it kept. */
   static String plan(Optional<PlanView> plan) {
     return plan.map(Json::text).orElse("");
   }

@@ -16,7 +16,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
-/** Tells a broker what happens at every station. */
+/** Publishes what happens at every station to a broker. */
 public final class Publishers implements Announcer.Listener, AutoCloseable {
   private static final long PATIENCE_MILLIS = TimeUnit.SECONDS.toMillis(10);
 
@@ -24,10 +24,11 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
   private final List<Thread> threads = new ArrayList<>();
 
   /**
-   * From now on nothing that happens at these stations is missed, though nobody may be told yet.
+   * From now on nothing that happens at these stations is missed, though nothing is sent before
+   * {@link #start}.
    *
-   * @param zone in which a bow state's date is told
-   * @param version the program's
+   * @param zone the time zone in which a bow state's date is told
+   * @param version this program's version
    * @param nanos a monotonic clock
    */
   public Publishers(
@@ -57,7 +58,7 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
   }
 
   /**
-   * @param died called with what ended a thread, should anything
+   * @param died is called with the exception that ended a thread, should that happen
    */
   public void start(Consumer<Throwable> died) {
     for (StationPublisher publisher : publishers) {
@@ -84,10 +85,10 @@ public final class Publishers implements Announcer.Listener, AutoCloseable {
 
   @Override
   public void storeChanged(StoreState state) {
-    // told with the station's health
+    // The station's health tells of it.
   }
 
-  /** Returns when the broker was told that we end, or didn't listen. */
+  /** Returns when the broker was told that this program ends, or didn't answer. */
   @Override
   public void close() {
     publishers.forEach(StationPublisher::end);

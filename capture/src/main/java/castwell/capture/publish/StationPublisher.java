@@ -23,8 +23,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Tells the broker what happens at one station, on a thread and over a connection of its own: a
- * last will belongs to one connection. Whatever the broker does, the station goes on shooting.
+ * Tells the broker what happens at one station, on a thread and over a connection of its own, since
+ * a last will belongs to one connection. Whatever the broker does, shooting goes on.
  */
 final class StationPublisher implements Runnable {
   private static final Logger LOG = LoggerFactory.getLogger(StationPublisher.class);
@@ -44,9 +44,9 @@ final class StationPublisher implements Runnable {
 
   private final Semaphore calls = new Semaphore(0);
   private final CountDownLatch closed = new CountDownLatch(1);
-  private volatile Standing planState;
+  private volatile State state;
 
-  private record Standing(boolean connected, Phrase sentence, Instant since) {}
+  private record State(boolean connected, Phrase sentence, Instant since) {}
 
   StationPublisher(
       Topics topics,
@@ -66,11 +66,11 @@ final class StationPublisher implements Runnable {
     this.nanos = nanos;
     this.outbox = new Outbox(store, topics, payloads);
     this.wishes = wishes;
-    this.planState = new Standing(false, Phrase.of("broker.not_yet"), clock.instant());
+    this.state = new State(false, Phrase.of("broker.not_yet"), clock.instant());
   }
 
   BrokerState state() {
-    Standing now = planState;
+    State now = state;
     return new BrokerState(
         topics.station(),
         now.connected(),
@@ -80,14 +80,14 @@ final class StationPublisher implements Runnable {
         wishes.refused());
   }
 
-  /** There may be more to tell. */
+  /** Says that there may be more to tell. */
   void call() {
-    if (calls.availablePermits() == 0) { // one is enough for all that happened
+    if (calls.availablePermits() == 0) { // A single permit is enough for everything that happened.
       calls.release();
     }
   }
 
-  /** It then says what is left, and takes leave of the broker if there is one. */
+  /** Has the thread send what is left, take leave of the broker if there is one, and end. */
   void end() {
     closed.countDown();
     call();
@@ -105,7 +105,7 @@ final class StationPublisher implements Runnable {
           stands(false, e.phrase());
         }
         if (nanos.getAsLong() - began > 2 * LONGEST_DELAY.toNanos()) {
-          backoff.reset(); // the connection lasted
+          backoff.reset(); // The connection lasted.
         }
         closed.await(backoff.next().toMillis(), TimeUnit.MILLISECONDS);
       }
@@ -118,12 +118,12 @@ final class StationPublisher implements Runnable {
     return closed.getCount() == 0;
   }
 
-  /** Over one connection, until it breaks or this is closed. */
+  /** Publishes over one connection, until it breaks or this is closed. */
   private void speak() throws BrokerUnavailable, InterruptedException {
     Broker broker = settings.broker();
     Message will = Message.kept(topics.status(), payloads.offline(topics.station()));
-    // The same name each time: a broker that still takes the last connection for alive ends it, and
-    // says its will, before this one says that it is online.
+    // The client id is the same each time. A broker that still takes the last connection for alive
+    // then ends it and sends its will before this connection says that it is online.
     BrokerConnection connection =
         BrokerConnection.open(
             broker, "castwell-" + topics.station(), Optional.of(will), this::hear, this::call);
@@ -162,7 +162,7 @@ final class StationPublisher implements Runnable {
     }
     long began = nanos.getAsLong();
     while (outbox.passOn(connection) && nanos.getAsLong() - began < LAST_WORDS_NANOS) {
-      // what is left is told at the next start
+      // What is left is told at the next start.
     }
   }
 
@@ -173,7 +173,7 @@ final class StationPublisher implements Runnable {
     kept.keep(topics.plan(), Payloads.plan(told.plan().apply(station)));
   }
 
-  /** Called by the connection: it may neither wait nor send. */
+  /** The connection calls this, so it may neither wait nor send. */
   private void hear(Message message) {
     wishes.add(message);
     call();
@@ -187,10 +187,10 @@ final class StationPublisher implements Runnable {
   }
 
   private void stands(boolean connected, Phrase sentence) {
-    Standing before = planState;
+    State before = state;
     if (before.connected() != connected || !before.sentence().equals(sentence)) {
       boolean same = before.connected() == connected;
-      planState = new Standing(connected, sentence, same ? before.since() : clock.instant());
+      state = new State(connected, sentence, same ? before.since() : clock.instant());
       if (connected) {
         LOG.info("{}: {}", topics.station(), payloads.say(sentence));
       } else {

@@ -16,7 +16,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** What others say over the broker about who shoots what, until the commands have them. */
+/** Wishes on tags that others sent over the broker and that still wait to be carried out. */
 final class TagWishes {
   private static final Logger LOG = LoggerFactory.getLogger(TagWishes.class);
   private static final int MOST_WAITING = 16;
@@ -33,14 +33,17 @@ final class TagWishes {
     this.commands = commands;
   }
 
-  /** Never waits: what comes faster than it can be granted is refused. */
+  /**
+   * Adds a wish without ever waiting: when they come faster than they can be granted, it is
+   * refused.
+   */
   void add(Message message) {
     if (!waiting.offer(message)) {
       refuse(wording.say(Phrase.of("refused.too_many_wishes")));
     }
   }
 
-  /** Does what is wished; what can't be is told, a sentence each. */
+  /** Carries the wishes out, and returns a sentence for each that can't be. */
   List<String> grant() {
     List<String> refusals = new ArrayList<>();
     for (Message next = waiting.poll(); next != null; next = waiting.poll()) {
@@ -65,7 +68,7 @@ final class TagWishes {
     return Optional.of(sentence);
   }
 
-  /** How many since the start. */
+  /** How many wishes were refused since the start. */
   long refused() {
     return refused.get();
   }

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * What is told of a station beside what the feed tells: each is asked for by the station's name,
- * whenever it is told.
+ * What a station's messages tell besides the feed. Each part is looked up by the station's name
+ * when it is to be sent.
  *
- * @param plan empty when none runs
+ * @param plan empty when no plan is under way
  */
 public record Told(
     Function<String, LinkState> link,

@@ -1,14 +1,14 @@
 package castwell.capture.publish;
 
-/** What is said where, of one station. */
+/** The names of one station's topics. */
 public record Topics(String station) {
 
-  /** Shots, new and changed. */
+  /** Carries shots, new and changed. */
   public String shot() {
     return of("shot");
   }
 
-  /** That figures of earlier shots were derived anew. */
+  /** Says that figures of earlier shots were derived anew. */
   public String refresh() {
     return of("refresh");
   }
@@ -17,17 +17,17 @@ public record Topics(String station) {
     return of("status");
   }
 
-  /** Who shoots what. */
+  /** Carries the tags: who shoots what. */
   public String tags() {
     return of("tags");
   }
 
-  /** Where others say who shoots what. */
+  /** Takes wishes of others on the tags. */
   public String tagsToSet() {
     return of("tags/set");
   }
 
-  /** Why what they said couldn't be. */
+  /** Says why a wish on the tags was refused. */
   public String tagsRefused() {
     return of("tags/refused");
   }
@@ -40,7 +40,7 @@ public record Topics(String station) {
     return of("plan");
   }
 
-  /** The board's bytes, and what is said to it. */
+  /** Carries the board's bytes, and what is sent to it. */
   public String wire() {
     return of("wire");
   }

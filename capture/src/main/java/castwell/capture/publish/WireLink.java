@@ -14,15 +14,17 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
- * A board's wire as a topic that both ends speak on. Said at most once: the host notices a lost
- * line by its number and has the board say its edges again, and a line that comes twice helps
- * nobody.
+ * A board's wire as a topic on which both ends speak. Messages are sent at most once (quality of
+ * service 0): the host notices a lost line by its number and asks the board for its edges again,
+ * and a repeated line helps nobody.
  */
 final class WireLink implements Link {
   private static final int AT_MOST_ONCE = 0;
   private static final long LONGEST_WAIT_MILLIS = 500;
 
-  /** Where the reader is further behind than this, lines are lost, as in a full serial buffer. */
+  /**
+   * When more messages than this wait for the reader, lines are lost, as in a full serial buffer.
+   */
   private static final int MOST_WAITING = 1024;
 
   private static final int LONGEST_MESSAGE = 8192;
@@ -52,7 +54,7 @@ final class WireLink implements Link {
     }
   }
 
-  /** Called by the connection, so it never waits. */
+  /** The connection calls this, so it never waits. */
   private void hear(Message message) {
     if (message.payload().length <= LONGEST_MESSAGE) {
       heard.offer(message.payload());
@@ -61,7 +63,7 @@ final class WireLink implements Link {
 
   private void lost() {
     gone = true;
-    heard.offer(NOTHING); // whoever reads needn't wait any longer
+    heard.offer(NOTHING); // Wakes a reader, who needn't wait any longer.
   }
 
   @Override
@@ -89,7 +91,7 @@ final class WireLink implements Link {
     }
   }
 
-  /** Doesn't wait for the broker. */
+  /** Sends without waiting for the broker. */
   @Override
   public void write(byte[] bytes) throws IOException {
     try {
@@ -103,7 +105,7 @@ final class WireLink implements Link {
   public void close() {
     lost();
     if (closed.compareAndSet(false, true)) {
-      connection.abandon(); // there is no will that this would have the broker say
+      connection.abandon(); // There is no will that the broker would have to announce.
     }
   }
 }

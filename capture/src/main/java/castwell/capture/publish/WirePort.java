@@ -7,9 +7,9 @@ import castwell.capture.publish.broker.BrokerSettings;
 import castwell.capture.publish.broker.BrokerUnavailable;
 
 /**
- * A board that is heard over a broker: a wireless one, or one at another machine's port. Both ends
- * say the sentences of the serial wire, in pieces of any size, on the station's one topic; neither
- * hears itself.
+ * The port of a board that is heard over a broker: a wireless board, or one at another machine's
+ * port. Both ends send the sentences of the serial wire, in pieces of any size, on the station's
+ * one topic; neither hears itself.
  */
 public final class WirePort implements Port {
   private final BrokerSettings settings;

@@ -1,5 +1,5 @@
 /**
- * What a broker is told, topic by topic, from the stored feed on; and boards that are heard over a
+ * Tells a broker what happens, topic by topic, from the stored feed on, and hears boards over a
  * broker.
  */
 package castwell.capture.publish;

@@ -4,23 +4,27 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** The keys there were, of which the last one holds, and the browsers it let in; hashes alone. */
+/**
+ * The keys that ever opened the pages, of which the last one holds, and the browsers that key let
+ * in. Only hashes are stored.
+ */
 public final class Access {
   /**
-   * Each took the key, so this only keeps a program that enters ever anew from filling the disk.
+   * Each admission took the key, so this limit only keeps a program that enters again and again
+   * from filling the disk.
    */
   private static final int MOST_ADMISSIONS = 1000;
 
   private final Handle handle;
 
-  /** A key, as its hash. */
+  /** A key, stored as its hash. */
   public record StoredKey(long id, String hash, Instant made) {}
 
   Access(Handle handle) {
     this.handle = handle;
   }
 
-  /** The key that holds. */
+  /** The key that holds now. */
   public Optional<StoredKey> key() {
     return handle
         .createQuery("SELECT id, hash, made_ms FROM access_key ORDER BY id DESC LIMIT 1")
@@ -33,15 +37,15 @@ public final class Access {
         .findOne();
   }
 
-  /** Puts a key in the place of the one before, and ends what that one let in. */
+  /** Replaces the key, and ends the admissions of the one before. */
   public void changeKey(String hash, Instant made) {
     handle.execute("DELETE FROM admission");
     handle.execute("INSERT INTO access_key (hash, made_ms) VALUES (?, ?)", hash, made);
   }
 
   /**
-   * Lets a browser in by the key that holds; the one that is in longest goes when there are too
-   * many.
+   * Lets a browser in by the key that holds. When there are too many admissions, the oldest one
+   * ends.
    */
   public void admit(String tokenHash, Instant since) {
     handle.execute(

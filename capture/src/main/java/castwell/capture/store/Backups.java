@@ -22,7 +22,7 @@ public final class Backups {
 
   private Backups() {}
 
-  /** Where a copy goes that is told no other place: a dated file beside the database. */
+  /** Where a copy goes when no other place is named: a dated file beside the database. */
   public static Path place(Path folder, Instant now) {
     return folder.resolve("backups").resolve("castwell-" + STAMP.format(now) + ".db");
   }
@@ -32,14 +32,15 @@ public final class Backups {
 
   /**
    * Copies a folder's database as it is at one moment (SQLite's online backup), reads the copy back
-   * and enters it in the folder.
+   * and records it in the folder.
    *
    * @param target is there, whole, when this returns; in the place of one of that name
    * @throws StoreRefused when there is nothing to copy, or the copy isn't the same
    */
   public static Made make(Path folder, Path target, Instant now, ProgressListener progress)
       throws IOException {
-    Store.openToRead(folder).close(); // refuses what isn't ours, and brings it forward
+    // Opening refuses a file that isn't ours, and brings an older one forward.
+    Store.openToRead(folder).close();
     Jdbi jdbi = Databases.jdbi(folder.resolve(Store.FILE));
     Holding holding = jdbi.withHandle(source -> copy(source, target, progress));
     Made made = new Made(target, Files.size(target), holding);
@@ -47,7 +48,7 @@ public final class Backups {
     return made;
   }
 
-  /** The last that was made of this folder. */
+  /** When this folder was last backed up. */
   static Optional<Instant> last(Handle handle) {
     return handle
         .createQuery("SELECT max(at_ms) AS last FROM backup")
@@ -66,7 +67,7 @@ public final class Backups {
         made.bytes());
   }
 
-  /** On the disk under its name, whole, or not at all. */
+  /** Puts a copy on the disk under its name, whole, or not at all. */
   static Holding copy(Handle source, Path target, ProgressListener progress) throws IOException {
     Path part = WholeFile.partOf(target);
     try {
@@ -79,7 +80,10 @@ public final class Backups {
     }
   }
 
-  /** The open transaction sees one moment, so that shots fired meanwhile don't begin it anew. */
+  /**
+   * The open transaction sees one moment; without it, a shot fired meanwhile would make the copy
+   * start again.
+   */
   private static Holding copyAsOfNow(Handle source, Path part, ProgressListener progress) {
     return source.inTransaction(
         moment -> {
@@ -123,7 +127,8 @@ public final class Backups {
                   if (found.isEmpty() && !Holding.of(handle).equals(expected)) {
                     found = List.of("It doesn't hold what the database does.");
                   }
-                  handle.execute("PRAGMA journal_mode = DELETE"); // one file, for any medium
+                  // A single file can be moved to any medium.
+                  handle.execute("PRAGMA journal_mode = DELETE");
                   return found;
                 });
     if (!faults.isEmpty()) {

@@ -15,8 +15,8 @@ import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 
 /**
- * What every passage writes, nine rows, and asks for, by JDBC alone: jdbi takes several times as
- * long to bind a row as SQLite to store it.
+ * The statements of the live path by JDBC alone: the nine rows that every passage writes, and what
+ * it reads. Through jdbi, binding a row takes several times as long as SQLite needs to store it.
  */
 final class BareSql {
   private BareSql() {}
@@ -26,14 +26,14 @@ final class BareSql {
   }
 
   /**
-   * @param sql which returns one number
+   * @param sql a statement that returns one number
    */
   static long returning(Handle handle, String sql, Object... values) {
     return first(handle, (row, context) -> row.getLong(1), sql, values).orElseThrow();
   }
 
   /**
-   * @param mapper which needs nothing of jdbi's context
+   * @param mapper doesn't use jdbi's context, which is null here
    */
   static <T> List<T> list(Handle handle, RowMapper<T> mapper, String sql, Object... values) {
     return use(
@@ -51,7 +51,7 @@ final class BareSql {
         });
   }
 
-  /** The first row, where there is any. */
+  /** The first row, if there is one. */
   static <T> Optional<T> first(Handle handle, RowMapper<T> mapper, String sql, Object... values) {
     return list(handle, mapper, sql, values).stream().findFirst();
   }
@@ -78,7 +78,7 @@ final class BareSql {
     }
   }
 
-  /** As SQLite has it; null where a value isn't known. */
+  /** The value as SQLite stores it; null where it isn't known. */
   private static Object plain(Object value) {
     if (value instanceof OptionalDouble optional) {
       return optional.isPresent() ? optional.getAsDouble() : null;

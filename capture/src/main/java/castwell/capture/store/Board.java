@@ -1,13 +1,14 @@
 package castwell.capture.store;
 
 /**
- * A board as the store tells it apart.
+ * A board as the store tells it apart from others.
  *
- * @param series 1, or more when its name came again with other edges under known numbers
+ * @param series counts from 1; the next one begins when a board of this name comes with other edges
+ *     under known numbers
  */
 public record Board(long id, String device, int series) {
 
-  /** The name in shot ids: unique, and fit for an address. */
+  /** The board's name in shot ids: unique, and fit for a web address. */
   public String key() {
     return series == 1 ? device : device + "~" + series;
   }

@@ -17,7 +17,7 @@ public final class Boards {
     this.handle = handle;
   }
 
-  /** The series of boards of that name, the latest first. */
+  /** All series of boards of that name, the latest first. */
   public List<Board> named(String device) {
     return handle
         .createQuery("SELECT * FROM board WHERE device = ? ORDER BY series DESC")
@@ -26,7 +26,10 @@ public final class Boards {
         .list();
   }
 
-  /** Likewise, but those that a station has heard come first, the one heard last before all. */
+  /**
+   * All series of boards of that name; those that the station has heard come before the others, the
+   * one heard last at the top.
+   */
   public List<Board> named(String device, String station) {
     return handle
         .createQuery(
@@ -40,14 +43,17 @@ public final class Boards {
         .list();
   }
 
-  /** A new series of boards of that name. */
+  /** Begins a new series of boards of that name. */
   public Board begin(String device) {
     int series = named(device).stream().mapToInt(Board::series).findFirst().orElse(0) + 1;
     handle.execute("INSERT INTO board (device, series) VALUES (?, ?)", device, series);
     return named(device).get(0);
   }
 
-  /** The stretch of listening of that station, source and start: the one there is, or a new one. */
+  /**
+   * The stretch of listening of that station, source and start; it is begun where there is none
+   * yet.
+   */
   public long listening(String station, String source, Instant started) {
     String find = "SELECT id FROM listening WHERE station = ? AND source = ? AND started_ms = ?";
     Optional<Long> known =

@@ -12,8 +12,8 @@ import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /**
- * Tagged shots with no more than the arithmetic takes in, several times as fast as {@link Shots}:
- * it reads very many at once.
+ * Tagged shots with only what the arithmetic needs. Very many are read at once, and this takes a
+ * fraction of the time of {@link Shots}.
  */
 public final class BriefShots {
   private static final String SELECT =
@@ -61,12 +61,12 @@ public final class BriefShots {
     this.handle = handle;
   }
 
-  /** A session's, the first first. */
+  /** A session's shots, the first first. */
   public List<Brief> ofSession(String session) {
     return query("AND session.name = ?" + IN_ORDER).bind(0, session).map(BriefShots::brief).list();
   }
 
-  /** All there are, the first first, one by one. */
+  /** Hands on every shot, the first first, one by one. */
   public void each(Consumer<Brief> consumer) {
     try (var shots = query(IN_ORDER).map(BriefShots::brief).stream()) {
       shots.forEach(consumer);
@@ -77,7 +77,7 @@ public final class BriefShots {
     return handle.createQuery(SELECT + condition);
   }
 
-  /** By the columns' places: by their names takes twice as long. */
+  /** Columns are read by their place, because reading them by name takes twice as long. */
   private static Brief brief(ResultSet row, StatementContext context) throws SQLException {
     long calibration = row.getLong(6);
     OptionalLong byGates = row.wasNull() ? OptionalLong.empty() : OptionalLong.of(calibration);

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** The gates as measured, each from some instant on. */
+/** The measured dimensions of the gates, each from some instant on. */
 public final class Calibrations {
   private static final String COLUMNS =
       "id, station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by";
@@ -76,7 +76,7 @@ public final class Calibrations {
         by);
   }
 
-  /** Of every station, as they were entered. */
+  /** The calibrations of every station, in the order entered. */
   public List<Entry> all() {
     return handle
         .createQuery("SELECT " + COLUMNS + " FROM calibration ORDER BY id")
@@ -84,7 +84,10 @@ public final class Calibrations {
         .list();
   }
 
-  /** The one in force at an instant: the last entered of those that hold then, else the nearest. */
+  /**
+   * The calibration in force at an instant: the last entered of those that hold then, else the
+   * nearest in time.
+   */
   public Optional<Entry> inForce(String station, Instant at) {
     return one(
             "valid_from_ms <= ?2 AND coalesce(valid_to_ms > ?2, TRUE) ORDER BY id DESC",
@@ -102,7 +105,7 @@ public final class Calibrations {
         at);
   }
 
-  /** Every entry of a station, in the order entered. */
+  /** Every calibration of a station, in the order entered. */
   public List<Entry> of(String station) {
     return handle
         .createQuery("SELECT " + COLUMNS + " FROM calibration WHERE station = ? ORDER BY id")
@@ -111,7 +114,7 @@ public final class Calibrations {
         .list();
   }
 
-  /** The last entry that this source made for a station. */
+  /** The last calibration that this source entered for a station. */
   public Optional<Entry> lastBy(String station, String by) {
     return of(station).stream()
         .filter(entry -> entry.enteredBy().equals(by))

@@ -11,13 +11,14 @@ import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
 /**
- * What the shots of one bow state with one arrow in one session come to: derived, and made anew
- * when anything of the session changes. Whoever makes them judges them first.
+ * The sums of cells. A cell is the shots of one bow state with one arrow in one session; its sums
+ * are derived, and made anew when anything of the session changes. Whoever makes them judges the
+ * shots first.
  */
 public final class Cells {
   private static final RowMapper<Session> SESSION = ConstructorMapper.of(Session.class);
 
-  /** Near all speeds, so that sums of squares about it keep their digits. */
+  /** A speed near all others: sums of squares about it keep their digits. */
   private static final int MIDDLE_MPS = 45;
 
   private static final RowMapper<Row> ROW =
@@ -37,7 +38,7 @@ public final class Cells {
               row.getDouble("gates_mean_square"),
               row.getInt("set_aside"));
 
-  /** All that shots of a bow state with an arrow come to over one set-up, sessions together. */
+  /** The sums of a bow state with one arrow and set-up, over all sessions. */
   private static final String TOGETHER =
       """
       bow_id, since_ms, arrow_id, set_up, coalesce(sum(n * set_up_u) / sum(n), 0) AS set_up_u,
@@ -50,8 +51,8 @@ public final class Cells {
           .formatted(MIDDLE_MPS);
 
   /**
-   * The sessions whose cells aren't made. Seldom any is, and counting is quicker than looking each
-   * of very many up.
+   * The sessions whose cells aren't made. There are seldom any, and counting them is quicker than
+   * looking up each of very many sessions.
    */
   private static final String UNMADE =
       """
@@ -61,8 +62,8 @@ public final class Cells {
           (SELECT 1 FROM cells_made WHERE session_id = session.id AND rules = :rules)""";
 
   /**
-   * The totals, but where a session that isn't made any more is among them: there the others'
-   * together.
+   * The sums over sessions come from the totals; where the cells of one of those sessions are
+   * unmade, its share is left out by adding up the others.
    */
   private static final String SUMS =
       """
@@ -102,7 +103,7 @@ public final class Cells {
     this.handle = handle;
   }
 
-  /** The sessions whose cells aren't made, or by other rules, the first begun first. */
+  /** The sessions whose cells aren't made, or were made by other rules, the first begun first. */
   public List<Session> unmade(int rules) {
     return handle
         .createQuery(
@@ -112,7 +113,7 @@ public final class Cells {
         .list();
   }
 
-  /** A session's cells in the place of those it had. */
+  /** Puts a session's cells in the place of those it had. */
   public void make(long sessionId, int rules, List<Row> rows) {
     Set<Key> changed = keys(sessionId);
     handle.execute("DELETE FROM cell WHERE session_id = ?", sessionId);
@@ -148,7 +149,7 @@ public final class Cells {
     changed.forEach(this::total);
   }
 
-  /** A bow state with an arrow. */
+  /** One bow state with one arrow. */
   private record Key(long bowId, long sinceMs, long arrowId) {}
 
   private Set<Key> keys(long sessionId) {
@@ -186,7 +187,7 @@ public final class Cells {
         .list();
   }
 
-  /** One session's, in no order. */
+  /** The cells of one session, in no order. */
   public Set<Row> ofSession(long sessionId) {
     return handle
         .createQuery(
@@ -198,7 +199,7 @@ public final class Cells {
         .set();
   }
 
-  /** Those made, over all sessions together, of every bow in every state. */
+  /** The sums over all sessions of every bow in every state, from cells made by these rules. */
   public List<Row> sums(int rules) {
     return handle
         .createQuery(SUMS.formatted("TRUE", TOGETHER, UNMADE))
@@ -207,7 +208,7 @@ public final class Cells {
         .list();
   }
 
-  /** The same of one bow state. */
+  /** The sums over all sessions of one bow state, from cells made by these rules. */
   public List<Row> sums(int rules, long bowId, Instant since) {
     return handle
         .createQuery(SUMS.formatted("bow_id = :bow AND since_ms = :since", TOGETHER, UNMADE))
@@ -219,14 +220,17 @@ public final class Cells {
   }
 
   /**
-   * What shots scatter by within their cells.
+   * How far shots scatter within their cells.
    *
    * @param sumSquares over all cells, in m2/s2
    * @param degreesOfFreedom shots less cells
    */
   public record Scatter(double sumSquares, int degreesOfFreedom) {}
 
-  /** In the made cells of all bows, of every session in which a bow was shot in a state. */
+  /**
+   * The scatter in the made cells of all bows, in every session in which the given bow was shot in
+   * that state.
+   */
   public Scatter scatter(int rules, long bowId, Instant since) {
     return handle
         .createQuery(
@@ -241,7 +245,7 @@ public final class Cells {
         .one();
   }
 
-  /** Of one bow in all its states, session by session, the last begun first. */
+  /** The cells of one bow in all its states, session by session, the last begun first. */
   public List<Row> ofBow(int rules, long bowId, int most) {
     return handle
         .createQuery(

@@ -3,7 +3,7 @@ package castwell.capture.store;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
-/** Triggers by which a session's cells are no longer made once anything changes that they tell. */
+/** Triggers that mark a session's cells as unmade as soon as anything changes that they sum up. */
 final class CellsUnmade {
   private CellsUnmade() {}
 

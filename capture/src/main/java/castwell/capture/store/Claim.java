@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
-/** A data folder that no other program may write to meanwhile. */
+/** A claim on a data folder: while it is held, no other program may write there. */
 final class Claim implements AutoCloseable {
   private static final String LOCK = "castwell.lock";
 
@@ -21,7 +21,7 @@ final class Claim implements AutoCloseable {
   }
 
   /**
-   * Makes the folder if need be.
+   * Claims the folder, making it first where there is none.
    *
    * @throws StoreRefused when it can't be had
    */
@@ -95,7 +95,7 @@ final class Claim implements AutoCloseable {
     try {
       channel.close();
     } catch (IOException e) {
-      // The lock goes with the process.
+      // The operating system drops the lock when the process ends.
     }
   }
 }

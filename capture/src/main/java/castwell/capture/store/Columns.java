@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 
-/** Columns that may be empty: not known. */
+/** Reads and writes columns that may be empty, which means that the value isn't known. */
 final class Columns {
   private Columns() {}
 

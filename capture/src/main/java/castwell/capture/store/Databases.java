@@ -22,7 +22,7 @@ import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 import org.sqlite.SQLiteDataSource;
 
-/** How a database file is opened, and what a person is told when it can't be. */
+/** Opens database files, and says in words why one can't be opened. */
 final class Databases {
   private static final int BUSY_MILLIS = 5_000;
   private static final int HEADER_BYTES = 100;
@@ -34,9 +34,9 @@ final class Databases {
   }
 
   /**
-   * To read. Where nothing can be written SQLite reads only a file that it is told nobody changes;
-   * one that somebody writes to has a write-ahead log beside it. Source: SQLite's "Write-Ahead
-   * Logging", 5, and "Uniform Resource Identifiers", 3.2.
+   * Opens a file to read. Where nothing can be written, SQLite reads only a file that it is told
+   * nobody changes; one that somebody writes to has a write-ahead log beside it. Source: SQLite's
+   * "Write-Ahead Logging", 5, and "Uniform Resource Identifiers", 3.2.
    */
   static Jdbi jdbiToRead(Path file) throws IOException {
     boolean still = !Files.isWritable(file.toAbsolutePath().getParent()) && sizeOf(log(file)) == 0;
@@ -53,7 +53,8 @@ final class Databases {
     config.setSynchronous(SynchronousMode.FULL);
     config.enforceForeignKeys(true);
     config.setBusyTimeout(BUSY_MILLIS);
-    config.setGetGeneratedKeys(false); // which takes as long as writing a row: see BareSql
+    // Asking for them takes as long as writing the row: see BareSql.
+    config.setGetGeneratedKeys(false);
     SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl(url);
     Jdbi jdbi = Jdbi.create(source);
@@ -67,8 +68,9 @@ final class Databases {
   }
 
   /**
-   * SQLite notices when whole pages are gone, and neither half a page nor a file that is hardly
-   * there. What a write-ahead log still holds is no fault.
+   * Refuses a file that was cut short. SQLite notices when whole pages are missing, but not half a
+   * page, nor a file with hardly anything in it. Pages that only the write-ahead log holds aren't
+   * missing.
    *
    * @throws StoreRefused when the file's end is missing
    */
@@ -93,7 +95,9 @@ final class Databases {
     return Files.exists(file) ? Files.size(file) : 0;
   }
 
-  /** 0 where it is no database. Source: SQLite's "Database File Format", 1.3. */
+  /**
+   * The page size; 0 where the file is no database. Source: SQLite's "Database File Format", 1.3.
+   */
   private static int pageBytes(Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
       ByteBuffer header = ByteBuffer.wrap(in.readNBytes(HEADER_BYTES));

@@ -4,14 +4,14 @@ import java.time.Instant;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
-/** What people decided about shots. */
+/** The decisions that people took about shots. */
 public final class Decisions {
   private final Handle handle;
 
   public enum Decided {
     SET_ASIDE,
     BROUGHT_BACK,
-    /** A decision taken back: the rules' verdict holds again. */
+    /** A decision was taken back: the rules' verdict holds again. */
     AS_JUDGED
   }
 
@@ -33,7 +33,7 @@ public final class Decisions {
         .execute();
   }
 
-  /** A shot's decisions, the first first. */
+  /** All decisions about a shot, the first first. */
   public List<Shot.Decision> history(long passageId) {
     return handle
         .createQuery("SELECT * FROM decision WHERE passage_id = ? ORDER BY id")

@@ -6,7 +6,10 @@ import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** What happened, in order: written with what it tells of, read by whoever listens. */
+/**
+ * What happened, in order. Each item is written in the same transaction as what it tells of, and
+ * read by whoever listens.
+ */
 public final class Feed {
   private static final RowMapper<Item> ITEM =
       (row, context) ->
@@ -21,13 +24,13 @@ public final class Feed {
   public enum Kind {
     /** A shot is new, or something about it changed. */
     SHOT,
-    /** Who shoots what. */
+    /** Other tags hold: who shoots which bow and arrow. */
     TAGS,
-    /** Bows or arrows. */
+    /** A bow or an arrow changed. */
     RACK,
-    /** What is to be shot next by a plan. */
+    /** The next turn of a plan changed. */
     PLAN,
-    /** Many things at once: read everything anew. */
+    /** Many things changed at once: a listener reads everything anew. */
     REFRESH;
 
     public String word() {
@@ -36,7 +39,9 @@ public final class Feed {
   }
 
   /**
-   * @param passageId of the shot it is about, if it is about one
+   * One thing that happened.
+   *
+   * @param passageId the passage of the shot it is about, if it is about one
    */
   public record Item(long id, Kind kind, String station, OptionalLong passageId) {}
 
@@ -57,12 +62,12 @@ public final class Feed {
     add(Kind.SHOT, station, OptionalLong.of(passageId));
   }
 
-  /** 0 when nothing has happened yet. */
+  /** The id of the last item, 0 when nothing has happened yet. */
   public long last() {
     return handle.createQuery("SELECT coalesce(max(id), 0) FROM feed").mapTo(long.class).one();
   }
 
-  /** Ascending. */
+  /** The items after one, ascending. */
   public List<Item> after(long id, int limit) {
     return handle
         .createQuery(
@@ -73,7 +78,7 @@ public final class Feed {
         .list();
   }
 
-  /** One station's, and what concerns all; ascending. */
+  /** The items after one that concern this station or all stations, ascending. */
   public List<Item> after(long id, String station, int limit) {
     return handle
         .createQuery(
@@ -87,7 +92,7 @@ public final class Feed {
         .list();
   }
 
-  /** How many {@link #after(long, String, int)} would give without a limit. */
+  /** How many items {@link #after(long, String, int)} would give without a limit. */
   public long countAfter(long id, String station) {
     return handle
         .createQuery("SELECT count(*) FROM feed WHERE id > ? AND station IN (?, '')")
@@ -97,7 +102,10 @@ public final class Feed {
         .one();
   }
 
-  /** The last item that a reader who may miss nothing has passed on, once it has one. */
+  /**
+   * The last item that this reader has passed on; empty before its first. It is for readers who may
+   * miss nothing.
+   */
   public OptionalLong place(String reader) {
     return handle
         .createQuery("SELECT last FROM feed_place WHERE reader = ?")

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * What a passage's ticks say under one calibration, in SI units; empty where there is no such
- * figure.
+ * The figures that a passage's ticks give under one calibration, in SI units. A figure that can't
+ * be had is empty.
  *
  * @param hz the board's tick rate that was used, with its relative standard uncertainty
  * @param airDensity in kg/m3, for the drag on the way to the gates
@@ -39,7 +39,8 @@ public record Figure(
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
   /**
-   * Of a speed that was read off another display: nothing was derived, so no gates' data are in it.
+   * The figure of a speed that was read off another display: nothing was derived, so nothing about
+   * our gates is in it.
    */
   static Figure read(long passageId, OptionalDouble speedMps, double uOwnMps, double uCommonMps) {
     return new Figure(
@@ -89,7 +90,9 @@ public record Figure(
     return reasons.stream().map(Phrase::written).collect(Collectors.joining("\n"));
   }
 
-  /** Why it doesn't count; what an earlier program kept is a sentence already. */
+  /**
+   * Why the shot doesn't count. Reasons that an earlier program kept are whole sentences already.
+   */
   public List<Phrase> reasons() {
     return reason
         .lines()

@@ -8,7 +8,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.result.ResultIterable;
 
-/** Derived figures: one for each passage and calibration, rebuilt at will. */
+/** Derived figures: one for each passage and calibration. They can be made again at any time. */
 public final class Figures {
   private static final RowMapper<Figure> MAPPER =
       (row, context) ->
@@ -72,7 +72,10 @@ public final class Figures {
         .findFirst();
   }
 
-  /** Under every calibration that was ever in force for it, in the order these were entered. */
+  /**
+   * A passage's figures under every calibration that was ever in force for it, in the order these
+   * were entered.
+   */
   public List<Figure> history(long passageId) {
     return BareSql.list(
         handle,
@@ -81,7 +84,7 @@ public final class Figures {
         passageId);
   }
 
-  /** A figure with the shot and the calibration it is of. */
+  /** A figure with the shot and the calibration that it belongs to. */
   public record ExportedFigure(
       String shotId,
       String station,
@@ -90,14 +93,14 @@ public final class Figures {
       boolean inForce,
       Figure figure) {}
 
-  /** Every figure there is, by shot and calibration. */
+  /** Hands on every figure, by shot and calibration. */
   public void each(Consumer<ExportedFigure> consumer) {
     try (var figures = exported("").stream()) {
       figures.forEach(consumer);
     }
   }
 
-  /** Likewise, those of one station's shots. */
+  /** Hands on every figure of one station's shots, by shot and calibration. */
   public void each(String station, Consumer<ExportedFigure> consumer) {
     try (var figures = exported("AND passage.station = ?", station).stream()) {
       figures.forEach(consumer);

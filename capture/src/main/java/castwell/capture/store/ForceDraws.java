@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** Force-draw curves as measured, by bow and state. */
+/** Measured force-draw curves, one in force for each state of a bow. */
 public final class ForceDraws {
   private static final RowMapper<Point> POINT =
       (row, context) ->
@@ -26,7 +26,9 @@ public final class ForceDraws {
   }
 
   /**
-   * @param stateSince names the bow's state
+   * Adds a curve, which is in force from now on.
+   *
+   * @param stateSince when the bow's state began
    */
   public void add(long bowId, Instant stateSince, List<Point> points, Instant entered, String by) {
     long id =
@@ -53,7 +55,7 @@ public final class ForceDraws {
     }
   }
 
-  /** Every curve in force, point by point. */
+  /** Hands on every curve in force, point by point. */
   public void each(Consumer<StoredPoint> consumer) {
     try (var points =
         handle
@@ -76,7 +78,8 @@ public final class ForceDraws {
   }
 
   /**
-   * The points of a state's curve in force, the shortest first; none where nothing was measured.
+   * The points of the curve in force for a state, the shortest draw first; none where no curve was
+   * measured.
    */
   public List<Point> last(long bowId, Instant stateSince) {
     return handle

@@ -6,7 +6,7 @@ import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
 
 /**
- * What a database holds, to tell it from another.
+ * A summary of what a database holds, by which a copy is compared with its original.
  *
  * @param first when the first shot was fired
  */

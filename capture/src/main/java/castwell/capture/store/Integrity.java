@@ -7,7 +7,10 @@ import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
-/** Whether a database is whole: as SQLite sees it, and by comparison with one just made. */
+/**
+ * Checks that a database is whole: by SQLite's own check, and by comparing its schema with a new
+ * one.
+ */
 public final class Integrity {
   private final Handle handle;
 
@@ -15,7 +18,7 @@ public final class Integrity {
     this.handle = handle;
   }
 
-  /** What is wrong, a sentence each; empty when nothing is. */
+  /** The faults that were found, one sentence each; empty when there are none. */
   public List<String> faults() {
     List<String> faults = new ArrayList<>();
     handle
@@ -34,7 +37,9 @@ public final class Integrity {
     return faults;
   }
 
-  /** Tables, indexes and the triggers that keep raw facts as they were written. */
+  /**
+   * Finds differences in tables, indexes and the triggers that keep raw facts as they were written.
+   */
   private List<String> otherTables() {
     List<String> faults = new ArrayList<>();
     Map<String, String> wanted = asMade();

@@ -11,17 +11,20 @@ import org.jdbi.v3.core.statement.DefaultStatementBuilder;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /**
- * One connection's prepared statements, kept for the next time: preparing one anew takes longer
- * than most run. Who uses one has it alone, and sets all its parameters: clearing them would have
- * SQLite prepare it anew. Used by one thread at a time.
+ * One connection's prepared statements, kept for reuse: preparing one anew takes longer than most
+ * take to run. A statement is lent to one user at a time, who sets all its parameters; clearing
+ * them would make SQLite prepare it anew. One thread at a time uses this.
  */
 final class KeptStatements extends DefaultStatementBuilder {
   private static final int MOST = 100;
 
-  /** What each was made of: on closing jdbi tells the text before its parameters had places. */
+  /**
+   * The text that each statement in use was prepared from: on closing, jdbi names the text from
+   * before its parameters were numbered.
+   */
   private final Map<Statement, String> inUse = new IdentityHashMap<>();
 
-  /** The one used longest ago first. */
+  /** Statements that nobody uses now, the one used longest ago first. */
   private final Map<String, PreparedStatement> idle = new LinkedHashMap<>();
 
   @Override
@@ -71,7 +74,7 @@ final class KeptStatements extends DefaultStatementBuilder {
     try {
       statement.close();
     } catch (SQLException e) {
-      // The connection is about to be closed, and it with it.
+      // The connection is about to be closed, and it closes its statements.
     }
   }
 }

@@ -10,8 +10,8 @@ import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.LibraryLoaderUtil;
 
 /**
- * SQLite's native part, unpacked once into the data folder. SQLite's driver by itself unpacks it
- * anew at each start, into a folder that every user of the machine may write to, and leaves it
+ * Unpacks SQLite's native part once into the data folder. Left to itself, SQLite's driver unpacks
+ * it anew at each start, into a folder that every user of the machine may write to, and leaves it
  * there when the process is killed.
  */
 final class NativeLibrary {
@@ -21,12 +21,12 @@ final class NativeLibrary {
   private NativeLibrary() {}
 
   /**
-   * To be called before SQLite is used. Where nothing may be written, the driver does as it does by
-   * itself.
+   * Unpacks the library; this has to be called before SQLite is used. Where nothing may be written,
+   * the driver does as it does by itself.
    */
   static synchronized void unpackInto(Path folder) {
     if (System.getProperty(PATH) != null) {
-      return; // it is loaded once in a process
+      return; // A process loads the library only once.
     }
     try {
       Path natives = Files.createDirectories(folder.resolve("native")).toAbsolutePath();
@@ -35,7 +35,7 @@ final class NativeLibrary {
       System.setProperty(NAME, name);
       System.setProperty(PATH, natives.toString());
     } catch (IOException e) {
-      // Said plainly by whoever has to write there.
+      // Whoever has to write to the folder will say what is wrong with it.
     }
   }
 

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** How edges were put together, and where each passage belongs. */
+/** Passages: which edges were put together, and to which session and end each belongs. */
 public final class Passages {
   private static final String COLUMNS =
       """
@@ -85,7 +85,10 @@ public final class Passages {
           other.calibrationId);
     }
 
-    /** A speed that was read elsewhere: no edges, nothing to derive. */
+    /**
+     * Whether the speed was read off another display: there are no edges then, and nothing to
+     * derive.
+     */
     public boolean isByHand() {
       return boardId == 0;
     }
@@ -96,8 +99,8 @@ public final class Passages {
   }
 
   /**
-   * What a passage is called: after the edge that was its first when it was first heard of. That
-   * edge stays in it, whatever else turns out to be.
+   * A passage's name: the number of the edge that was its first when it was first stored. That edge
+   * stays part of it, whatever edges are found to belong to it later.
    */
   public static String shotId(Board board, int boot, int edge) {
     return ofBoot(board, boot) + edge;
@@ -108,7 +111,7 @@ public final class Passages {
   }
 
   /**
-   * The passages of one boot that are called after an edge of a range, ascending; those that had
+   * The passages of one boot that are named after an edge of a range, ascending; those that have
    * become part of another come last.
    */
   public List<Row> named(Board board, int boot, int first, int last) {
@@ -126,6 +129,8 @@ public final class Passages {
   }
 
   /**
+   * Stores a passage.
+   *
    * @param row its id is disregarded
    * @return the same with its id
    */
@@ -155,7 +160,7 @@ public final class Passages {
   }
 
   /**
-   * A shot whose speed was read off another display.
+   * Stores a shot whose speed was read off another display.
    *
    * @return the id
    */
@@ -181,7 +186,10 @@ public final class Passages {
         .one();
   }
 
-  /** Late edges came: the same shot, with other ends; no part of another any more. */
+  /**
+   * Stores the passage as it is after late edges: the same shot with other ends, and no longer part
+   * of another.
+   */
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(
         """
@@ -195,7 +203,7 @@ public final class Passages {
         id);
   }
 
-  /** It turned out to be part of another: shown no more, and kept. */
+  /** Marks a passage as part of another. It is kept, and no longer shown. */
   public void join(long id, long whole) {
     handle.execute("UPDATE passage SET part_of = ? WHERE id = ?", whole, id);
   }
@@ -204,7 +212,9 @@ public final class Passages {
     handle.execute("UPDATE passage SET calibration_id = ? WHERE id = ?", calibrationId, id);
   }
 
-  /** Every one that gates of ours saw, and that is no part of another, as they were entered. */
+  /**
+   * Hands on every passage that our gates saw and that isn't part of another, in the order stored.
+   */
   public void each(Consumer<Row> consumer) {
     try (var rows =
         handle
@@ -226,7 +236,7 @@ public final class Passages {
     return where("shot_id = ?", shotId).stream().findFirst();
   }
 
-  /** Those that gates of ours saw; so are the lists below. */
+  /** A session's passages that our gates saw. */
   public List<Row> ofSession(long sessionId) {
     return where("board_id IS NOT NULL AND session_id = ?", sessionId);
   }
@@ -235,7 +245,7 @@ public final class Passages {
     return where("board_id IS NOT NULL AND station = ? AND fired_ms >= ?", station, from);
   }
 
-  /** Those whose last tag names this arrow. */
+  /** The passages that our gates saw and whose last tag names this arrow. */
   public List<Row> ofArrow(long arrowId) {
     return where(
         """
@@ -258,7 +268,10 @@ public final class Passages {
     return query.map(ROW).list();
   }
 
-  /** The last ones of a boot, put together again, ascending; for amending after a restart. */
+  /**
+   * The last passages of a boot with their edges, ascending, so that late edges can still amend
+   * them after a restart.
+   */
   public List<Row> last(long board, int boot, int howMany) {
     List<Row> rows =
         new ArrayList<>(
@@ -278,7 +291,10 @@ public final class Passages {
     return rows;
   }
 
-  /** A stored passage with its edges, unwrapped; the numbers not stored are its lost edges. */
+  /**
+   * A stored passage with its edges, their ticks unwrapped. Edge numbers that aren't stored are its
+   * lost edges.
+   */
   public Passage together(Row row) {
     List<Edge> edges =
         new RawFacts(handle)

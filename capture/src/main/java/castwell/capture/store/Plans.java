@@ -7,7 +7,7 @@ import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** What is to be shot in which order, and what became of it. */
+/** Plans: which arrow is to be shot from which bow in which order, and what became of each turn. */
 public final class Plans {
   private static final RowMapper<Plan> PLAN =
       (row, context) ->
@@ -31,21 +31,23 @@ public final class Plans {
 
   public enum Happened {
     START,
-    /** A shot that counts. */
+    /** A shot counted. */
     SHOT,
     SKIP,
     REPEAT,
     BACK,
     PAUSE,
-    /** Somebody else's tags hold: a pause of its own kind. */
+    /** Somebody set other tags, which pauses the plan until it is resumed. */
     TAGS_CHANGED,
     RESUME,
     END
   }
 
   /**
-   * @param turn that was shot or skipped; the one that is to be shot after anything else
-   * @param passageId of the shot, if it is one
+   * Something that happened to a plan.
+   *
+   * @param turn the turn that was shot or skipped; after any other event, the turn that is next
+   * @param passageId the passage of the shot, if it is one
    */
   public record Event(Happened happened, int turn, OptionalLong passageId, Instant at, String by) {}
 
@@ -54,6 +56,8 @@ public final class Plans {
   }
 
   /**
+   * Stores a plan.
+   *
    * @param turns in the order to be shot
    * @return the id
    */
@@ -98,7 +102,7 @@ public final class Plans {
     return handle.createQuery("SELECT * FROM plan WHERE id = ?").bind(0, id).map(PLAN).findOne();
   }
 
-  /** The plan that something happened to last: no other can be going on at that station. */
+  /** The plan with the latest event: no other can be under way at that station. */
   public Optional<Plan> current(String station) {
     return BareSql.first(
         handle,
@@ -109,7 +113,7 @@ public final class Plans {
         station);
   }
 
-  /** The last made first. */
+  /** A station's plans, the last made first. */
   public List<Plan> ofStation(String station) {
     return handle
         .createQuery("SELECT * FROM plan WHERE station = ? ORDER BY id DESC")
@@ -135,7 +139,7 @@ public final class Plans {
         .list();
   }
 
-  /** The first first. */
+  /** A plan's events, the first first. */
   public List<Event> events(long planId) {
     return handle
         .createQuery("SELECT * FROM plan_event WHERE plan_id = ? ORDER BY id")
@@ -152,8 +156,8 @@ public final class Plans {
   }
 
   /**
-   * The turns whose shots have all been set aside since, or tagged otherwise: they may want to be
-   * shot once more.
+   * The turns whose shots have since all been set aside or tagged otherwise: somebody may want to
+   * shoot them once more.
    */
   public List<Integer> doubted(long planId) {
     return handle

@@ -1,6 +1,6 @@
 package castwell.capture.store;
 
-/** Hears how much of something that takes long is done. */
+/** Hears how much of a long task is done. */
 @FunctionalInterface
 public interface ProgressListener {
   void reached(long done, long all);

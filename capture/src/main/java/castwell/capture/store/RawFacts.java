@@ -20,7 +20,7 @@ import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 import org.jdbi.v3.core.result.ResultIterable;
 
-/** What boards said, as they said it. Writing what is already there changes nothing. */
+/** What boards said, as they said it. Writing a fact that is already stored changes nothing. */
 public final class RawFacts {
   private static final long MASK32 = 0xFFFF_FFFFL;
 
@@ -50,6 +50,8 @@ public final class RawFacts {
     }
 
     /**
+     * The edge in full ticks.
+     *
      * @param reference the passage's first edge in full ticks
      */
     Edge unwrapped(long reference) {
@@ -57,7 +59,7 @@ public final class RawFacts {
     }
   }
 
-  /** What the tick rate is measured from. */
+  /** A heartbeat as stored, from which the tick rate is measured. */
   public record StoredBeat(
       int boot, long listeningId, long ticks48, long receivedUs, int queued, int bytes) {}
 
@@ -109,7 +111,7 @@ public final class RawFacts {
     return edges(board, boot, number, number).stream().findFirst();
   }
 
-  /** Ascending, both ends included. */
+  /** The edges of a boot in a range of numbers, both ends included, ascending. */
   public List<StoredEdge> edges(long board, int boot, int first, int last) {
     return BareSql.list(
         handle,
@@ -123,7 +125,7 @@ public final class RawFacts {
         last);
   }
 
-  /** 0 when nothing of that boot is stored. */
+  /** The highest edge number of a boot, 0 when nothing of that boot is stored. */
   public int highestEdge(long board, int boot) {
     return handle
         .createQuery("SELECT coalesce(max(number), 0) FROM edge WHERE board_id = ? AND boot = ?")
@@ -133,7 +135,7 @@ public final class RawFacts {
         .one();
   }
 
-  /** The highest boot number heard of, -1 for none. */
+  /** The highest boot number heard of a board, -1 for none. */
   public int highestBoot(String device) {
     return handle
         .createQuery(
@@ -146,7 +148,9 @@ public final class RawFacts {
   }
 
   /**
-   * @param micros when it came, in microseconds of its stretch of listening
+   * Stores a heartbeat.
+   *
+   * @param micros when it came, in microseconds since its stretch of listening began
    */
   public void heartbeat(long board, long listening, Heartbeat beat, long micros) {
     if (isKnown(board, beat)) {
@@ -185,7 +189,7 @@ public final class RawFacts {
         == 1;
   }
 
-  /** Whether this very beat is stored. */
+  /** Whether exactly this heartbeat is stored. */
   public boolean holds(long board, Heartbeat beat) {
     return handle
         .createQuery(
@@ -242,8 +246,8 @@ public final class RawFacts {
   }
 
   /**
-   * What the board said of itself when it was last heard in that boot; where that line was lost, in
-   * the boot nearest to it.
+   * What the board said of its stamps when it was last heard in that boot; where that line was
+   * lost, in the boot nearest to it.
    */
   public Optional<Timing> timing(long board, int boot) {
     return handle
@@ -270,14 +274,14 @@ public final class RawFacts {
       Optional<String> shotId,
       Optional<String> station) {}
 
-  /** Every edge there is, by board, boot and number. */
+  /** Hands on every edge, by board, boot and number. */
   public void each(Consumer<ExportedEdge> consumer) {
     try (var edges = exported("").stream()) {
       edges.forEach(consumer);
     }
   }
 
-  /** Likewise, those of one station's passages. */
+  /** Hands on every edge of one station's passages, by board, boot and number. */
   public void each(String station, Consumer<ExportedEdge> consumer) {
     try (var edges = exported("WHERE passage.station = ?", station).stream()) {
       edges.forEach(consumer);
@@ -303,13 +307,15 @@ public final class RawFacts {
         .map(ConstructorMapper.of(ExportedEdge.class));
   }
 
-  /** How a board stamps: nominal rate and how late each gate's stamps are by construction. */
+  /**
+   * How a board stamps: its nominal tick rate, and how late each gate's stamps are by construction.
+   */
   public record Timing(int hz, int latencyANs, int latencyBNs) {
 
-    /** What to take a board for that never said so: the usual rate, and prompt stamps. */
+    /** What is assumed of a board that never said so: the usual rate, and no delay. */
     public static final Timing UNTOLD = new Timing(2_000_000, 0, 0);
 
-    /** What is subtracted from each gate's stamps. */
+    /** The delay to subtract from each gate's stamps. */
     public StampLatency latency() {
       return new StampLatency(latencyANs * 1e-9, latencyBNs * 1e-9);
     }

@@ -4,11 +4,13 @@ import java.time.Instant;
 import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
 
-/** Speeds that were read off another display, as they were read. */
+/** Speeds that were read off another display, as somebody wrote them down. */
 public final class Readings {
   private final Handle handle;
 
   /**
+   * One speed that was read.
+   *
    * @param speedMps empty where there was none
    * @param note a person's words, may be empty
    * @param source where it was written down

@@ -9,7 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** A backup in the place of a folder's database, which is set aside. */
+/** Puts a backup in the place of a folder's database, which is set aside. */
 public final class Restoring {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
@@ -17,12 +17,15 @@ public final class Restoring {
   private Restoring() {}
 
   /**
-   * @param setAside where the database is now that was there before
+   * What a restore did.
+   *
+   * @param setAside where the database that was there before is now
    */
   public record Restored(Holding holding, Optional<Path> setAside) {}
 
   /**
-   * At any moment the folder has the one database or the other, never half of one.
+   * Restores a backup. At any moment the folder holds either the one database or the other, never
+   * half of one.
    *
    * @throws StoreRefused when a program has the folder open, or the file is no sound database of
    *     ours
@@ -40,7 +43,7 @@ public final class Restoring {
       Holding holding = copyIn(backup, next, progress);
       Optional<Path> aside =
           Files.exists(file) ? Optional.of(setAside(file, now)) : Optional.empty();
-      // Frames of the old one would be taken for the new one's.
+      // SQLite would take the old database's log for the new one's.
       Files.deleteIfExists(beside(file, "-wal"));
       Files.deleteIfExists(beside(file, "-shm"));
       WholeFile.syncNames(folder);
@@ -67,12 +70,13 @@ public final class Restoring {
     }
   }
 
-  /** A copy under a dated name, with what its log still holds. */
+  /** Copies a database under a dated name, with what its log still holds. */
   private static Path setAside(Path file, Instant now) throws IOException {
     try {
       Databases.jdbi(file).useHandle(handle -> handle.execute("PRAGMA wal_checkpoint(TRUNCATE)"));
     } catch (RuntimeException e) {
-      // It is past that: whoever wants to save something of it gets all there is.
+      // The file is too damaged for SQLite; it is copied byte by byte, so that everything that is
+      // left can be saved.
     }
     Path aside = beside(file, ".set-aside-" + STAMP.format(now));
     Files.copy(file, aside);

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 
-/** Which bows and arrows are out of use: nothing is deleted, and each can be taken up again. */
+/** Which bows and arrows are out of use. Nothing is deleted, and each can be taken up again. */
 public final class Retirements {
   private final Handle handle;
 
@@ -31,7 +31,7 @@ public final class Retirements {
         .execute();
   }
 
-  /** By their row numbers. */
+  /** The row numbers of the bows that are out of use. */
   public Set<Long> bows() {
     return retired("bow_id");
   }

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 
-/** The tables, and the steps that brought them here: each database file says how many it took. */
+/**
+ * The tables, and the steps that brought them here. Each database file says how many steps it took.
+ */
 final class Schema {
   /** Never change a step that was released: add one. */
   static final List<Consumer<Handle>> STEPS =
@@ -93,7 +95,7 @@ final class Schema {
     }
   }
 
-  /** In the place of one from a step that failed. */
+  /** Copies the database, replacing a backup that an earlier, failed step left. */
   private static void backUp(Handle handle, Path backup) {
     try {
       Path part = WholeFile.partOf(backup);

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** What people wrote of sessions: the last note stands, the earlier ones stay. */
+/** Notes that people wrote about sessions. The last one stands, and the earlier ones are kept. */
 public final class SessionNotes {
   private final Handle handle;
 
@@ -13,7 +13,9 @@ public final class SessionNotes {
   }
 
   /**
-   * @param note empty to take the one before back
+   * Writes a note.
+   *
+   * @param note empty to take the last one back
    */
   public void write(long sessionId, String note, Instant at, String by) {
     handle
@@ -26,7 +28,7 @@ public final class SessionNotes {
         .execute();
   }
 
-  /** The one that stands; empty where there is none. */
+  /** The note that stands; empty where there is none. */
   public Optional<String> of(long sessionId) {
     return handle
         .createQuery("SELECT note FROM session_note WHERE session_id = ? ORDER BY id DESC LIMIT 1")

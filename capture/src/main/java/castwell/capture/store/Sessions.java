@@ -8,12 +8,15 @@ import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** Outings, and the ends within them. They begin by themselves with a shot that counts. */
+/** Outings, and the ends within them. A shot that counts begins one by itself. */
 public final class Sessions {
   static final Duration NEW_END_AFTER = Duration.ofMinutes(3);
   static final Duration NEW_SESSION_AFTER = Duration.ofHours(3);
 
-  /** Passages close, now and then, in another order than they were fired in. */
+  /**
+   * How far out of order passages may close: one that was fired earlier may close later than
+   * another.
+   */
   private static final Duration OUT_OF_ORDER = Duration.ofMinutes(1);
 
   private static final String BY_A_SHOT = "a shot";
@@ -34,10 +37,10 @@ public final class Sessions {
 
   public record Session(long id, String station, String name, Instant startedMs) {}
 
-  /** Where a passage belongs. */
+  /** The session and the end that a passage belongs to. */
   public record Place(long sessionId, int endNumber) {}
 
-  /** The last shot of a session by the rules alone. */
+  /** A session's last shot that counts by the rules alone. */
   private record LastShot(Instant firedMs, int endNumber) {}
 
   Sessions(Handle handle) {
@@ -45,8 +48,8 @@ public final class Sessions {
   }
 
   /**
-   * The session and end of a passage. What doesn't count joins what there is, so that a wasp never
-   * begins an end.
+   * The session and end of a passage. One that doesn't count joins what there is, so that a passing
+   * insect never begins an end.
    *
    * @param clean whether the rules let it count
    * @param date what a session begun now would be called
@@ -113,7 +116,7 @@ public final class Sessions {
     return name;
   }
 
-  /** The session that an instant falls into: the last begun by then. */
+  /** The session that an instant falls into: the last one begun by then. */
   public Optional<Session> at(String station, Instant at) {
     return BareSql.first(
         handle,
@@ -125,7 +128,7 @@ public final class Sessions {
         at);
   }
 
-  /** The latest date that anything of a station was given while it was captured. */
+  /** The latest date of anything that was captured at a station. */
   public Optional<Instant> lastDated(String station) {
     return handle
         .createQuery(
@@ -158,7 +161,7 @@ public final class Sessions {
         .findOne();
   }
 
-  /** The last begun first. */
+  /** All sessions, the last begun first. */
   public List<Session> all() {
     return handle
         .createQuery(
@@ -167,7 +170,7 @@ public final class Sessions {
         .list();
   }
 
-  /** What a list of sessions says of one. */
+  /** A session as a list of sessions shows it. */
   public record Listed(
       long id,
       String station,
@@ -179,7 +182,7 @@ public final class Sessions {
       Optional<String> note) {}
 
   /**
-   * Some of them, the last begun first.
+   * A part of the list of sessions, the last begun first.
    *
    * @param after how many are left out before
    */
@@ -225,7 +228,7 @@ public final class Sessions {
         .list();
   }
 
-  /** In which a bow was shot, by the tags in force, the first first. */
+  /** The sessions in which a bow was shot, by the tags in force, the first first. */
   public List<String> ofBow(long bowId) {
     return handle
         .createQuery(
@@ -253,7 +256,7 @@ public final class Sessions {
         .one();
   }
 
-  /** Those of that name, and those begun in a time. */
+  /** The sessions of that name, and those begun within a time. */
   public List<Session> named(String name, Instant from, Instant to) {
     return handle
         .createQuery(
@@ -267,7 +270,7 @@ public final class Sessions {
         .list();
   }
 
-  /** The next one that was begun at its station; empty for the last. */
+  /** The next session that was begun at the same station; empty for the last. */
   public Optional<Session> next(Session session) {
     return handle
         .createQuery(
@@ -280,7 +283,7 @@ public final class Sessions {
         .findOne();
   }
 
-  /** Where anybody ever shot, by name. */
+  /** The names of all stations that ever had a shot. */
   public List<String> stations() {
     return handle
         .createQuery("SELECT DISTINCT station FROM session ORDER BY station")

@@ -28,33 +28,40 @@ public record Shot(
     Optional<Arrow> arrow,
     Optional<Decision> decision) {
 
-  /** Whether gates of ours saw it, or a person read its speed off another display. */
+  /** Where a speed comes from: our gates, or a person who read it off another display. */
   public sealed interface Origin {}
 
   /**
+   * A shot that our gates saw.
+   *
    * @param device the board's name, without its series
-   * @param middleFromBowM from the bow to the middle between the gates: where the speed holds
+   * @param middleFromBowM distance from the bow to the middle between the gates, which is where the
+   *     speed holds
    */
   public record ByGates(String device, int boot, int firstEdge, int lastEdge, double middleFromBowM)
       implements Origin {}
 
   /**
+   * A shot that a person wrote down.
+   *
    * @param source where it was written down
    * @param note a person's words, may be empty
    */
   public record ByHand(String source, String note) implements Origin {}
 
-  /** What the gates saw; empty of a shot entered by hand. */
+  /** What the gates saw; empty for a shot entered by hand. */
   public Optional<ByGates> byGates() {
     return origin instanceof ByGates gates ? Optional.of(gates) : Optional.empty();
   }
 
   /**
+   * What a person decided about a shot.
+   *
    * @param reason a person's words, may be empty
    */
   public record Decision(Decided decided, String reason, Instant at, String by) {}
 
-  /** Whether it counts: the rules' verdict unless a person decided otherwise. */
+  /** Whether the shot counts: by the rules' verdict, unless a person decided otherwise. */
   public boolean counts() {
     return judgedByPerson() ? decided() == Decided.BROUGHT_BACK : figure.clean();
   }
@@ -68,7 +75,8 @@ public record Shot(
   }
 
   /**
-   * Why it doesn't count, or why it does in spite of the rules; empty when there is nothing to say.
+   * Why the shot doesn't count, or why it counts in spite of the rules; empty when there is nothing
+   * to say.
    */
   public List<Phrase> reasons() {
     List<Phrase> rules = figure.reasons();
@@ -79,7 +87,10 @@ public record Shot(
     return Stream.concat(Stream.of(decided(words)), rules.stream()).toList();
   }
 
-  /** A whole sentence speaks for itself, such as the rules' where the shot was first kept. */
+  /**
+   * A person's words are quoted, but a whole sentence stands as it is: the rules' own, from when
+   * the shot was first kept.
+   */
   private Phrase decided(String words) {
     if (decided() == Decided.BROUGHT_BACK) {
       return words.isEmpty()

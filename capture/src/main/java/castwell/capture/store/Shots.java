@@ -61,14 +61,14 @@ public final class Shots {
     return query("AND passage.id = ?", passageId).map(Shots::shot).findOne();
   }
 
-  /** The passage that went through last, by its own stamp. */
+  /** The passage whose first edge has the latest time, which isn't always the one stored last. */
   public Optional<Shot> last(String station) {
     return query("AND passage.station = ? ORDER BY fired_ms DESC, passage.id DESC LIMIT 1", station)
         .map(Shots::shot)
         .findOne();
   }
 
-  /** The passages that went through last, the very last first. */
+  /** The latest passages by the time of their first edge, the very last first. */
   public List<Shot> latest(String station, int most) {
     return query(
             "AND passage.station = ? ORDER BY fired_ms DESC, passage.id DESC LIMIT ?",
@@ -78,7 +78,7 @@ public final class Shots {
         .list();
   }
 
-  /** What a shot that counts tells of what it was shot with. */
+  /** A shot that counts, as evidence of the bow and arrow it was shot with. */
   public record Known(
       Instant fired,
       long sessionId,
@@ -87,9 +87,7 @@ public final class Shots {
       double speedMps,
       OptionalDouble lengthM) {}
 
-  /**
-   * Of those that gates of ours saw before an instant, that count and were tagged: the last ones.
-   */
+  /** The last shots before an instant that our gates saw, that count and that were tagged. */
   public List<Known> known(String station, Instant before, int most) {
     return handle
         .createQuery(
@@ -117,7 +115,7 @@ public final class Shots {
         .list();
   }
 
-  /** One end's passages, the first first. */
+  /** The passages of one end, the first first. */
   public List<Shot> ofEnd(String session, int end) {
     return query(
             "AND session.name = ? AND end_number = ? ORDER BY fired_ms, passage.id", session, end)
@@ -125,7 +123,7 @@ public final class Shots {
         .list();
   }
 
-  /** A session's passages, the first first. */
+  /** The passages of a session, the first first. */
   public List<Shot> ofSession(String session) {
     return query("AND session.name = ? ORDER BY fired_ms, passage.id", session)
         .map(Shots::shot)
@@ -152,12 +150,12 @@ public final class Shots {
         .one();
   }
 
-  /** All there are, the first first, one by one. */
+  /** Hands on every passage, the first first, one by one. */
   public void each(Consumer<Shot> consumer) {
     each(query("ORDER BY fired_ms, passage.id"), consumer);
   }
 
-  /** Likewise, those of one station. */
+  /** Hands on every passage of one station, the first first, one by one. */
   public void each(String station, Consumer<Shot> consumer) {
     each(query("AND passage.station = ? ORDER BY fired_ms, passage.id", station), consumer);
   }

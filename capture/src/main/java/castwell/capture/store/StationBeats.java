@@ -18,7 +18,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
-/** What a station's boards told of themselves, now and earlier. */
+/** The heartbeats of a station's boards, now and earlier. */
 public final class StationBeats {
   private static final int MOST_BOOTS = 100;
 
@@ -33,7 +33,7 @@ public final class StationBeats {
   private final Handle handle;
 
   /**
-   * A board's run since its start.
+   * A board's run from one start to the next.
    *
    * @param hz its nominal tick rate
    */
@@ -76,7 +76,7 @@ public final class StationBeats {
     return beats;
   }
 
-  /** Beats of a station that far apart by the board's clock, the newest first. */
+  /** Heartbeats of a station, the newest first, at least that far apart by the board's clock. */
   public List<HeardBeat> sampled(String station, Duration apart, int most) {
     List<HeardBeat> beats = new ArrayList<>();
     for (Run run : runs(station)) {
@@ -92,7 +92,10 @@ public final class StationBeats {
     return sampled(run, apart, most, COLUMNS, BEAT);
   }
 
-  /** What a run's tick rate can be measured from, that far apart, the newest first. */
+  /**
+   * The heartbeats from which a run's tick rate can be measured, the newest first, at least that
+   * far apart.
+   */
   public List<StoredBeat> stamps(Run run, Duration apart, int most) {
     return sampled(
         run,
@@ -103,8 +106,9 @@ public final class StationBeats {
   }
 
   /**
-   * Steps from one to the next by the primary key: the rest, a hundred times as many, isn't read.
-   * CROSS keeps SQLite from joining in another order (its "Query Optimizer Overview").
+   * Steps from one sample to the next by the primary key, so that the beats between, a hundred
+   * times as many, aren't read. CROSS keeps SQLite from joining in another order (its "Query
+   * Optimizer Overview").
    */
   private <T> List<T> sampled(
       Run run, Duration apart, int most, String columns, RowMapper<T> mapper) {

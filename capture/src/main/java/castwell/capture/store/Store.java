@@ -13,8 +13,8 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
 /**
- * The data folder: one SQLite file, one writer. A transaction that returned from {@link #write} is
- * on the disk.
+ * The data folder: one SQLite file with one writer. What a transaction wrote is on the disk when
+ * {@link #write} returns.
  */
 public final class Store implements AutoCloseable {
   static final String FILE = "castwell.db";
@@ -23,10 +23,16 @@ public final class Store implements AutoCloseable {
   private final Jdbi jdbi;
   private final Optional<Claim> claim;
 
-  /** Opened anew after trouble, which may leave one in the middle of a transaction. */
+  /**
+   * The writer's connection. It is opened anew after trouble, which may leave one in the middle of
+   * a transaction.
+   */
   private Optional<Handle> writer;
 
-  /** Opening one takes longer than most reads: as many stay open as ever read at once. */
+  /**
+   * Connections for readers. Opening one takes longer than most reads, so as many stay open as were
+   * ever used at once.
+   */
   private final ConcurrentLinkedDeque<Handle> readers = new ConcurrentLinkedDeque<>();
 
   private final ReentrantLock writing = new ReentrantLock();
@@ -89,7 +95,7 @@ public final class Store implements AutoCloseable {
   }
 
   /**
-   * Does all of it or nothing, and returns when it is on the disk.
+   * Does all of the work or nothing, and returns when it is on the disk.
    *
    * @throws StoreUnavailable when the machine doesn't let it
    */
@@ -126,12 +132,12 @@ public final class Store implements AutoCloseable {
     }
   }
 
-  /** Where its file is. */
+  /** The folder in which the database file is. */
   public Path folder() {
     return folder;
   }
 
-  /** Does it, looks, and undoes it again: nothing of it is kept. */
+  /** Does the work, reads its result, and undoes it: nothing of it is kept. */
   public <T> T tryOut(Function<Transaction, T> work) {
     return write(
         transaction -> {
@@ -150,7 +156,7 @@ public final class Store implements AutoCloseable {
   }
 
   /**
-   * Writes what changes nothing, to see whether it gets onto the disk.
+   * Writes something that changes nothing, to see whether it reaches the disk.
    *
    * @throws StoreUnavailable when it doesn't
    */
@@ -159,7 +165,7 @@ public final class Store implements AutoCloseable {
   }
 
   /**
-   * Reads one consistent state; within {@link #write} what that has written so far.
+   * Reads one consistent state. Within {@link #write} it also reads what that has written so far.
    *
    * @throws StoreUnavailable when the machine doesn't let it
    */
@@ -192,14 +198,14 @@ public final class Store implements AutoCloseable {
   }
 
   /**
-   * Room on the disk.
+   * How much room there is on the disk.
    *
    * @param freeBytes what this program may still write
    * @param databaseBytes what the database takes, its log included
    */
   public record Room(long freeBytes, long databaseBytes) {}
 
-  /** Empty where the system doesn't tell. */
+  /** The room on the disk; empty where the system doesn't tell. */
   public Optional<Room> room() {
     Path file = folder.resolve(FILE);
     Path log = folder.resolve(FILE + "-wal");
@@ -211,7 +217,7 @@ public final class Store implements AutoCloseable {
     }
   }
 
-  /** Whether a program is writing there now. */
+  /** Whether a program is writing to the folder now. */
   public static boolean isHeld(Path folder) {
     return Claim.isHeld(folder);
   }

@@ -3,14 +3,14 @@ package castwell.capture.store;
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Telling;
 
-/** Why a data folder can't be used, and what to do. */
+/** Tells why a data folder can't be used, and what to do about it. */
 public final class StoreRefused extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
   private final transient Phrase phrase;
 
   /**
-   * @param sentence for the terminal alone
+   * @param sentence is shown at the terminal only
    */
   public StoreRefused(String sentence) {
     this(sentence, null);

@@ -8,8 +8,8 @@ import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /**
- * The store can't be used now, through no fault of what was to be done. Nothing of it was done; it
- * may be tried again.
+ * The store can't be used now, for a reason outside the work that was to be done. Nothing of that
+ * work was done, and it may be tried again.
  */
 public final class StoreUnavailable extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
@@ -31,7 +31,10 @@ public final class StoreUnavailable extends RuntimeException implements Telling 
     return phrase;
   }
 
-  /** What the machine's trouble is, if it is that. Source: SQLite's "Result and Error Codes". */
+  /**
+   * The trouble of the machine behind an exception; empty if it has another cause. Source: SQLite's
+   * "Result and Error Codes".
+   */
   static Optional<StoreUnavailable> of(Path folder, RuntimeException e) {
     return code(e)
         .map(StoreUnavailable::key)
@@ -39,7 +42,10 @@ public final class StoreUnavailable extends RuntimeException implements Telling 
         .map(key -> new StoreUnavailable(Phrase.of(key, folder), e));
   }
 
-  /** The same as far as it is the disk's, and not the file's own. */
+  /**
+   * The trouble of the disk behind an exception; empty if it has another cause, such as a fault
+   * within the file.
+   */
   static Optional<StoreUnavailable> ofDisk(Path file, RuntimeException e) {
     return code(e)
         .filter(code -> code != CORRUPT && code != CANT_OPEN && code != NO_DATABASE)
@@ -56,9 +62,10 @@ public final class StoreUnavailable extends RuntimeException implements Telling 
   }
 
   private static int code(SQLiteErrorCode told) {
-    return told == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE // what is beside the file found no room
+    // There was no room for the file that SQLite keeps beside the database.
+    return told == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE
         ? FULL
-        : told.code & 0xFF; // the rest says more of the same
+        : told.code & 0xFF; // The higher bits only say more of the same error.
   }
 
   private static String key(int code) {

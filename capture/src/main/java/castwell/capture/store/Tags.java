@@ -7,7 +7,10 @@ import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
-/** Who shoots what: from when on at a station, and for each shot. */
+/**
+ * The tags, which say who shoots what: those that hold at a station from an instant on, and those
+ * of each shot.
+ */
 public final class Tags {
   private static final RowMapper<Pair> PAIR =
       (row, context) ->
@@ -15,7 +18,7 @@ public final class Tags {
 
   private final Handle handle;
 
-  /** Row numbers of a bow and an arrow, each where it is known. */
+  /** Row numbers of a bow and an arrow, each empty where it isn't known. */
   public record Pair(OptionalLong bowId, OptionalLong arrowId) {
     public static final Pair NOT_KNOWN = new Pair(OptionalLong.empty(), OptionalLong.empty());
   }
@@ -65,7 +68,7 @@ public final class Tags {
         why);
   }
 
-  /** A shot's tags in force, if it was ever tagged. */
+  /** The tags in force of a shot; empty if it was never tagged. */
   public Optional<Pair> ofShot(long passageId) {
     return BareSql.first(
         handle,
@@ -76,11 +79,11 @@ public final class Tags {
         passageId);
   }
 
-  /** One tagging of a shot, names instead of row numbers. */
+  /** One tagging of a shot, with names instead of row numbers. */
   public record Tagging(
       Optional<String> bow, Optional<String> arrow, Instant at, String taggedBy, String why) {}
 
-  /** A shot's taggings, the first first. */
+  /** All taggings of a shot, the first first. */
   public List<Tagging> history(long passageId) {
     return handle
         .createQuery(

@@ -2,7 +2,7 @@ package castwell.capture.store;
 
 import org.jdbi.v3.core.Handle;
 
-/** One transaction's view of the store, table group by table group. */
+/** One transaction's view of the store; each group of tables has its own class. */
 public final class Transaction {
   private final Handle handle;
 
@@ -10,7 +10,7 @@ public final class Transaction {
     this.handle = handle;
   }
 
-  /** For the store's own rooms and tests. */
+  /** The handle is for this package and its tests only. */
   Handle handle() {
     return handle;
   }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
-/** What the store knows of its own keeping. */
+/** What the store knows of its own upkeep. */
 public final class Upkeep {
   private final Handle handle;
 

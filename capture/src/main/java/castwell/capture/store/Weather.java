@@ -3,12 +3,12 @@ package castwell.capture.store;
 import java.util.OptionalDouble;
 import org.jdbi.v3.core.Handle;
 
-/** The air as the boards' sensors told it. */
+/** The air as the boards' sensors measured it. */
 public final class Weather {
   private final Handle handle;
 
   /**
-   * Means over a session, empty where no board told.
+   * Means over a session, empty where no board had a sensor.
    *
    * @param relativeHumidity 0 to 1
    */
@@ -18,7 +18,7 @@ public final class Weather {
     this.handle = handle;
   }
 
-  /** Between the session's first and last shot, and five minutes around them. */
+  /** The air from five minutes before the session's first shot to five minutes after its last. */
   public Air ofSession(String session) {
     return handle
         .createQuery(

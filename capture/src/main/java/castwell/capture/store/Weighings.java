@@ -6,14 +6,16 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
-/** Every time an arrow was put on the scale, and which of them don't count. */
+/** Every time an arrow was put on the scale, and which of these weighings don't count. */
 public final class Weighings {
   private static final RowMapper<Weighing> ROW = ConstructorMapper.of(Weighing.class);
 
   private final Handle handle;
 
   /**
-   * @param why it was set aside, "" where it counts or nobody said
+   * One weighing of an arrow.
+   *
+   * @param why why it was set aside; "" where it counts or nobody said
    */
   public record Weighing(long id, double massKg, Instant atMs, boolean setAside, String why) {
     public boolean counts() {
@@ -36,7 +38,7 @@ public final class Weighings {
         .execute();
   }
 
-  /** Sets one aside, or brings it back. */
+  /** Sets a weighing aside, or brings it back. */
   public void decide(long weighingId, boolean setAside, String why, Instant at, String by) {
     handle
         .createUpdate(
@@ -49,7 +51,7 @@ public final class Weighings {
         .execute();
   }
 
-  /** All of an arrow's, the first first. */
+  /** All weighings of an arrow, the first first. */
   public List<Weighing> of(long arrowId) {
     return handle
         .createQuery(
@@ -64,7 +66,7 @@ public final class Weighings {
         .list();
   }
 
-  /** In kg, those that count. */
+  /** The masses in kg of the weighings that count. */
   public static double[] massesKg(List<Weighing> weighings) {
     return weighings.stream().filter(Weighing::counts).mapToDouble(Weighing::massKg).toArray();
   }

@@ -7,18 +7,24 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** A file that is on the disk under its name, whole, or not at all, even when the power goes. */
+/**
+ * Writes a file so that it is on the disk under its name, whole, or not at all, even when the power
+ * fails.
+ */
 public final class WholeFile {
   private WholeFile() {}
 
-  /** Where to write it before it gets its name; what an earlier try left there is gone. */
+  /**
+   * Where to write the file before it gets its name; anything that an earlier try left there is
+   * removed.
+   */
   public static Path partOf(Path target) throws IOException {
     Path part = target.resolveSibling(target.getFileName() + ".part");
     Files.deleteIfExists(part);
     return part;
   }
 
-  /** Gives a part its name, in the place of one that had it. */
+  /** Gives a part its name, replacing a file of that name. */
   public static void name(Path part, Path target) throws IOException {
     syncContent(part);
     Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
@@ -29,7 +35,7 @@ public final class WholeFile {
     sync(file, StandardOpenOption.WRITE);
   }
 
-  /** What files there are in a folder. */
+  /** Puts the folder's list of file names on the disk. */
   static void syncNames(Path folder) throws IOException {
     sync(folder, StandardOpenOption.READ);
   }

@@ -7,8 +7,8 @@ import java.util.function.Function;
  * One column of a table that leaves the program.
  *
  * @param unit in plain words, empty where there is none
- * @param value of a row: text, a whole number, a decimal number or a truth value; empty when not
- *     known
+ * @param value takes a row to a text, a whole number, a decimal number or a truth value; empty when
+ *     it isn't known
  */
 public record Column<R>(
     String name, Type type, String unit, String description, Function<R, Optional<?>> value) {
@@ -23,7 +23,7 @@ public record Column<R>(
     return new Column<>(name, Type.NUMBER, unit, description, value);
   }
 
-  /** By the names of XML Schema datatypes, as CSV on the Web uses them. */
+  /** The types of values, named as CSV on the Web does, by XML Schema datatypes. */
   public enum Type {
     STRING("string"),
     DATE_TIME("dateTime"),

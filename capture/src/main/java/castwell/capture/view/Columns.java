@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 
-/** A shape as a table: each of its components is a column. */
+/** Turns a shape into a table, in which each of its components is a column. */
 public final class Columns {
   private static final Map<Class<?>, Type> TYPES =
       Map.of(

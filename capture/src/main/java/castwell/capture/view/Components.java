@@ -17,7 +17,9 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 
-/** How the components of a shape are called in JSON, and which of them can be without a value. */
+/**
+ * Finds how the components of a shape are named in JSON, and which of them can be without a value.
+ */
 public final class Components {
   private static final Set<Class<?>> OPTIONALS =
       Set.of(Optional.class, OptionalDouble.class, OptionalInt.class, OptionalLong.class);
@@ -39,7 +41,7 @@ public final class Components {
         : given.value();
   }
 
-  /** Whether the components of what it holds stand among its shape's own. */
+  /** Whether the components of this one's shape are written among those of the shape around it. */
   public static boolean isUnwrapped(RecordComponent component) {
     return component.getAccessor().isAnnotationPresent(JsonUnwrapped.class);
   }
@@ -48,17 +50,17 @@ public final class Components {
     return field.isAnnotationPresent(JsonUnwrapped.class);
   }
 
-  /** Whether it may be left out, rather than be null. */
+  /** Whether the component is left out when it is empty, and not written as null. */
   public static boolean isLeftOutWhenEmpty(Field field) {
     JsonInclude include = field.getAnnotation(JsonInclude.class);
     return include != null && include.value() == JsonInclude.Include.NON_ABSENT;
   }
 
   /**
-   * @param asked whether it is part of a request
+   * @param ofRequest whether it is part of a request
    */
-  public static boolean isAlwaysThere(Field field, boolean asked) {
-    return asked ? mustBeSent(field) : !isLeftOutWhenEmpty(field);
+  public static boolean isAlwaysThere(Field field, boolean ofRequest) {
+    return ofRequest ? mustBeSent(field) : !isLeftOutWhenEmpty(field);
   }
 
   private static boolean mustBeSent(Field field) {
@@ -69,7 +71,7 @@ public final class Components {
             && !isListOfTexts(field);
   }
 
-  public static boolean isAsked(Class<?> shape) {
+  public static boolean isRequest(Class<?> shape) {
     return Request.class.isAssignableFrom(shape);
   }
 
@@ -78,7 +80,7 @@ public final class Components {
         && field.getGenericType().getTypeName().equals("java.util.List<java.lang.String>");
   }
 
-  /** What is in an optional component, or the component's own type. */
+  /** The type inside an optional component, or else the component's own type. */
   public static Type content(Field field) {
     return field.getType() == Optional.class
         ? ((ParameterizedType) field.getGenericType()).getActualTypeArguments()[0]

@@ -3,7 +3,7 @@ package castwell.capture.view;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** SI values in units of the trade, and back. */
+/** Converts SI values to units of the trade, and back. */
 public final class InUnits {
   private InUnits() {}
 

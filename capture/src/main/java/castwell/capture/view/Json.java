@@ -16,8 +16,9 @@ import java.io.IOException;
 import java.time.Instant;
 
 /**
- * How every shape is written: its components in their order, in small letters with underscores; an
- * empty one is null, "not known". A moment is text by RFC 3339, a constant its word.
+ * Writes and reads shapes as JSON. Components come in their order, with names in small letters with
+ * underscores; an empty one is null, "not known". A moment is text by RFC 3339, and a constant is
+ * its word.
  */
 public final class Json {
   public static final JsonMapper MAPPER =
@@ -43,7 +44,7 @@ public final class Json {
     }
   }
 
-  /** The same over several lines, for people. */
+  /** The same JSON over several lines, for people. */
   public static String indented(Object shape) {
     try {
       return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(shape);
@@ -53,7 +54,7 @@ public final class Json {
   }
 
   /**
-   * What another Castwell wrote, maybe a later one that tells more.
+   * Reads what another Castwell wrote, which may be a later one that tells more.
    *
    * @throws IOException when it isn't of that shape
    */

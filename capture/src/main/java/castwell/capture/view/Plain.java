@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 
-/** What a component holds, out of its wrappings. */
+/** Takes a component's value out of its wrappings. */
 public final class Plain {
   private Plain() {}
 

@@ -1,4 +1,7 @@
 package castwell.capture.view;
 
-/** A shape that somebody sends: what is empty may be left out, and nothing else may be in it. */
+/**
+ * A shape that somebody sends. Components that are empty may be left out, and there may be no
+ * others.
+ */
 public interface Request {}

@@ -3,7 +3,7 @@ package castwell.capture.view;
 import java.time.Instant;
 import java.time.ZoneId;
 
-/** A bow state is named by the day it began, or by the minute within one. */
+/** Names a bow's state by the day it began, or by the minute if it began within a day. */
 public final class StateName {
   private StateName() {}
 

@@ -4,11 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** How a constant is written: its name in small letters, or the word that it gives itself. */
+/**
+ * Finds the word by which a constant is written: its name in small letters, or the word that it
+ * gives itself.
+ */
 public final class Words {
   private Words() {}
 
-  /** Implemented by those enums whose words aren't their names. */
+  /** An enum whose words aren't its constants' names. */
   public interface Worded {
     String word();
   }
@@ -19,7 +22,7 @@ public final class Words {
         : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** All that a constant of a class may be. */
+  /** The words of all constants of a class. */
   public static List<String> all(Class<?> enumClass) {
     return Arrays.stream(enumClass.getEnumConstants()).map(c -> of((Enum<?>) c)).toList();
   }

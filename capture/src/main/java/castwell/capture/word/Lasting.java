@@ -4,19 +4,19 @@ import castwell.analysis.wording.Phrase;
 import java.time.Duration;
 import java.util.List;
 
-/** How long something lasts, in words. */
+/** Says in words how long something lasts. */
 public final class Lasting {
 
   /**
    * A unit of time.
    *
-   * @param from how many seconds are told in it, at least
-   * @param seconds that one of it has
-   * @param key of how so many are told
+   * @param from the shortest duration that is told in it, in s
+   * @param seconds how many one of it has
+   * @param key the text for a number of it
    */
   public record Unit(long from, long seconds, String key) {}
 
-  /** The longest first. */
+  /** The units, the longest first. */
   public static final List<Unit> UNITS =
       List.of(
           new Unit(172_800, 86_400, "health.days"),
@@ -26,7 +26,7 @@ public final class Lasting {
 
   private Lasting() {}
 
-  /** Rounded down: "12 s", "3 min", "2 h", "4 days"; what is negative is "0 s". */
+  /** The duration rounded down: "12 s", "3 min", "2 h", "4 days". A negative one is "0 s". */
   public static Phrase words(Duration duration) {
     long seconds = Math.max(0, duration.toSeconds());
     Unit unit = UNITS.stream().filter(u -> seconds >= u.from()).findFirst().orElseThrow();

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The word that takes the fewest strokes to get to, whatever its case. */
+/** Finds the word that is fewest keystrokes away, regardless of case. */
 public final class Nearest {
   private Nearest() {}
 
@@ -16,7 +16,10 @@ public final class Nearest {
     return words.stream().min(Comparator.comparingInt(w -> strokes(word, w))).orElseThrow();
   }
 
-  /** Empty where even the nearest differs in more than a third of its letters: not a slip. */
+  /**
+   * The word that was probably meant; empty where even the nearest differs in more than a third of
+   * its letters, which is no slip.
+   */
   public static Optional<String> meant(String word, Collection<String> words) {
     return words.stream()
         .min(Comparator.comparingInt(w -> strokes(word, w)))

@@ -2,7 +2,7 @@ package castwell.capture.word;
 
 import java.util.Locale;
 
-/** Figures as they stand in a sentence. */
+/** Writes figures as they stand in a sentence. */
 public final class Rounded {
   private Rounded() {}
 
@@ -10,12 +10,12 @@ public final class Rounded {
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
-  /** Whole, its thousands apart. */
+  /** A whole number with its thousands set apart. */
   public static String grouped(double value) {
     return String.format(Locale.ROOT, "%,.0f", value);
   }
 
-  /** A p value as one would say it. */
+  /** A p value as people say it. */
   public static String p(double p) {
     return p < 0.001 ? "p < 0.001" : "p = " + to(p < 0.1 ? 3 : 2, p);
   }

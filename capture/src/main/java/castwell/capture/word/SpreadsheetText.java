@@ -3,13 +3,14 @@ package castwell.capture.word;
 import java.util.regex.Pattern;
 
 /**
- * Text in a CSV cell that a spreadsheet would take for a formula gets an apostrophe in front, which
- * spreadsheets know as "this is text"; reading takes it away again. What begins with apostrophes
- * and then looks like a formula gets one more, so that every text comes back as it was.
+ * Guards text in CSV cells. Text that a spreadsheet would take for a formula gets an apostrophe in
+ * front, which spreadsheets know as "this is text"; reading takes it away again. Text that begins
+ * with apostrophes and then looks like a formula gets one more, so that every text comes back as it
+ * was.
  *
- * <p>Which beginnings: OWASP, "CSV Injection": = + - @, tab, carriage return, line feed, and the
- * full-width forms; behind spaces too, since some programs trim. Only for text: a number's own
- * minus stays alone.
+ * <p>The beginnings are those of OWASP, "CSV Injection": = + - @, tab, carriage return, line feed,
+ * and the full-width forms. They are found behind spaces too, since some programs trim. Numbers
+ * aren't text, and keep their minus as it is.
  */
 public final class SpreadsheetText {
   private static final String FORMULA = "[\\s']*[=+@\\-\\t\\r\\n＝＋－＠]";

@@ -19,7 +19,7 @@ public record When(LocalDate day, Optional<Instant> instant) {
   private static final int LATEST = 2199;
 
   /**
-   * @param zone of what names none
+   * @param zone the time zone of a text that names none
    */
   public static Optional<When> parse(String text, ZoneId zone) {
     String plain = text.replaceFirst("(?<=\\d) +(?=\\d)", "T");
@@ -29,7 +29,7 @@ public record When(LocalDate day, Optional<Instant> instant) {
         .filter(when -> when.day().getYear() >= EARLIEST && when.day().getYear() <= LATEST);
   }
 
-  /** The day's first instant where only the day is known. */
+  /** The instant; the first one of the day where only the day is known. */
   public Instant begin(ZoneId zone) {
     return instant.orElseGet(() -> day.atStartOfDay(zone).toInstant());
   }

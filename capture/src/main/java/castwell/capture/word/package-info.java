@@ -1,5 +1,5 @@
 /**
- * Small things said alike everywhere: durations, rounded figures, dates, the nearest word, text
+ * Writes small things alike everywhere: durations, rounded figures, dates, the nearest word, text
  * that a spreadsheet would run.
  */
 package castwell.capture.word;

@@ -24,7 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** A data folder with a desk that takes sheets in. */
+/** A data folder with commands that take sheets in. */
 final class IntakeBench implements AutoCloseable {
   static final Instant NOW = Instant.parse("2026-06-01T12:00:00Z");
   static final ZoneId ZONE = ZoneId.of("Europe/Berlin");

@@ -6,12 +6,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * The key as people see it: 28 signs of an alphabet without look-alikes (Crockford's base 32), five
- * random bits each, in groups of four.
+ * The key as people see it: 28 characters of an alphabet without look-alikes (Crockford's base 32),
+ * five random bits each, in groups of four.
  */
 final class AccessKey {
   private static final String ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
-  private static final int SIGNS = 28; // 140 bits
+  private static final int SIGNS = 28; // These are 140 bits.
   private static final int GROUP = 4;
 
   private AccessKey() {}
@@ -28,7 +28,7 @@ final class AccessKey {
   }
 
   /**
-   * As it was meant by whoever typed it: in any case, with or without hyphens, O for 0, I or L for
+   * The key that somebody meant to type: in any case, with or without hyphens, O for 0, I or L for
    * 1.
    */
   static String meant(String typed) {

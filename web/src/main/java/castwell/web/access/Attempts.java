@@ -7,11 +7,12 @@ import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 
 /**
- * Wrong keys, slowed: of one address five at once and then one in 20 s, of all addresses sixty at
- * once and then one a second. Until then the right key isn't looked at either.
+ * Slows down the trying of keys. One address may be wrong five times at once and then once in 20 s,
+ * all addresses together sixty times at once and then once a second. Whoever has to wait isn't let
+ * in by the right key either.
  */
 public final class Attempts {
-  /** Whoever comes from more addresses than are remembered is slowed with all others. */
+  /** How many addresses are remembered; those beyond share the limit of all together. */
   private static final int MOST_ADDRESSES = 4096;
 
   private static final Pace OF_ONE = new Pace(5, Duration.ofSeconds(20));
@@ -29,7 +30,7 @@ public final class Attempts {
         }
       };
 
-  /** What became of an attempt. */
+  /** The result of an attempt. */
   public sealed interface Outcome permits Right, Wrong, Wait {}
 
   public record Right() implements Outcome {}
@@ -37,7 +38,7 @@ public final class Attempts {
   public record Wrong() implements Outcome {}
 
   /**
-   * @param time until another is looked at
+   * @param time how long until another attempt is looked at
    */
   public record Wait(Duration time) implements Outcome {}
 
@@ -51,7 +52,9 @@ public final class Attempts {
     this.all = new Allowance(OF_ALL, nanos.getAsLong());
   }
 
-  /** One at a time, so that many at once are no way around. */
+  /**
+   * Makes an attempt. They are made one at a time, so that many at once don't get round the limits.
+   */
   public synchronized Outcome attempt(String address, BooleanSupplier isRight) {
     long now = nanos.getAsLong();
     Allowance own = byAddress.computeIfAbsent(address, a -> new Allowance(OF_ONE, now));
@@ -67,7 +70,7 @@ public final class Attempts {
     return new Wrong();
   }
 
-  /** How many wrong ones are still allowed; it fills up again with time. */
+  /** How many wrong attempts are still allowed; with time there are more again. */
   private static final class Allowance {
     private final Pace pace;
     private double left;
@@ -79,7 +82,7 @@ public final class Attempts {
       this.reckonedAt = now;
     }
 
-    /** 0 when one may be made now. */
+    /** How long to wait for the next attempt in ns; 0 when one may be made now. */
     long waitNanos(long now) {
       double gained = (double) (now - reckonedAt) / pace.again().toNanos();
       left = Math.min(pace.atOnce(), left + gained);

@@ -9,9 +9,9 @@ import java.time.Instant;
 import java.util.Base64;
 import java.util.Optional;
 
-/** Who has the key, and which browsers it let in. */
+/** Knows who has the key, and which browsers it let in. */
 public final class Doorkeeper {
-  /** How long a browser stays in. */
+  /** How long a browser stays admitted. */
   public static final Duration ADMITTED_FOR = Duration.ofDays(180);
 
   private static final int TOKEN_BYTES = 32;
@@ -25,13 +25,15 @@ public final class Doorkeeper {
     this.clock = clock;
   }
 
-  /** The key that is made where there was none; it can't be told again. */
+  /** Makes a key where there is none yet. It can't be shown again later. */
   public Optional<String> firstKey() {
     boolean thereIsOne = store.read(t -> t.access().key()).isPresent();
     return thereIsOne ? Optional.empty() : Optional.of(newKey());
   }
 
-  /** Makes a key; the one before no longer opens, and whom it let in is out. */
+  /**
+   * Makes a key in the place of the one before, which no longer opens; whoever it let in is out.
+   */
   public String newKey() {
     String key = AccessKey.fresh(random);
     String hash = Secrets.hash(AccessKey.meant(key));
@@ -47,7 +49,7 @@ public final class Doorkeeper {
   }
 
   /**
-   * Lets a browser in that showed the key.
+   * Admits a browser that showed the key.
    *
    * @return what it shows from now on
    */

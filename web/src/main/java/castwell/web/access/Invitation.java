@@ -5,11 +5,11 @@ import castwell.web.settings.HttpSettings;
 import io.nayuki.qrcodegen.QrCode;
 
 /**
- * The page's address, and the link that lets in. The key is in the fragment, which browsers keep to
- * themselves, so no log of a server or proxy on the way has it.
+ * The page's address, and the link that lets somebody in. The link has the key in its fragment,
+ * which browsers keep to themselves, so it gets into no log of a server or proxy on the way.
  */
 public final class Invitation {
-  private static final int QUIET_MODULES = 4; // ISO/IEC 18004: the margin that a reader needs
+  private static final int QUIET_MODULES = 4; // A reader needs this margin (ISO/IEC 18004).
 
   private final String page;
 
@@ -23,7 +23,7 @@ public final class Invitation {
     return new Invitation(http.reachedAt().orElseGet(() -> "%s://%s/".formatted(scheme, own)));
   }
 
-  /** Where the page is. */
+  /** The page's address. */
   public String page() {
     return page;
   }
@@ -45,7 +45,8 @@ public final class Invitation {
   }
 
   /**
-   * Two modules a character, light on dark terminals as on light ones: the light ones are drawn.
+   * Draws a code with two modules in one character. The light modules are drawn, so that it can be
+   * read on dark terminals as well as on light ones.
    */
   static String halfBlocks(QrCode code) {
     StringBuilder drawn = new StringBuilder();

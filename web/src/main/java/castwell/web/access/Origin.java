@@ -7,7 +7,7 @@ import java.util.HexFormat;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** Where a request says that it comes from, and where it says that it goes. */
+/** Checks where a request says that it comes from, and where it says that it goes. */
 public final class Origin {
   private static final Pattern PORT = Pattern.compile(":\\d*$");
   private static final Pattern LOOPBACK =
@@ -17,8 +17,8 @@ public final class Origin {
   private Origin() {}
 
   /**
-   * Whether a Host header names this computer by a name that no other computer can take: a name of
-   * somebody's own can be made to point here (DNS rebinding), and the browser then takes its page
+   * Whether a Host header names this computer by a name that no other computer can take. Anybody
+   * can make a name of their own point here (DNS rebinding), and the browser then takes their page
    * and this one for one site.
    */
   public static boolean isLoopbackHost(String host) {
@@ -27,24 +27,24 @@ public final class Origin {
   }
 
   /**
-   * Whether an Origin header (RFC 6454) names the host that was asked. The scheme is left out: in
-   * front of a proxy it may be another.
+   * Whether an Origin header (RFC 6454) names the host that the request went to. The scheme isn't
+   * compared, since it may be another one in front of a proxy.
    */
   public static boolean isOf(String origin, String host) {
     int scheme = origin.indexOf("://");
     return scheme > 0 && authority(origin.substring(scheme + 3)).equals(authority(host));
   }
 
-  /** A scheme's own port is left out by some. */
+  /** The host and port of an address. Some leave out a scheme's own port, so it is added. */
   private static String authority(String text) {
     return text.toLowerCase(Locale.ROOT).replaceFirst(":(80|443)$", "");
   }
 
-  /** Those who share this share a limit: an IPv6 user has a whole /64 to take addresses from. */
+  /** The addresses that share one limit: an IPv6 user has a whole /64 to take addresses from. */
   public static String neighbourhood(String address) {
     String plain = address.replaceAll("[\\[\\]]|%.*", "");
     if (!ADDRESS.matcher(plain).matches()) {
-      return address; // never looked up as a name
+      return address; // An address in figures is never looked up as a name.
     }
     try {
       byte[] bytes = InetAddress.getByName(plain).getAddress();

@@ -11,10 +11,11 @@ import java.net.SocketException;
 import java.util.Optional;
 
 /**
- * Of an address that stands for all that this computer has, the one that others most likely see.
+ * Finds the address by which others most likely reach this computer, where the one it listens at
+ * stands for all of its addresses.
  */
 final class ReachableAddress {
-  private static final String NOBODYS = "192.0.2.1"; // RFC 5737
+  private static final String NOBODYS = "192.0.2.1"; // This address belongs to nobody (RFC 5737).
 
   private ReachableAddress() {}
 
@@ -23,14 +24,17 @@ final class ReachableAddress {
     return all ? towardsOthers().or(ReachableAddress::first).orElse("127.0.0.1") : host;
   }
 
-  /** Connecting a datagram socket sends nothing; it only chooses the address to send from. */
+  /**
+   * The address that this computer would send from. Connecting a datagram socket sends nothing, it
+   * only chooses that address.
+   */
   private static Optional<String> towardsOthers() {
     try (DatagramSocket socket = new DatagramSocket()) {
       socket.connect(new InetSocketAddress(NOBODYS, 9));
       InetAddress own = socket.getLocalAddress();
       return own.isAnyLocalAddress() ? Optional.empty() : Optional.of(own.getHostAddress());
     } catch (IOException | UncheckedIOException e) {
-      return Optional.empty(); // a network of its own, with no way out
+      return Optional.empty(); // This network has no way out.
     }
   }
 

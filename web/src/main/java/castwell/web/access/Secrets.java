@@ -6,7 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
- * What is kept of a secret. A slow password hash would be wasted here: it makes up for words that
+ * Hashes secrets for storage. A slow password hash would be wasted here: it makes up for words that
  * can be guessed, and nobody guesses 128 random bits, however fast the hash.
  */
 final class Secrets {
@@ -18,11 +18,11 @@ final class Secrets {
           MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));
       return HexFormat.of().formatHex(digest);
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e); // every Java has it
+      throw new IllegalStateException(e); // Every Java has SHA-256.
     }
   }
 
-  /** In a time that tells nothing of where they differ. */
+  /** Compares in a time that doesn't depend on where the two differ. */
   static boolean same(String hash, String other) {
     return MessageDigest.isEqual(
         hash.getBytes(StandardCharsets.US_ASCII), other.getBytes(StandardCharsets.US_ASCII));

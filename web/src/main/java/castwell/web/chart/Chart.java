@@ -6,9 +6,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 
 /**
- * A picture of figures, with the sentence that says what it shows and the figures themselves.
+ * A picture of figures, with a sentence that says what it shows and with the figures themselves.
  *
- * @param id its own on the page
+ * @param id unlike that of any other chart of the page
  * @param table the same figures in rows
  */
 public record Chart(
@@ -29,7 +29,7 @@ public record Chart(
     return marks.isEmpty();
   }
 
-  /** For the script that draws it. */
+  /** The chart as JSON, for the script that draws it. */
   public String json() {
     try {
       return JSON.writeValueAsString(this);

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Rows of figures as they are read.
+ * A table of figures, as text.
  *
- * @param headings with their units; the first names the rows
+ * @param headings with their units; the first is that of the rows' names
  * @param rows as many cells each as there are headings
  */
 public record FigureTable(List<String> headings, List<List<String>> rows) {
@@ -26,7 +26,7 @@ public record FigureTable(List<String> headings, List<List<String>> rows) {
     return rows.isEmpty();
   }
 
-  /** A sheet that grows row by row. */
+  /** Builds a table row by row. */
   public static final class Rows {
     private final List<String> headings;
     private final List<List<String>> rows = new ArrayList<>();
@@ -40,7 +40,7 @@ public record FigureTable(List<String> headings, List<List<String>> rows) {
       return this;
     }
 
-    public FigureTable sheet() {
+    public FigureTable table() {
       return new FigureTable(headings, rows);
     }
   }

@@ -6,8 +6,8 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 
 /**
- * What is drawn in a chart, in the axes' own units. A name is told in the chart's legend; "" is
- * told nowhere.
+ * Something drawn in a chart, in the axes' own units. Its name is shown in the legend, unless it is
+ * "".
  */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
 @JsonSubTypes({
@@ -23,6 +23,10 @@ public sealed interface Mark {
   Style style();
 
   /**
+   * A point, with or without a whisker.
+   *
+   * @param low the lower end of a whisker along the axis of numbers, null without one
+   * @param label told when the point is pointed at or focused
    * @param low of a whisker along the axis of numbers, null without one
    * @param label told when the point is pointed at or focused
    */
@@ -45,16 +49,16 @@ public sealed interface Mark {
 
   record Line(String name, Style style, double[] x, double[] y) implements Mark {}
 
-  /** From low to high all along x. */
+  /** The area between a low and a high value at each x. */
   record Band(String name, Style style, double[] x, double[] low, double[] high) implements Mark {}
 
-  /** Inside an outline, the last corner joined to the first. */
+  /** The inside of an outline, whose last corner is joined to the first. */
   record Region(String name, Style style, double[] x, double[] y) implements Mark {}
 
   /**
-   * A straight line across.
+   * A straight line across the chart.
    *
-   * @param axis the one that it is a value of: 'x' or 'y'
+   * @param axis the axis that it is a value of: 'x' or 'y'
    */
   record Level(String name, Style style, char axis, double value) implements Mark {}
 }

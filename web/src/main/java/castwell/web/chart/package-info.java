@@ -1,2 +1,2 @@
-/** What is in a chart: marks, axes, its sentence and its figures. A script draws it. */
+/** Describes what is in a chart: marks, axes, its sentence and its figures. A script draws it. */
 package castwell.web.chart;

@@ -18,7 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 
-/** The command line: bad input gets one sentence and exit code 2. */
+/** The command line. Bad input gets one sentence and exit code 2. */
 @Command(
     name = "castwell",
     description = "Reads a light-screen chronograph's gates and says how a bow shoots.",
@@ -43,7 +43,7 @@ import picocli.CommandLine.ScopeType;
     })
 public final class Castwell {
   private static final int BAD_INPUT = 2;
-  private static final int OWN_FAULT = 70; // EX_SOFTWARE of sysexits.h
+  private static final int OWN_FAULT = 70; // The code is EX_SOFTWARE of sysexits.h.
 
   private static final List<Class<? extends Exception>> PLAIN =
       List.of(BadRecording.class, BadSettings.class, CannotServe.class, SaidPlainly.class);

@@ -42,7 +42,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--format", description = "${COMPLETION-CANDIDATES}. Default: text.")
   private Format format = Format.text;
 
-  /** How it is written. */
+  /** The forms in which the answer can be written. */
   enum Format {
     text,
     json
@@ -64,7 +64,10 @@ final class CheckCommand implements Callable<Integer> {
     return health.level() == Level.BAD ? SOMETHING_IS_BAD : 0;
   }
 
-  /** It has the ports: they are left alone. Where it doesn't answer, what it stored is told. */
+  /**
+   * Asks a Castwell that is running, which has the ports; they are left alone. Where it doesn't
+   * answer, what it stored is judged.
+   */
   private WholeHealth besideTheRunningOne(Path folder, Settings settings) {
     RunningCastwell running = new RunningCastwell(http.or(settings.listen()), KEY);
     Optional<WholeHealth> told = running.health();

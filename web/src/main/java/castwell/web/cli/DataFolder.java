@@ -5,7 +5,7 @@ import java.util.Map;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
-/** Where everything is kept. */
+/** The folder in which everything is kept. */
 final class DataFolder {
   @Option(
       names = "--data",
@@ -23,7 +23,7 @@ final class DataFolder {
     return orDefault("castwell");
   }
 
-  /** By the XDG Base Directory Specification. */
+  /** The default place by the XDG Base Directory Specification. */
   static Path home(Map<String, String> environment) {
     String data = environment.getOrDefault("XDG_DATA_HOME", "");
     return data.isEmpty()

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
     name = "export",
     description = "Write the shots, their raw edges or all their figures as a table.")
 final class ExportCommand implements Callable<Integer> {
-  /** For the option. */
+  /** Lets the option take one of the tables' names. */
   static final class OneOfExported extends OneOf<Exported> {
     OneOfExported() {
       super(Exported.class);
@@ -89,7 +89,7 @@ final class ExportCommand implements Callable<Integer> {
     return 0;
   }
 
-  /** A misspelt one would be told as one where nobody shot. */
+  /** Refuses a station that doesn't exist. A misspelt one would look like one where nobody shot. */
   private void checkStation(Store store) {
     List<String> known = store.read(t -> t.sessions().stations());
     if (station.isPresent() && !known.contains(station.get())) {

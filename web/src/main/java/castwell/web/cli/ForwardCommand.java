@@ -70,7 +70,7 @@ final class ForwardCommand implements Callable<Integer> {
         new Forwarder(
             board, away, Daemon::micros, ForwardCommand::say, ended::completeExceptionally)) {
       forwarder.start();
-      ended.get(); // a signal ends the process; there is nothing to bring to an end before
+      ended.get(); // A signal ends the process, and nothing has to be finished before.
     } catch (ExecutionException e) {
       throw new IllegalStateException("the forwarding ended", e.getCause());
     }
@@ -97,7 +97,10 @@ final class ForwardCommand implements Callable<Integer> {
     }
   }
 
-  /** What is wrong with its address is told at once; that it is away is not wrong. */
+  /**
+   * Checks the broker's settings. A wrong address is reported at once, while a broker that can't be
+   * reached may come later.
+   */
   private static BrokerSettings broker(Settings settings) throws BrokerUnavailable {
     BrokerSettings broker =
         settings

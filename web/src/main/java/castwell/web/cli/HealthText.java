@@ -6,7 +6,9 @@ import castwell.capture.view.health.PartHealth;
 import castwell.capture.view.health.StationPart;
 import castwell.capture.view.health.WholeHealth;
 
-/** How everything is, to be read: the worst stands out by its shape and its word. */
+/**
+ * Writes the health of everything as text, in which the worst stands out by its shape and its word.
+ */
 final class HealthText {
   private HealthText() {}
 

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 
-/** What a database holds, in words. */
+/** Says in words what a database holds. */
 final class Holdings {
   private Holdings() {}
 

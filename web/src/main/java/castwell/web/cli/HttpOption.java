@@ -3,7 +3,7 @@ package castwell.web.cli;
 import castwell.web.settings.HttpAddress;
 import picocli.CommandLine.Option;
 
-/** Where the page is served, instead of where the settings say. */
+/** The option for where the page is served, which takes the place of the settings' choice. */
 final class HttpOption {
   @Option(
       names = "--http",

@@ -40,9 +40,9 @@ final class ImportCommand implements Callable<Integer> {
   private static final int MOST_LINES = 50;
   private static final int THOUSANDTHS = 1000;
 
-  /** For the option. */
-  static final class OneOfWhat extends OneOf<SheetKind> {
-    OneOfWhat() {
+  /** Lets the option take one of the kinds' names. */
+  static final class OneOfSheetKind extends OneOf<SheetKind> {
+    OneOfSheetKind() {
       super(SheetKind.class);
     }
   }
@@ -55,11 +55,11 @@ final class ImportCommand implements Callable<Integer> {
 
   @Option(
       names = "--what",
-      converter = OneOfWhat.class,
+      converter = OneOfSheetKind.class,
       required = true,
       description =
           "shots (bow, arrow, speed_fps), bows (bow, state_on, draw_weight_lb, draw_length_in), arrows (arrow, mass_gr) or force-draw (bow, state_on, draw_length_in, draw_force_lb).")
-  private SheetKind what;
+  private SheetKind kind;
 
   @Option(
       names = "--map",
@@ -84,7 +84,7 @@ final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     HandUncertainty uncertainty = uncertainty();
-    Brought brought = new Brought(what, name(), text(), map, uncertainty, "import");
+    Brought brought = new Brought(kind, name(), text(), map, uncertainty, "import");
     Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder);
         ProgressBar progress = new ProgressBar(name(), THOUSANDTHS)) {

@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
     description =
         "Tell when the key was made that lets others change things, or make another. While Castwell runs no other can be made: end it first.")
 final class KeyCommand implements Callable<Integer> {
-  private static final String EVERYWHERE = "0.0.0.0"; // whoever wants a key wants to be reached
+  // Whoever wants a key wants to be reached from elsewhere.
+  private static final String EVERYWHERE = "0.0.0.0";
 
   @Spec private CommandSpec spec;
   @ParentCommand private Castwell castwell;
@@ -40,8 +41,9 @@ final class KeyCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     if (another) {
       Settings settings = SettingsFile.read(folder);
-      HttpAddress asked = http.or(settings.listen());
-      HttpAddress address = asked.isLoopback() ? new HttpAddress(EVERYWHERE, asked.port()) : asked;
+      HttpAddress wanted = http.or(settings.listen());
+      HttpAddress address =
+          wanted.isLoopback() ? new HttpAddress(EVERYWHERE, wanted.port()) : wanted;
       try (Store store = Store.open(folder)) {
         String key = new Doorkeeper(store, Clock.systemUTC()).newKey();
         out.println(Invitation.to(settings.http(), address).text(key));
@@ -55,7 +57,9 @@ final class KeyCommand implements Callable<Integer> {
     return 0;
   }
 
-  /** It can't say the key: a hash is all that is kept. */
+  /**
+   * Says since when there is a key. The key itself can't be shown, because only its hash is kept.
+   */
   private static String told(Store store) {
     return store.read(
         t ->

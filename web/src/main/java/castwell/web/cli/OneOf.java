@@ -5,7 +5,9 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** An option's value that is one of a few words, as {@code toString} tells them. */
+/**
+ * Converts an option's value that is one of a few words, which are the constants' {@code toString}.
+ */
 abstract class OneOf<E extends Enum<E>> implements ITypeConverter<E> {
   private final E[] values;
 

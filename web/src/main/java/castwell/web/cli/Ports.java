@@ -10,7 +10,7 @@ import castwell.web.settings.Settings;
 import castwell.web.settings.Settings.Station;
 import java.util.Optional;
 
-/** Ports as named on the command line. */
+/** Finds the ports that the command line names. */
 final class Ports {
   private Ports() {}
 
@@ -22,7 +22,7 @@ final class Ports {
     }
   }
 
-  /** One of this machine. */
+  /** A serial port of this computer. */
   static PortSpec.Serial serial(String text) {
     if (parse(text) instanceof PortSpec.Serial serial) {
       return serial;
@@ -33,7 +33,7 @@ final class Ports {
             + "\" is no port of this machine; give auto, a path or a USB identity.");
   }
 
-  /** Where a station's board is. */
+  /** The port of a station's board. */
   static Port of(Station station, Settings settings, SerialPorts serial) {
     if (station.port() instanceof PortSpec.Serial here) {
       return serial.port(here);
@@ -50,8 +50,8 @@ final class Ports {
   }
 
   /**
-   * A port that is there now: whoever names one on the command line wants to hear at once when it
-   * isn't. Its link is handed on, since a board may start anew each time it is opened.
+   * Opens a port, since whoever names one on the command line wants to hear at once when it isn't
+   * there. The open link is handed on, because a board may restart each time its port is opened.
    */
   static Port opened(Port port) throws PortUnavailable {
     Link first = port.open();

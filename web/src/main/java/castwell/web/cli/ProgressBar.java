@@ -2,7 +2,7 @@ package castwell.web.cli;
 
 import java.io.PrintStream;
 
-/** A bar on the terminal, where there is one. */
+/** A progress bar, if there is a terminal to show it on. */
 final class ProgressBar implements AutoCloseable {
   private static final int WIDTH = 40;
 

@@ -54,7 +54,10 @@ final class RecordCommand implements Callable<Integer> {
     return 0;
   }
 
-  /** The board is asked who it is, so that the recording says whose edges these are. */
+  /**
+   * Records a link. The board is asked who it is first, so that the recording says whose edges
+   * these are.
+   */
   private static void record(Link link, RecordingWriter writer) throws IOException {
     AtomicBoolean ended = new AtomicBoolean();
     Thread recorder = Thread.currentThread();

@@ -44,7 +44,7 @@ final class ReplayCommand implements Callable<Integer> {
   @Override
   public Integer call() throws BadRecording, InterruptedException {
     for (Path file : files) {
-      Recording.open(file).close(); // all are sound before the first is taken in
+      Recording.open(file).close(); // Every file has to be sound before the first one is taken in.
     }
     Path folder = castwell.data().orDefault();
     try (Store store = Store.open(folder)) {
@@ -98,7 +98,10 @@ final class ReplayCommand implements Callable<Integer> {
         otherwise.oscillator());
   }
 
-  /** A recording is a station of its own, so that its gates are told apart from others'. */
+  /**
+   * The station of a recording. Each recording is one of its own, so that its gates are told apart
+   * from others'.
+   */
   private static String station(String name) {
     String plain = name.replaceAll("[^A-Za-z0-9._-]", "-");
     return plain.isEmpty() ? "recording" : plain.substring(0, Math.min(32, plain.length()));

@@ -16,20 +16,20 @@ import java.util.Set;
 /**
  * The Castwell that runs over the same data folder, asked from the same computer.
  *
- * @param key where its page takes one
+ * @param key the page's key, where it needs one
  */
 record RunningCastwell(HttpAddress address, Optional<String> key) {
   private static final Duration PATIENCE = Duration.ofSeconds(10);
   private static final Set<String> EVERY_ADDRESS = Set.of("0.0.0.0", "::");
 
-  /** Who listens at every address listens at this computer's own. */
+  /** A server that listens at every address also listens at this computer's own. */
   RunningCastwell {
     if (EVERY_ADDRESS.contains(address.host())) {
       address = new HttpAddress(HttpAddress.LOOPBACK.host(), address.port());
     }
   }
 
-  /** Empty where it doesn't answer. */
+  /** The health as the running program tells it; empty where it doesn't answer. */
   Optional<WholeHealth> health() {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://" + address + "/api/health")).timeout(PATIENCE);

@@ -84,8 +84,8 @@ final class WarmUpCommand implements Callable<Integer> {
               })) {
         URI page = URI.create("http://127.0.0.1:" + running.address().port() + "/");
         hearShots(page.resolve("/api/live"));
-        for (MenuEntry room : MenuEntry.values()) {
-          look(page.resolve(room.path()));
+        for (MenuEntry entry : MenuEntry.values()) {
+          look(page.resolve(entry.path()));
         }
         for (String more : MORE_PAGES) {
           look(page.resolve(more));

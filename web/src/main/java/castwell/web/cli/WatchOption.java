@@ -3,7 +3,7 @@ package castwell.web.cli;
 import castwell.web.settings.Settings;
 import picocli.CommandLine.Option;
 
-/** Who may watch, instead of what the settings say. */
+/** The option for who may watch, which takes the place of the settings' choice. */
 final class WatchOption {
   @Option(
       names = "--watch-open",

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** An Accept header (RFC 9110, 12.5.1): how much each media type is wanted. */
+/** An Accept header (RFC 9110, 12.5.1), which says how much each media type is wanted. */
 record AcceptedTypes(String header) {
 
   /** A range of media types with its weight. */
@@ -26,7 +26,9 @@ record AcceptedTypes(String header) {
       return text.matches("[01](\\.\\d{0,3})?") ? Double.parseDouble(text) : 0;
     }
 
-    /** Empty where the type isn't in it; the larger the more specific it is. */
+    /**
+     * How specifically this range covers a type, larger for more specific; empty where it doesn't.
+     */
     Optional<Integer> covers(String wanted) {
       if (type.equalsIgnoreCase(wanted)) {
         return Optional.of(2);
@@ -38,7 +40,7 @@ record AcceptedTypes(String header) {
     }
   }
 
-  /** That of the most specific range that covers the type; 0 when none does. */
+  /** The weight of the most specific range that covers the type; 0 when none does. */
   double quality(String type) {
     return Arrays.stream(header.split(","))
         .map(Range::of)

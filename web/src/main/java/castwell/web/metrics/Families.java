@@ -16,7 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Metric families while they are filled, at one scrape. One without points isn't told. */
+/** Metric families, filled in the course of one scrape. A family without points is left out. */
 final class Families {
   private final Map<String, GaugeSnapshot.Builder> gauges = new LinkedHashMap<>();
   private final Map<String, CounterSnapshot.Builder> counters = new LinkedHashMap<>();

@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * How everything is, in numbers, for whoever keeps them: OpenMetrics 1.0, or the older Prometheus
- * text format 0.0.4. Made at each scrape from what there is; nothing is kept for it.
+ * The health of everything as metrics: OpenMetrics 1.0, or the older Prometheus text format 0.0.4.
+ * They are made at each scrape from what there is, and nothing is stored for them.
  */
 public final class Metrics {
   private final Checkup checkup;
@@ -36,7 +36,7 @@ public final class Metrics {
       this.writer = writer;
     }
 
-    /** The one that the reader prefers; OpenMetrics where it doesn't say. */
+    /** The format that the reader prefers; OpenMetrics where it doesn't say. */
     public static Format of(Optional<String> accept) {
       AcceptedTypes accepted = new AcceptedTypes(accept.orElse("*/*"));
       return accepted.quality(PROMETHEUS.mediaType) > accepted.quality(OPEN_METRICS.mediaType)
@@ -50,7 +50,7 @@ public final class Metrics {
   }
 
   /**
-   * @param refused how many requests were, by kind
+   * @param refused how many requests were refused, by kind
    */
   public Metrics(Checkup checkup, String version, Supplier<Map<String, Long>> refused) {
     this.checkup = checkup;

@@ -15,7 +15,7 @@ import io.prometheus.metrics.model.snapshots.Unit;
 import java.util.Locale;
 import java.util.OptionalInt;
 
-/** One station in numbers, in base units. */
+/** The metrics of one station, in base units. */
 final class StationMetrics {
   private static final double TOP_LIGHT = 1023;
 
@@ -188,7 +188,7 @@ final class StationMetrics {
   }
 
   /**
-   * @param station empty for what all share
+   * @param station empty for the items that all stations share
    */
   static void judged(Families families, String station, Health health) {
     for (Item item : health.items()) {

@@ -1,2 +1,2 @@
-/** How everything is, in numbers, for whoever gathers such things. */
+/** Tells how everything is, in numbers, to whoever collects metrics. */
 package castwell.web.metrics;

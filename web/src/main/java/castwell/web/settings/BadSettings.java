@@ -1,6 +1,6 @@
 package castwell.web.settings;
 
-/** What is wrong with the settings file, as one sentence. */
+/** Says in one sentence what is wrong with the settings file. */
 public final class BadSettings extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -20,7 +20,7 @@ public record HttpAddress(String host, int port) {
 
   /**
    * @param text <code>[HOST:]PORT</code>; an IPv6 address in square brackets
-   * @throws IllegalArgumentException with one sentence
+   * @throws IllegalArgumentException with one sentence on what is wrong
    */
   public static HttpAddress parse(String text) {
     Matcher match = FORM.matcher(text);
@@ -38,7 +38,7 @@ public record HttpAddress(String host, int port) {
     return new HttpAddress(host, Integer.parseInt(match.group("port")));
   }
 
-  /** Whether this computer alone can reach it. */
+  /** Whether only this computer can reach it. */
   public boolean isLoopback() {
     return host.matches("localhost|127(\\.\\d{1,3}){3}|::1|0:0:0:0:0:0:0:1");
   }

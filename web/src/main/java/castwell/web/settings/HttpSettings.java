@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * Who may come to the page, and how many.
+ * Who may come to the page, and how much.
  *
- * @param watchOpen whether watching needs no key where changing things does
+ * @param watchOpen whether somebody without the key may watch, where changing things needs it
  * @param reachedAt the page's address for others, where a proxy gives it one
  */
 public record HttpSettings(
@@ -17,8 +17,11 @@ public record HttpSettings(
     HttpLimits limits) {
 
   /**
-   * What TLS is served with.
+   * The files that TLS is served with.
    *
+   * @param certificate PEM with the issuers' certificates behind it, or PKCS#12
+   * @param key the private key in PEM; empty for PKCS#12
+   * @param password the password of PKCS#12
    * @param certificate PEM, the issuer's behind it, or PKCS#12
    * @param key PEM's private key; empty for PKCS#12
    * @param password of PKCS#12
@@ -26,7 +29,7 @@ public record HttpSettings(
   public record CertificateFiles(Path certificate, Optional<Path> key, Secret password) {}
 
   /**
-   * How much of everything there is at most.
+   * Limits on what is served at the same time.
    *
    * @param slowRequestS how long a request may take to arrive
    */
@@ -91,7 +94,7 @@ public record HttpSettings(
     return new HttpSettings(true, reachedAt, certificate, limits);
   }
 
-  /** Whether anybody but who sits at this computer may come by. */
+  /** Whether anybody but the person at this computer can reach the page, so that it needs a key. */
   public boolean needsKey(HttpAddress address) {
     return !address.isLoopback() || reachedAt.isPresent();
   }

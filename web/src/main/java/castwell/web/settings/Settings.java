@@ -23,13 +23,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * What the settings file says.
+ * The settings, as the settings file gives them.
  *
  * @param listen where the page is served
  * @param http who may come to it
  * @param capture settings that hold for every station
  * @param stations at least one
- * @param broker to publish to, if one is named
+ * @param broker the broker to publish to, if one is named
  */
 public record Settings(
     HttpAddress listen,
@@ -38,12 +38,14 @@ public record Settings(
     List<Station> stations,
     Optional<BrokerSettings> broker) {
 
-  /** One pair of gates and its board. */
+  /** A pair of gates and its board. */
   public record Station(String name, PortSpec port, Calibration gates) {}
 
   /**
    * Reads a parsed file.
    *
+   * @param path where the file is; paths in it are relative to its folder
+   * @param environment the process's; what it says of the broker takes precedence over the file
    * @param path where it is: paths in it are beside it
    * @param environment what it says of the broker goes before what the file says
    */
@@ -169,7 +171,7 @@ public record Settings(
         : List.copyOf(stations);
   }
 
-  /** A station's name is part of addresses and topics. */
+  /** Checks a station's name, which becomes part of addresses and topics. */
   public static String stationName(String name) {
     if (!name.matches("[A-Za-z0-9._-]{1,32}")) {
       throw new IllegalArgumentException(

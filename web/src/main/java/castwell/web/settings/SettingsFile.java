@@ -14,15 +14,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** The one settings file, in the data folder. */
+/** The settings file, in the data folder. */
 public final class SettingsFile {
   private static final String NAME = "castwell.toml";
 
   private SettingsFile() {}
 
   /**
-   * Reads the settings; at the first start the file is written first, with every default explained.
+   * Reads the settings. At the first start the file is written first, with every default explained.
    *
+   * @throws BadSettings when something in it is wrong
    * @throws BadSettings when something in it can't be
    */
   public static Settings read(Path folder) {
@@ -30,7 +31,7 @@ public final class SettingsFile {
   }
 
   /**
-   * @param environment instead of the process's own
+   * @param environment takes the place of the process's own
    */
   public static Settings read(Path folder, Map<String, String> environment) {
     Path file = folder.resolve(NAME);
@@ -51,7 +52,7 @@ public final class SettingsFile {
     }
   }
 
-  /** With an environment that says nothing. */
+  /** Parses a file with an empty environment. */
   static Settings parse(String name, String text) {
     return parse(name, text, Map.of());
   }
@@ -68,7 +69,10 @@ public final class SettingsFile {
     }
   }
 
-  /** The parser complains of a line's end at the beginning of the next. */
+  /**
+   * The line of a parser's complaint: it places a fault at a line's end at the beginning of the
+   * next.
+   */
   private static int line(JsonLocation at) {
     return at == null ? 1 : Math.max(1, at.getColumnNr() > 1 ? at.getLineNr() : at.getLineNr() - 1);
   }

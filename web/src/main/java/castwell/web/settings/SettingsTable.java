@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * One table of the settings file. What is read from it is known; {@link #refuseUnknown} refuses the
- * rest.
+ * One table of the settings file. It remembers the keys that were read; {@link #refuseUnknown}
+ * refuses all others.
  */
 final class SettingsTable {
   private final String file;
@@ -88,7 +88,9 @@ final class SettingsTable {
     return name.isEmpty() ? key : "[" + name + "] " + key;
   }
 
-  /** An unknown key is a typing error: it would silently do nothing. */
+  /**
+   * Refuses keys that nothing read. Such a key is a typing error, which would silently do nothing.
+   */
   void refuseUnknown() {
     node.fieldNames()
         .forEachRemaining(

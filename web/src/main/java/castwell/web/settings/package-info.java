@@ -1,2 +1,2 @@
-/** What the settings file says, read and checked. */
+/** Reads and checks the settings file. */
 package castwell.web.settings;

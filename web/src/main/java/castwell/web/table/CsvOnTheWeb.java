@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** W3C Metadata Vocabulary for Tabular Data (2015): what a CSV file's columns are. */
+/** Describes a CSV file's columns in the W3C Metadata Vocabulary for Tabular Data (2015). */
 public final class CsvOnTheWeb {
   private CsvOnTheWeb() {}
 

@@ -14,7 +14,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** What can be exported. */
+/** The tables that can be exported. */
 public enum Exported {
   shots,
   edges,
@@ -28,13 +28,13 @@ public enum Exported {
     return name().replace('_', '-');
   }
 
-  /** Whether it can be narrowed to a station; the rack is everybody's. */
+  /** Whether the table can be narrowed to one station. The rack belongs to all of them. */
   public boolean isOfShots() {
     return this == shots || this == edges || this == figures;
   }
 
   /**
-   * @param station empty for everywhere
+   * @param station empty for all stations
    */
   public Table<?> table(Optional<String> station, ZoneId zone) {
     return switch (this) {

@@ -5,7 +5,7 @@ import castwell.capture.view.Column;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Columns, and how to go through the rows. */
+/** Columns, and a way to go through the rows. */
 public record Table<R>(List<Column<R>> columns, Rows<R> rows) {
 
   /** Hands every row to the consumer. */

@@ -16,14 +16,17 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** A table as CSV (RFC 4180) or JSON, row by row. */
+/** Writes a table as CSV (RFC 4180) or JSON, row by row. */
 public final class TableWriter {
-  /** Enough to rebuild what follows from a figure, and none of a double's noise. */
+  /**
+   * So many digits are enough to rebuild what follows from a figure, and leave out a double's
+   * rounding noise.
+   */
   private static final MathContext DIGITS = new MathContext(12);
 
   private static final CSVFormat CSV = CSVFormat.RFC4180;
 
-  /** In what a table is written. */
+  /** The forms in which a table can be written. */
   public enum Format {
     csv,
     json
@@ -31,7 +34,7 @@ public final class TableWriter {
 
   private TableWriter() {}
 
-  /** Writes everything and leaves the writer open. */
+  /** Writes the whole table, and leaves the writer open. */
   public static <R> void write(
       Table<R> table, Transaction transaction, Format format, Writer writer) {
     try {
@@ -116,12 +119,12 @@ public final class TableWriter {
         : Objects.toString(written, null);
   }
 
-  /** The value as written: a decimal number without an exponent. */
+  /** The value in the form in which it is written: a decimal number without an exponent. */
   private static Optional<?> rounded(Optional<?> value) {
     return value.map(v -> v instanceof Double number ? plain(number) : v);
   }
 
-  /** A scale of 0 at least, so that no 1E+2 comes out. */
+  /** The number with a scale of at least 0, so that it isn't written as 1E+2. */
   private static BigDecimal plain(double number) {
     BigDecimal rounded = new BigDecimal(number).round(DIGITS).stripTrailingZeros();
     return rounded.scale() < 0 ? rounded.setScale(0) : rounded;

@@ -1,2 +1,5 @@
-/** Tables that leave the program, as CSV or JSON, with the metadata that tells their columns. */
+/**
+ * Writes the tables that leave the program as CSV or JSON, with metadata that describe their
+ * columns.
+ */
 package castwell.web.table;

@@ -10,9 +10,11 @@ import castwell.web.unit.FigureText;
 import castwell.web.unit.UnitSystem;
 import java.util.OptionalDouble;
 
-/** How one person is spoken to: in a language, in units of their choice. */
+/** How one person is spoken to: in a language, and in the units of their choice. */
 public record Speech(Texts texts, UnitSystem units) implements Wording {
-  /** Of what has no reader yet: files, messages, the command line. */
+  /**
+   * How files, messages and the command line speak, where there is no reader yet who could choose.
+   */
   public static final Speech TRADE = new Speech(Texts.chosen(), UnitSystem.TRADE);
 
   private static final int READ = 6;
@@ -50,7 +52,9 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
     return si / units.of(dimension).si();
   }
 
-  /** "150.2 ± 0.4 ft/s"; without an uncertainty the usual decimals. */
+  /**
+   * A figure such as "150.2 ± 0.4 ft/s"; without an uncertainty it has the unit's usual decimals.
+   */
   public String figure(Dimension dimension, double si, double uSi) {
     return FigureText.figure(units.of(dimension), si, uSi).orElseGet(this::notKnown);
   }
@@ -59,7 +63,7 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
     return figure(dimension, quantity.value(), quantity.standardUncertainty());
   }
 
-  /** "52.5 lb": as it was measured, without needless zeros. */
+  /** A measured figure such as "52.5 lb", without needless zeros. */
   public String plain(Dimension dimension, double si) {
     return FigureText.plain(units.of(dimension), si).orElseGet(this::notKnown);
   }
@@ -68,12 +72,12 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
     return plain(dimension, si.orElse(Double.NaN));
   }
 
-  /** "500.6 gr": what a person read off a scale or a rule, to all its digits. */
+  /** A figure that a person read off a scale or a rule, such as "500.6 gr", to all its digits. */
   public String measured(Dimension dimension, double si) {
     return FigureText.significant(in(dimension, si), READ) + " " + unit(dimension);
   }
 
-  /** "149.1 to 151.3 ft/s". */
+  /** An interval such as "149.1 to 151.3 ft/s". */
   public String interval(Dimension dimension, Interval si) {
     return FigureText.interval(units.of(dimension), si, say("figure.to"))
         .orElseGet(() -> say("figure.cant_tell"));

@@ -14,8 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What is said to people, from one file a language. {0} stands for the first argument, {0|one|many}
- * for one of two words by whether that argument is 1.
+ * The texts for people, from one file a language. {0} stands for the first argument, {0|one|many}
+ * for one of two words: the first if that argument is 1.
  */
 public final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)(?:\\|([^|}]*)\\|([^|}]*))?}");
@@ -33,7 +33,7 @@ public final class Texts {
     return ENGLISH;
   }
 
-  /** In the language that the program was started with. */
+  /** The texts in the language that the program was started with. */
   public static Texts chosen() {
     return CHOSEN;
   }
@@ -61,13 +61,13 @@ public final class Texts {
     return texts;
   }
 
-  /** Those whose key begins so. */
+  /** The texts whose keys begin this way. */
   public Map<String, String> all(String beginning) {
     return texts.subMap(beginning, beginning + Character.MAX_VALUE);
   }
 
   /**
-   * @param key that the file has
+   * @param key one that the file has
    */
   public String say(String key, Object... arguments) {
     String text = texts.get(key);

@@ -12,14 +12,17 @@ import java.util.stream.IntStream;
 public final class Digits {
   private static final int MOST_DECIMALS = 30;
 
-  /** From which uncertainty on no decimal is shown, one, two and so on: the whole rule. */
+  /**
+   * The whole rule: from which uncertainty on a figure has no decimal, from which it has one, two
+   * and so on.
+   */
   public static final List<Double> LEAST_UNCERTAINTIES =
       IntStream.rangeClosed(0, MOST_DECIMALS).mapToObj(Digits::leastUncertainty).toList();
 
   private Digits() {}
 
   /**
-   * @param u above 0 and finite
+   * @param u standard uncertainty, above 0 and finite
    */
   static int decimals(double u) {
     int decimals = 0;
@@ -29,7 +32,10 @@ public final class Digits {
     return decimals;
   }
 
-  /** To two digits, 9.95 is 10 and 0.0995 is 0.10. */
+  /**
+   * The least uncertainty that gets so many decimals: rounded to two digits, 9.95 is 10 and 0.0995
+   * is 0.10.
+   */
   private static double leastUncertainty(int decimals) {
     BigDecimal least = new BigDecimal("9.95").movePointLeft(decimals == 0 ? 0 : decimals + 1);
     double nearest = least.doubleValue();
@@ -41,7 +47,7 @@ public final class Digits {
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
   }
 
-  /** Without needless zeros. */
+  /** A number without needless zeros. */
   static String plain(double value, int most) {
     String fixed = fixed(value, most);
     return most == 0 ? fixed : fixed.replaceFirst("\\.?0+$", "");

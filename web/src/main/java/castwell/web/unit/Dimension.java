@@ -20,19 +20,19 @@ public enum Dimension {
   ENERGY(new Unit("ft·lbf", JOULES_PER_FOOT_POUND, 1), new Unit("J", 1, 1)),
   MOMENTUM(
       new Unit("slug·ft/s", NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND, 3), new Unit("kg·m/s", 1, 3)),
-  /** Of a draw, or a bow from nock to nock. */
+  /** The length of a draw, or of a bow from nock to nock. */
   DRAW_LENGTH(new Unit("in", METRES_PER_INCH, 1), new Unit("cm", 1e-2, 1)),
-  /** Of an arrow, a brace height, string follow. */
+  /** The length of an arrow, a brace height, or string follow. */
   LENGTH(new Unit("in", METRES_PER_INCH, 2), new Unit("mm", 1e-3, 0)),
   DIAMETER(new Unit("in", METRES_PER_INCH, 3), new Unit("mm", 1e-3, 1)),
-  /** Of what is measured in millimetres in the trade as well: tips, the gates' spacing. */
+  /** A length that the trade measures in millimetres too: of tips, or between the gates. */
   FINE_LENGTH(new Unit("mm", 1e-3, 1), new Unit("mm", 1e-3, 1)),
   /** Of an arrow's shaft under a weight. */
   DEFLECTION(new Unit("mil", METRES_PER_INCH / 1000, 0), new Unit("mm", 1e-3, 2)),
   /** Of a weight that bends a shaft. */
   LOAD(new Unit("lb", NEWTONS_PER_POUND, 2), new Unit("N", 1, 2)),
   DISTANCE(new Unit("ft", METRES_PER_FOOT, 1), new Unit("m", 1, 2)),
-  /** Arrow mass for draw weight; grains per pound is what makers everywhere say. */
+  /** Arrow mass for draw weight; makers everywhere speak of grains per pound. */
   MASS_FOR_WEIGHT(
       new Unit("gpp", KILOGRAMS_PER_NEWTON_OF_ONE_GPP, 1),
       new Unit("gpp", KILOGRAMS_PER_NEWTON_OF_ONE_GPP, 1)),

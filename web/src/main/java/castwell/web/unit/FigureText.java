@@ -5,11 +5,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
 
-/** Numbers with their units as text; empty where there is no finite number to show. */
+/** Writes numbers with their units; the text is empty where there is no finite number to show. */
 public final class FigureText {
   private FigureText() {}
 
-  /** "150.2 ± 0.4 ft/s", or the value alone with its unit's usual decimals. */
+  /**
+   * A figure such as "150.2 ± 0.4 ft/s"; without an uncertainty it has the unit's usual decimals.
+   */
   public static Optional<String> figure(Unit unit, double si, double uSi) {
     if (!Double.isFinite(si)) {
       return Optional.empty();
@@ -24,20 +26,25 @@ public final class FigureText {
     return Optional.of(with(unit, plusMinus));
   }
 
-  /** To fill in: so many significant digits, without needless zeros. */
+  /**
+   * A number for a field to fill in, with so many significant digits and without needless zeros.
+   */
   public static String significant(double value, int digits) {
     BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
-  /** As measured: at most the usual decimals, without needless zeros. */
+  /** A measured figure, with at most the usual decimals and without needless zeros. */
   public static Optional<String> plain(Unit unit, double si) {
     return Double.isFinite(si)
         ? Optional.of(with(unit, Digits.plain(si / unit.si(), unit.decimals())))
         : Optional.empty();
   }
 
-  /** Both ends to the digits that half its width, taken as twice the uncertainty, allows. */
+  /**
+   * An interval; both ends have the digits that its half width allows when taken as twice the
+   * uncertainty.
+   */
   public static Optional<String> interval(Unit unit, Interval si, String to) {
     double low = si.low() / unit.si();
     double high = si.high() / unit.si();

@@ -1,10 +1,10 @@
 package castwell.web.unit;
 
 /**
- * In what a quantity is shown.
+ * A unit in which a quantity is shown.
  *
  * @param symbol as it stands behind a number
- * @param si how much of the SI unit one of it is
- * @param decimals shown of a figure without an uncertainty
+ * @param si how many SI units one of it is
+ * @param decimals how many a figure without an uncertainty shows
  */
 public record Unit(String symbol, double si, int decimals) {}

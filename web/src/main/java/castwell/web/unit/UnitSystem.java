@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** In which units a person reads. */
+/** The units in which a person reads. */
 public enum UnitSystem {
   TRADE,
   SI;
@@ -13,7 +13,7 @@ public enum UnitSystem {
     return this == TRADE ? dimension.trade() : dimension.si();
   }
 
-  /** As a setting, a cookie or an address names it. */
+  /** The name in settings, cookies and addresses. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }

@@ -1,2 +1,5 @@
-/** Trade units or SI, as the reader likes, and how many digits a figure may show. */
+/**
+ * Writes figures in trade units or SI, as the reader likes, with as many digits as their
+ * uncertainty allows.
+ */
 package castwell.web.unit;

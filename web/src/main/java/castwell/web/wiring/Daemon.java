@@ -60,7 +60,7 @@ public final class Daemon implements AutoCloseable {
     return new Commands(store, settings, announcer, clock);
   }
 
-  /** The host's monotonic clock: the one that ports, capture and recordings share. */
+  /** The host's monotonic clock in microseconds, which ports, capture and recordings share. */
   public static long micros() {
     return System.nanoTime() / 1_000;
   }
@@ -91,13 +91,14 @@ public final class Daemon implements AutoCloseable {
     } catch (ExecutionException e) {
       throw new IllegalStateException("the capture thread ended", e.getCause());
     } finally {
-      ended.complete(null); // nobody needs to wait for this any more
+      ended.complete(null); // Nobody needs to wait for this any more.
     }
   }
 
   /**
    * Captures and serves until closed.
    *
+   * @param died is called with the exception that ended the capture, should that happen
    * @param died called with what ended the capture, should anything
    */
   public Running start(
@@ -145,7 +146,7 @@ public final class Daemon implements AutoCloseable {
       HttpAddress bound = server.start(died);
       capture.start(died);
       publishers.ifPresent(all -> all.start(died));
-      // Only now: a key that couldn't be told would be lost.
+      // The key is made this late because one that couldn't be shown would be lost.
       Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
       CellKeeper cells = new CellKeeper(store, settings.capture().zone());
       announcer.add(cells);
@@ -165,7 +166,7 @@ public final class Daemon implements AutoCloseable {
     Told told =
         new Told(
             station -> link(capture, station),
-            // Without the broker: it is asked of those who are told over it.
+            // The broker's item is left out, since the readers of this are those at the broker.
             new HealthView(checkup(settings, stations, capture, List::of), Speech.TRADE)::of,
             PlanViews.of(store));
     Publishers publishers =
@@ -205,10 +206,10 @@ public final class Daemon implements AutoCloseable {
   }
 
   /**
-   * What runs; closing it returns when all that came is on the disk.
+   * What runs; closing it returns when everything that came is on the disk.
    *
-   * @param key the one that was made just now, if one was
-   * @param endCells has the cells be made no more
+   * @param key the key, if one was made just now
+   * @param endCells stops the making of cells
    */
   public record Running(
       HttpAddress address,
@@ -224,11 +225,11 @@ public final class Daemon implements AutoCloseable {
       endCells.run();
       capture.close();
       capture.stores().forEach(TroubleLog::atTheEnd);
-      publishers.ifPresent(Publishers::close); // once the last shot is on the disk
+      publishers.ifPresent(Publishers::close); // By now the last shot is on the disk.
     }
   }
 
-  /** The process may not end before what came is on the disk. */
+  /** Keeps the process from ending before everything that came is on the disk. */
   private static void endAndWait(CompletableFuture<Void> ended, Thread ending) {
     if (ended.complete(null)) {
       try {
@@ -237,7 +238,7 @@ public final class Daemon implements AutoCloseable {
         Thread.currentThread().interrupt();
       }
       if (!ending.isAlive()) {
-        Runtime.getRuntime().halt(0); // told to end, and ended as told
+        Runtime.getRuntime().halt(0); // The process was told to end, and it ended in order.
       }
     }
   }

@@ -24,7 +24,7 @@ import java.util.OptionalLong;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 
-/** A pretended range for the daemon: its rack, its gates, and who shoots what there. */
+/** A pretended range for the daemon: its rack, its gates and its tags. */
 public final class Rehearsal {
   private static final String STATION = "rehearsal";
 
@@ -41,7 +41,7 @@ public final class Rehearsal {
     return new Station(STATION, new PortSpec.ByPath(STATION), gates);
   }
 
-  /** At the first start the invented bows and arrows are put on the rack, and two are tagged. */
+  /** Puts the invented bows and arrows on the rack at the first start, and tags one of each. */
   public static void fillRack(Store store, Commands commands) {
     if (!store.read(t -> t.rack().bowNames()).isEmpty()) {
       return;
@@ -84,7 +84,10 @@ public final class Rehearsal {
         micros);
   }
 
-  /** A pretended board, started once more than the last time this folder saw it. */
+  /**
+   * The port of a pretended board, which has started once more than the last time this folder saw
+   * it.
+   */
   public static Port port(
       Store store, Station station, RehearsalSettings wanted, LongSupplier micros) {
     int boot = store.read(t -> t.raw().highestBoot(wanted.device())) + 1;

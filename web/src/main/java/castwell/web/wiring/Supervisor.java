@@ -12,10 +12,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Whoever watches over the daemon, and starts it anew should it hang: told by sd_notify(3) that it
- * serves, and ever again that its capture turns. Nobody is told where nobody asks to be.
+ * Tells the program that watches over the daemon that it serves, and then again and again that its
+ * capture goes on, so that it is restarted should it hang. The protocol is sd_notify(3); where the
+ * environment names no supervisor, nothing is sent.
  *
- * <p>It goes through systemd's own program, since Java knows no datagram sockets of Unix.
+ * <p>Messages are sent by systemd's own program, since Java can't send datagrams over Unix sockets.
  */
 final class Supervisor implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Supervisor.class);
@@ -35,8 +36,11 @@ final class Supervisor implements AutoCloseable {
   }
 
   /**
-   * Says that all is ready, and from now on that it goes on, for as long as it does.
+   * Says that all is ready, and from then on, for as long as the capture goes on, that it does.
    *
+   * @param environment the process's: NOTIFY_SOCKET, and WATCHDOG_USEC where repeated messages are
+   *     wanted
+   * @param goesOn whether the capture goes on
    * @param environment of the process: NOTIFY_SOCKET, and WATCHDOG_USEC where it wants to hear
    *     again
    * @param goesOn whether the capture turns

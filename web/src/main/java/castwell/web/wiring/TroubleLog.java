@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Says in the program's log, once, what keeps shots from the disk or from their right date. */
+/** Says once in the program's log what keeps shots from the disk or from their right date. */
 final class TroubleLog implements Announcer.Listener {
   private static final Logger LOG = LoggerFactory.getLogger("trouble");
 
@@ -38,7 +38,7 @@ final class TroubleLog implements Announcer.Listener {
     LOG.warn(Speech.TRADE.say(sentence));
   }
 
-  /** What was never announced, and is lost unless the board still keeps it. */
+  /** Names what was never announced; it is lost unless the board still keeps it. */
   static void atTheEnd(StoreState state) {
     if (state.waiting() > 0) {
       LOG.error(

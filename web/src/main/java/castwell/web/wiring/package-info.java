@@ -1,2 +1,2 @@
-/** Everything that runs, made and tied together over one data folder. */
+/** Makes everything that runs, and ties it together over one data folder. */
 package castwell.web.wiring;

@@ -23,14 +23,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** The arrows with their masses, and how heavy each is for every bow. */
+/** The page of all arrows, with their masses and how heavy each is for every bow. */
 public final class ArrowsPage {
   private final PageRequest request;
   private final Speech speech;
 
   /**
    * @param arrows those in use, the lightest first, then those out of use
-   * @param perPound grains per pound of each for every bow, ▲ where it is too light
+   * @param perPound grains per pound of each arrow for every bow, ▲ where it is too light
    */
   public record View(
       List<Card> arrows, FigureTable perPound, boolean hasLight, ArrowFields fields) {}
@@ -39,7 +39,7 @@ public final class ArrowsPage {
   public record ArrowFields(NumberInput mass, MeasureInputs more) {}
 
   /**
-   * @param fields as they are now, to be entered anew
+   * @param fields the values as they are now, to be entered anew
    */
   public record Card(
       String name,
@@ -49,7 +49,7 @@ public final class ArrowsPage {
       List<Weighed> weighings,
       ArrowFields fields) {}
 
-  /** One time on the scale. */
+  /** One weighing. */
   public record Weighed(long id, String told, boolean counts, String why) {}
 
   private ArrowsPage(PageRequest request) {

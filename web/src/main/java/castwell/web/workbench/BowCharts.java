@@ -33,9 +33,9 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
-/** One bow in pictures. */
+/** The charts of one bow. */
 final class BowCharts {
-  /** More would hide one another. */
+  /** More cells in one chart would hide one another. */
   private static final int MOST_CELLS = 60;
 
   private static final double BEYOND = 0.1;
@@ -65,7 +65,10 @@ final class BowCharts {
     return Arrays.stream(study.cells().massesKg()).max().orElse(0) * (1 + BEYOND);
   }
 
-  /** What was shot, the trade's straight line and the curve of the virtual mass. */
+  /**
+   * Speed over arrow mass: what was shot, the trade's straight line and the curve of the virtual
+   * mass.
+   */
   Chart speed() {
     FigureTable.Rows rows =
         new FigureTable.Rows(
@@ -120,7 +123,7 @@ final class BowCharts {
         masses(),
         Axis.of(speech.say("speed", speech.unit(SPEED))),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private List<Mark> curve(String name, Dimension y, Function<Quantity, Quantity> of) {
@@ -152,12 +155,12 @@ final class BowCharts {
     return over("energy", ENERGY, VirtualMass::kineticEnergyJ, referenceJ);
   }
 
-  /** How much of what the bow hands over reaches the arrow. */
+  /** How much of the energy that the bow gives reaches the arrow. */
   Chart share() {
     return over("share", SHARE, VirtualMass::share, OptionalDouble.empty());
   }
 
-  /** What the model says over the arrow's mass, with what is asked for drawn in. */
+  /** What the model gives over the arrow's mass, with the wanted value drawn in. */
   private Chart over(
       String id,
       Dimension y,
@@ -193,7 +196,7 @@ final class BowCharts {
         masses(),
         Axis.of(speech.say(id, speech.unit(y))),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private void row(FigureTable.Rows rows, Dimension y, double massKg, Quantity value) {
@@ -203,7 +206,7 @@ final class BowCharts {
         speech.interval(y, value.interval(RackPage.COVERAGE)));
   }
 
-  /** Which energies and virtual masses go together. */
+  /** Which energies and virtual masses agree with the shots together. */
   Chart region() {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
@@ -220,7 +223,7 @@ final class BowCharts {
         Axis.of(speech.say("bow.energy_axis", speech.unit(ENERGY))),
         Axis.of(speech.say("bow.virtual_axis", speech.unit(Dimension.ARROW_MASS))),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private void regionOf(
@@ -238,7 +241,7 @@ final class BowCharts {
         speech.interval(ARROW_MASS, model.virtualMassKg().interval(RackPage.COVERAGE)));
   }
 
-  /** An outline with the estimate in it. */
+  /** An outline with the estimate inside. */
   static List<Mark> regionMarks(
       Speech speech, String name, Style style, VirtualMassFit fit, JointRegion region) {
     double[] x =
@@ -258,7 +261,7 @@ final class BowCharts {
         new Mark.Region(name, style, x, y), Mark.Points.of(name, style, List.of(estimate)));
   }
 
-  /** Its area is the stored energy. */
+  /** The force-draw curve; the area below it is the stored energy. */
   Chart forceDraw() {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
@@ -277,7 +280,7 @@ final class BowCharts {
         Axis.of(speech.say("bow.draw_length", speech.unit(DRAW_LENGTH))),
         Axis.of(speech.say("bow.draw_force", speech.unit(FORCE))).holding(0, 0),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private void forceDrawMarks(ForceDrawCurve curve, List<Mark> marks, FigureTable.Rows rows) {

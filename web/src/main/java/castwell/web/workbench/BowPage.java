@@ -26,7 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** One bow: its life, what it does to arrows, and why. */
+/** The page of one bow: its life, what it does to arrows, and why. */
 public final class BowPage {
   private final PageRequest request;
   private final Speech speech;
@@ -47,16 +47,16 @@ public final class BowPage {
       BowFields fields,
       Reference reference) {}
 
-  /** What is asked of an arrow, drawn into the charts, as it was filled in. */
+  /** The values wanted of an arrow, as they were filled in; the charts show them. */
   public record Reference(String momentum, String momentumUnit, String energy, String energyUnit) {}
 
   public record Fact(String name, String value) {}
 
   /**
-   * A time between two things done to the bow.
+   * A bow's state, from one thing that was done to it to the next.
    *
    * @param told its name as it is read
-   * @param isShown whether the page's figures are of this one
+   * @param isShown whether the page's figures are of this state
    */
   public record Stage(
       String name, String told, String done, List<Fact> measures, boolean isShown) {}
@@ -78,7 +78,7 @@ public final class BowPage {
     return new Page(MenuEntry.RACK, "bow", page.study.state().bow(), page.view());
   }
 
-  /** Its speeds over arrow mass alone, for a page of another kind. */
+  /** The chart of speed over arrow mass alone, for the range page. */
   public static Page speed(PageRequest request) {
     BowPage page = new BowPage(request);
     return new Page(

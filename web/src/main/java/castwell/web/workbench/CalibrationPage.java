@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** How far apart the gates stand, and whether a falling rod says so too. */
+/** The page of the gates: how far apart they stand, and whether a falling rod confirms it. */
 public final class CalibrationPage {
   private final PageRequest request;
   private final Speech speech;
@@ -22,9 +22,9 @@ public final class CalibrationPage {
   private final Optional<Calibrations.Entry> now;
 
   /**
-   * @param fields of the gates, to be entered anew
+   * @param fields the gates' dimensions, to be entered anew
    * @param history what was entered, the last first
-   * @param drop whether a falling rod says so too
+   * @param drop the check by a falling rod
    */
   public record View(
       List<String> stations,
@@ -96,6 +96,6 @@ public final class CalibrationPage {
                     FINE_LENGTH, entry.calibration().spacingM(), entry.calibration().spacingUM()),
                 speech.plain(DISTANCE, entry.calibration().gatesFromBowM()),
                 Days.withMinute(entry.entered(), request.zone()) + ", " + entry.enteredBy()));
-    return rows.sheet();
+    return rows.table();
   }
 }

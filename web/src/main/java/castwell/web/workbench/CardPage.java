@@ -23,7 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** One bow on one printed page, to hang with it or to hand to whoever buys it. */
+/** One bow on one printed page, to hang with the bow or to hand to its buyer. */
 public final class CardPage {
   private static final int MOST_ARROWS = 8;
 
@@ -32,8 +32,8 @@ public final class CardPage {
   private final BowStudy study;
 
   /**
-   * @param cast its answer, with the uncertainty
-   * @param arrows that suit it, by what was shot or by the curve
+   * @param cast the cast with its uncertainty
+   * @param arrows those that suit it, by what was shot or by the curve
    */
   public record View(
       String name,
@@ -108,7 +108,7 @@ public final class CardPage {
     return facts;
   }
 
-  /** Those of the rack that were shot from it and aren't too light for a wooden bow. */
+  /** Arrows of the rack that were shot from the bow and aren't too light for a wooden one. */
   private FigureTable arrows() {
     FigureTable.Rows rows =
         new FigureTable.Rows(
@@ -127,7 +127,7 @@ public final class CardPage {
                     .filter(arrow -> suits(arrow) && isAmong(shot, arrow.massKg()))
                     .limit(MOST_ARROWS)
                     .forEach(arrow -> row(rows, model, arrow)));
-    return rows.sheet();
+    return rows.table();
   }
 
   private boolean suits(Arrow arrow) {

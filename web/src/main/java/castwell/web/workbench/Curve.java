@@ -10,7 +10,7 @@ import castwell.web.unit.Dimension;
 import java.util.List;
 import java.util.function.Function;
 
-/** Something that follows from an arrow's mass, drawn as a line in its 95 % band. */
+/** A quantity that follows from an arrow's mass, drawn as a line in its 95 % band. */
 record Curve(Speech speech, Dimension y, Function<Quantity, Quantity> of) {
   private static final int STEPS = 40;
 
@@ -38,7 +38,7 @@ record Curve(Speech speech, Dimension y, Function<Quantity, Quantity> of) {
         new Mark.Line(name, style, x, value));
   }
 
-  /** Where nothing bounds it there is no band. */
+  /** The ends of the band; where nothing bounds it, there is none. */
   private static double[] finite(double[] ends, double[] otherwise) {
     double[] finite = ends.clone();
     for (int i = 0; i < finite.length; i++) {

@@ -5,12 +5,12 @@ import castwell.web.table.Exported;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Bringing sheets in, taking tables away, and keeping a copy. */
+/** The page for taking in sheets, exporting tables and making backups. */
 public final class DataPage {
 
   /**
    * @param exports the names of the files
-   * @param sheets what can be brought
+   * @param sheets the kinds of sheet that can be taken in
    */
   public record View(List<String> exports, List<String> sheets, String backup) {}
 

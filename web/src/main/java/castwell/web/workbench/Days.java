@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** Dates as they are read: ISO 8601, in the range's own time zone. */
+/** Writes dates as people read them: ISO 8601, in the range's own time zone. */
 final class Days {
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -24,7 +24,7 @@ final class Days {
     return instant.atZone(zone).format(MINUTE);
   }
 
-  /** A state's name, a date or a moment of it, to the minute. */
+  /** A state's name, which is a date or a minute of it. */
   static String ofState(String name) {
     return name.substring(0, Math.min(MINUTE_LENGTH, name.length())).replace('T', ' ');
   }

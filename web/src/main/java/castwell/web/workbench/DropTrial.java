@@ -21,11 +21,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Whether a rod that fell through the gates took as long as it should. */
+/** Checks whether a rod that fell through the gates took as long as it should. */
 public final class DropTrial {
   private static final int LAST = 12;
 
-  /** What the ground adds or takes: see {@link NormalGravity}. */
+  /**
+   * The relative uncertainty of gravity from what lies in the ground: see {@link NormalGravity}.
+   */
   private static final double GRAVITY_U = 0.001;
 
   private static final double DROP_U_M = 0.001;
@@ -37,8 +39,8 @@ public final class DropTrial {
   private final List<Fact> figures = new ArrayList<>();
 
   /**
-   * @param passages that may have been the rod, the last first
-   * @param answer what the drop says, empty where none was asked for
+   * @param passages those that may have been the rod, the last first
+   * @param answer what the drop says, empty where nobody chose one
    */
   public record View(
       List<Passage> passages, Wanted wanted, Optional<String> answer, List<Fact> figures) {}
@@ -46,7 +48,7 @@ public final class DropTrial {
   /** A passage to choose from. */
   public record Passage(String id, String told) {}
 
-  /** What was asked. */
+  /** What was filled in. */
   public record Wanted(
       NumberInput height, NumberInput heightU, String latitude, String altitude, String passage) {}
 

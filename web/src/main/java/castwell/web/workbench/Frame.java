@@ -8,9 +8,8 @@ import java.nio.charset.StandardCharsets;
 /**
  * What stands around every page.
  *
- * @param menuEntry the one that the page belongs to
- * @param title of the page
- * @param event the last one that the page's figures are of
+ * @param menuEntry the entry that the page belongs to
+ * @param event the last item of the feed that the page's figures include
  * @param mayChange whether whoever looks may change things
  * @param rehearsal whether the range is pretended
  */
@@ -27,7 +26,7 @@ public record Frame(
     return speech.say(key, arguments);
   }
 
-  /** A name as a part of an address. */
+  /** A name, encoded as a part of an address. */
   public String part(String name) {
     return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
   }

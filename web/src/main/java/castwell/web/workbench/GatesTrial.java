@@ -20,7 +20,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** What another measure of a session's gates would change, before anybody says yes. */
+/**
+ * Shows what another measurement of a session's gates would change, before anybody agrees to it.
+ */
 public final class GatesTrial {
   private final PageRequest request;
   private final Session session;
@@ -121,6 +123,6 @@ public final class GatesTrial {
                   ? "–"
                   : request.speech().plain(SPEED, is.meanMps().value() - was.meanMps().value()));
         });
-    return rows.sheet();
+    return rows.table();
   }
 }

@@ -2,7 +2,7 @@ package castwell.web.workbench;
 
 import java.util.Locale;
 
-/** Where a page is to be found: the entries of the menu. */
+/** The entries of the menu, in its order. */
 public enum MenuEntry {
   RANGE("/"),
   RACK("/rack"),
@@ -24,7 +24,7 @@ public enum MenuEntry {
     return path;
   }
 
-  /** Of its name among the texts. */
+  /** The key of its name among the texts. */
   public String key() {
     return "menu." + name().toLowerCase(Locale.ROOT);
   }

@@ -7,12 +7,12 @@ import castwell.web.unit.UnitSystem;
 import java.util.OptionalDouble;
 
 /**
- * A number to be filled in, in the person's unit.
+ * A field for a number in the person's unit.
  *
- * @param name the API's, which takes trade units
- * @param factor by which what is filled in becomes the API's number
+ * @param name the API's name, for a number in trade units
+ * @param factor turns what is filled in into the API's number
  * @param value as it is now, "" if none is known
- * @param kept the API's number that is sent while the value is left as it is, "" if none is known
+ * @param kept the API's number, which is sent while the value is left as it is; "" if none is known
  */
 public record NumberInput(
     String name, String label, String unit, double factor, String value, String kept) {

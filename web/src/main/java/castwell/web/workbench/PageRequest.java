@@ -14,12 +14,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One asking for a page.
+ * A request for a page.
  *
- * @param t all that the page shows is of this one reading
- * @param stations that there are
- * @param named the parts of the path by their names
- * @param question the values asked with, by name
+ * @param t one reading of the store, from which everything on the page comes
+ * @param stations all that there are
+ * @param named the variable parts of the path by their names
+ * @param question the values of the query by their names
  */
 public record PageRequest(
     Transaction t,
@@ -38,7 +38,7 @@ public record PageRequest(
     return named.get(part);
   }
 
-  /** The first value that was asked with; what is left empty wasn't asked. */
+  /** The query's first value of that name; an empty one counts as missing. */
   Optional<String> text(String name) {
     return question.getOrDefault(name, List.of()).stream()
         .map(String::strip)
@@ -50,7 +50,7 @@ public record PageRequest(
     return question.getOrDefault(name, List.of()).stream().filter(v -> !v.isBlank()).toList();
   }
 
-  /** In the person's own unit, as SI. */
+  /** A value that was filled in in the person's own unit, in SI units. */
   OptionalDouble quantity(String name, Dimension dimension) {
     OptionalDouble value = number(name);
     return value.isPresent()
@@ -69,12 +69,14 @@ public record PageRequest(
         return OptionalDouble.of(number);
       }
     } catch (NumberFormatException e) {
-      // said below
+      // The exception below says it.
     }
     throw Refused.of(Why.INVALID, "page.no_number", value.get());
   }
 
-  /** Casts are compared at the usual grains per pound, with the usual scale. */
+  /**
+   * How reports are asked from pages: casts are compared at the usual grains per pound and scale.
+   */
   ReportRequest request() {
     return ReportRequest.of(
         number("gpp").orElse(ReportRequest.USUAL_GPP), ReportRequest.USUAL_SCALE_U_LB);

@@ -18,7 +18,7 @@ import castwell.web.text.Speech;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** How many arrows for how small a change, and in which order. */
+/** The page that plans a comparison: how many arrows for how small a change, and in which order. */
 public final class PlanPage {
   private static final double USUAL_CHANGE_FPS = 2;
 
@@ -32,7 +32,7 @@ public final class PlanPage {
   public record View(
       Form form, String refused, List<String> answer, FigureTable order, String from) {}
 
-  /** What can be asked, and what was. */
+  /** What can be filled in, and what was. */
   public record Form(
       List<String> bows,
       List<String> stations,
@@ -120,7 +120,7 @@ public final class PlanPage {
       Turn turn = turns.get(i);
       rows.add(String.valueOf(i + 1), String.valueOf(turn.block()), turn.bow(), turn.arrow());
     }
-    return rows.sheet();
+    return rows.table();
   }
 
   private static String from(Wish wish, PlanDesign design) {

@@ -6,7 +6,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
 
-/** Puts pages into their templates, which the build has compiled. */
+/** Fills pages into their templates, which the build has compiled. */
 public final class Printing {
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "castwell.web.jte");
@@ -18,7 +18,7 @@ public final class Printing {
     return html.toString();
   }
 
-  /** A page of words alone, which scripts fill in. */
+  /** A page that holds only words, and that scripts fill in. */
   public String html(String template, Texts texts) {
     StringOutput html = new StringOutput();
     templates.render(template + ".jte", Map.of("texts", texts), html);

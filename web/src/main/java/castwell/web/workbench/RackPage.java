@@ -25,7 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** All bows beside one another. */
+/** The page of all bows side by side. */
 public final class RackPage {
   static final double COVERAGE = 0.95;
 
@@ -41,7 +41,7 @@ public final class RackPage {
       List<String> answer, Chart cast, Chart follow, List<Card> bows, BowFields fields) {}
 
   /**
-   * @param letters bows that share one can't be told apart
+   * @param letters bows that share a letter can't be told apart by their casts
    */
   public record Card(
       String name,
@@ -137,7 +137,7 @@ public final class RackPage {
         Axis.of(request.say("rack.cast", request.speech().unit(SPEED))),
         Axis.names("", ranked.stream().map(entry -> named(entry.bow(), letters)).toList()),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private static String named(String bow, Map<String, String> letters) {
@@ -148,7 +148,7 @@ public final class RackPage {
     return request.speech().in(SPEED, mps);
   }
 
-  /** How far the unstrung tips stayed behind, over the bows' lives. */
+  /** How far behind the back the unstrung tips stayed, over the bows' lives. */
   private Chart followChart() {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
@@ -181,7 +181,7 @@ public final class RackPage {
         Axis.dates(""),
         Axis.of(request.say("rack.follow") + " " + request.speech().unit(LENGTH)).holding(0, 0),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private Point follow(BowState state) {

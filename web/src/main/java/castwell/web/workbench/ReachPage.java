@@ -27,7 +27,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Which arrow from which bow carries at least what has served before. */
+/** The page that finds arrows for each bow which carry at least what has served before. */
 public final class ReachPage {
   private static final double LIGHTEST_KG = 0.018;
   private static final double HEAVIEST_KG = 0.065;
@@ -40,7 +40,7 @@ public final class ReachPage {
    */
   public record View(Form form, String refused, List<String> answer, List<Chart> charts) {}
 
-  /** What can be asked, and what was. */
+  /** What can be filled in, and what was. */
   public record Form(
       List<String> bows,
       List<String> arrows,
@@ -96,7 +96,7 @@ public final class ReachPage {
         : Yardstick.momentum;
   }
 
-  /** Empty where nothing was asked yet. */
+  /** What was filled in; empty where nothing was yet. */
   private Optional<Wanted> wanted() {
     Optional<Double> momentum =
         scaled("momentum", MOMENTUM, Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECOND);
@@ -158,7 +158,7 @@ public final class ReachPage {
         Axis.of(request.say("reach.least", speech.unit(ARROW_MASS))),
         Axis.names("", names),
         names.isEmpty() ? List.of() : List.of(new Mark.Points("", Style.FIRST, 'x', points)),
-        rows.sheet());
+        rows.table());
   }
 
   private Chart curves(Reached reached) {
@@ -188,7 +188,7 @@ public final class ReachPage {
         Axis.of(request.say("arrow_mass", speech.unit(ARROW_MASS))),
         Axis.of(label(y)),
         marks,
-        rows.sheet());
+        rows.table());
   }
 
   private String label(Dimension y) {
@@ -200,7 +200,7 @@ public final class ReachPage {
     return y == ENERGY ? model.kineticEnergyJ(mass) : model.momentumNs(mass);
   }
 
-  /** The curve alone: bands of many bows would hide one another. */
+  /** A bow's curve without its band, since bands of many bows would hide one another. */
   private Mark line(Reached.Bow bow, Dimension y, Style style) {
     Curve curve = new Curve(speech, y, mass -> given(bow.model(), y, mass.value()));
     return curve.marks(bow.state().bow(), style, LIGHTEST_KG, HEAVIEST_KG).get(1);

@@ -26,7 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Whether a rework helped, or it was only the day. */
+/** The page that tells whether a rework helped, or it was only the day. */
 public final class ReworkPage {
   private final PageRequest request;
   private final Speech speech;
@@ -106,7 +106,7 @@ public final class ReworkPage {
         List.of(
             new Mark.Points("", Style.FIRST, 'x', points),
             new Mark.Level(request.say("rework.none"), Style.REFERENCE, 'x', 0)),
-        rows.sheet());
+        rows.table());
   }
 
   private static String n(Change.OfArrow arrow) {
@@ -134,7 +134,7 @@ public final class ReworkPage {
     rows.add(name, speech.figure(SPEED, change), told, n.isEmpty() ? "–" : n);
   }
 
-  /** Energy and virtual mass before and after, where both days tell them. */
+  /** Energy and virtual mass before and after, where the shots of both days determine them. */
   private Optional<Chart> regions(Reworked reworked) {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
@@ -154,7 +154,7 @@ public final class ReworkPage {
                 Axis.of(request.say("bow.energy_axis", speech.unit(ENERGY))),
                 Axis.of(request.say("bow.virtual_axis", speech.unit(ARROW_MASS))),
                 marks,
-                rows.sheet()));
+                rows.table()));
   }
 
   private void region(List<Mark> marks, FigureTable.Rows rows, Day day, String name, Style style) {

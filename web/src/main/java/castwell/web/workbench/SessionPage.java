@@ -23,7 +23,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One outing: every shot, what doesn't count and why, and the gates it was shot through. */
+/**
+ * The page of one outing: every shot, what doesn't count and why, and the gates it was shot
+ * through.
+ */
 public final class SessionPage {
   private final PageRequest request;
   private final Speech speech;
@@ -31,8 +34,8 @@ public final class SessionPage {
   private final List<Shot> shots;
 
   /**
-   * @param list some of its shots
-   * @param bows that shots can be said to be of
+   * @param list one page of its shots
+   * @param bows the bows that a shot can be retagged to
    */
   public record View(
       String name,
@@ -47,17 +50,18 @@ public final class SessionPage {
       Gates gates) {}
 
   /**
-   * The gates as this session's shots know them, and what another measure of them would change.
+   * The gates as this session's shots were derived by, and what another measurement of them would
+   * change.
    *
-   * @param trial of each cell its mean before and after, empty where none was asked for
+   * @param trial the mean of each cell before and after; empty where nothing was tried
    * @param refused why there is no trial, "" otherwise
-   * @param from the first instant of the session, to the next one's
+   * @param from the first instant of the session; the other end is that of the next one
    */
   public record Gates(
       List<Fact> now,
       NumberInput spacing,
       NumberInput spacingU,
-      List<Fact> request,
+      List<Fact> wanted,
       Optional<FigureTable> trial,
       String refused,
       String from,

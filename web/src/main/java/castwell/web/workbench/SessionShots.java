@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
-/** A session's shots: all in a chart, and so many at a time in a list. */
+/** A session's shots: all of them in a chart, and some at a time in a list. */
 public final class SessionShots {
   private static final int MOST = 50;
 
@@ -32,7 +32,8 @@ public final class SessionShots {
   /**
    * @param ends the first first
    * @param told which of all shots these are, "" for all of them
-   * @param earlier where the ones before begin
+   * @param earlier number of the shot at which the list before begins
+   * @param later number of the shot at which the list after begins
    */
   public record Listed(List<End> ends, String told, OptionalInt earlier, OptionalInt later) {}
 
@@ -57,7 +58,7 @@ public final class SessionShots {
     this.rows = shots.stream().map(shot -> row(shot, strays.contains(shot.shotId()))).toList();
   }
 
-  /** Every shot over time; what doesn't count as a cross. */
+  /** Every shot over time; one that doesn't count is a cross. */
   Chart chart() {
     boolean isByArrow = Style.isEnoughFor(cells());
     Map<String, List<Point>> counting = new LinkedHashMap<>();
@@ -107,7 +108,7 @@ public final class SessionShots {
         Axis.dates(""),
         Axis.of(request.say("speed", speech.unit(SPEED))),
         marks,
-        numbers.sheet());
+        numbers.table());
   }
 
   private int cells() {
@@ -119,7 +120,7 @@ public final class SessionShots {
   }
 
   /**
-   * @param from number of the first one to list, from 0 on
+   * @param from number of the first shot to list, counted from 0
    */
   Listed listed(OptionalDouble from) {
     int first = (int) Math.max(0, Math.min(shots.size() - 1.0, from.orElse(0)));

@@ -3,13 +3,13 @@ package castwell.web.workbench;
 import castwell.capture.store.Sessions.Listed;
 import java.util.List;
 
-/** All outings, the last first, some at a time. */
+/** The page of all outings, the last first, some at a time. */
 public final class SessionsPage {
   private static final int MOST = 30;
 
   /**
-   * @param older where those before are, "" where there are none
-   * @param newer where those after are
+   * @param older where the earlier ones are, "" where there are none
+   * @param newer where the later ones are, "" where there are none
    */
   public record View(List<Row> sessions, String older, String newer) {}
 

@@ -1,6 +1,6 @@
 package castwell.web.workbench;
 
-/** Says why a page can't be shown. */
+/** The page that says why another one can't be shown. */
 public final class TroublePage {
 
   public record View(String sentence) {}

@@ -1,5 +1,5 @@
 /**
- * The pages that look into the store, one a file: what each shows, as a record for its template.
- * How they are served is {@code http.page}'s.
+ * Fills the pages that look into the store, one a file: what each shows, as a record for its
+ * template. How they are served is up to {@code http.page}.
  */
 package castwell.web.workbench;

@@ -1,4 +1,4 @@
-// Who may do what here: without the key the page only watches, and says so.
+// Who may do what here. Without the key, the page only watches, and says so.
 import {leave, readAccess} from './api.js';
 import {attempt, say} from './bar.js';
 import {byId} from './dom.js';
@@ -13,7 +13,8 @@ export async function showAccess() {
   if (!access.may_change) document.addEventListener('click', onlyWatch, true);
 }
 
-// Before any button's own listener: whatever it would change is left as it is.
+// This runs before any button's own listener, so that whatever the button would change stays as it
+// is.
 function onlyWatch(event) {
   if (!event.target.closest('main button')) return;
   event.preventDefault();

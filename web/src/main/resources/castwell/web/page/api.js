@@ -1,9 +1,10 @@
-// Asking Castwell, and telling it. A refusal becomes an Error whose message is one sentence for the person.
+// Asks Castwell, and tells it things. A refusal becomes an Error whose message is one sentence for
+// the person.
 import {text} from './text.js';
 
 const PATIENCE_MS = 8000;
 
-/** The range as it is now, for a station; '' for the first one. */
+/** Reads the range as it is now, for a station; '' stands for the first one. */
 export function readRange(station) {
   return ask(station ? `/api/range?station=${encodeURIComponent(station)}` : '/api/range', {cache: 'no-store'});
 }
@@ -22,7 +23,9 @@ export const addBowState = (name, state) => write('POST', `/api/bows/${encodeURI
 
 export const addArrow = (arrow) => write('POST', '/api/arrows', arrow);
 
-/** counts: true, false, or null to leave it to the rules again. */
+/**
+ * Decides whether a shot counts. `counts` is true, false, or null to leave it to the rules again.
+ */
 export const decide = (shotId, counts, reason) =>
   write('POST', `/api/shots/${encodeURIComponent(shotId)}/decision`, {counts, reason});
 
@@ -38,7 +41,10 @@ export const readPlan = (plan) => ask(`/api/plans/${plan}`, {cache: 'no-store'})
 
 export const makePlan = (plan) => write('POST', '/api/plans', plan);
 
-/** turn: the one that the person has before them, so that nothing is said of another. */
+/**
+ * Tells Castwell a word about a plan. `turn` is the one that the person has before them, so that
+ * nothing is said of another.
+ */
 export const tellPlan = (plan, word, turn) => write('POST', `/api/plans/${plan}/events`, {do: word, turn});
 
 export const readAccess = () => ask('/api/admission', {cache: 'no-store'});
@@ -47,7 +53,7 @@ export const enter = (key) => write('POST', '/api/admission', {key});
 
 export const leave = () => write('DELETE', '/api/admission', {});
 
-/** Tells Castwell something; its answer. */
+/** Sends something to Castwell, and returns its answer. */
 export async function write(method, path, body, patienceMs = PATIENCE_MS) {
   const headers = {'Content-Type': 'application/json'};
   const answer = await ask(path, {method, headers, body: JSON.stringify(body)}, patienceMs);
@@ -64,7 +70,7 @@ async function ask(path, options, patienceMs = PATIENCE_MS) {
   }
   const answer = await response.json().catch(() => ({}));
   if (response.ok) return answer;
-  // Not even watching is open: the way in is a page of its own.
+  // Not even watching is open here; the page for entering is one of its own.
   if (response.status === 401 && !options.method) location.assign('/enter');
   const refusal = new Error(answer.detail ?? text('live.api.refused', response.status));
   refusal.status = response.status;

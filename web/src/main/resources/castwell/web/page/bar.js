@@ -1,4 +1,5 @@
-// The small bar at the foot: what was done, with an undo for some seconds, or what went wrong.
+// The small bar at the foot: it says what was done, with an undo for some seconds, or what went
+// wrong.
 import {byId, el} from './dom.js';
 import {closeSheet} from './sheet.js';
 import {text} from './text.js';
@@ -8,7 +9,8 @@ let hiding = 0;
 let isBusy = false;
 
 /**
- * Does something, then says so with an undo; a refusal is shown in its own words. A second tap meanwhile is ignored.
+ * Does something, then says so with an undo; a refusal is shown in its own words. A second tap
+ * meanwhile is ignored.
  */
 export async function attempt(action, told, undo) {
   if (isBusy) return;

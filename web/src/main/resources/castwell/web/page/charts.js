@@ -1,5 +1,5 @@
-// Draws the charts that a page brings as data: axes, dots with whiskers, lines, bands, outlines. One way for all.
-// Colour only repeats what shape and dash tell.
+// Draws the charts that a page brings as data, all in one way: axes, dots with whiskers, lines,
+// bands, outlines. Colour only repeats what shape and dash tell.
 const d3 = window.d3;
 
 const ROW = 56;
@@ -23,7 +23,7 @@ export function drawCharts(root) {
   root.querySelectorAll('[data-chart]').forEach(drawChart);
 }
 
-/** Draws a place's chart, and anew whenever the place changes its width. */
+/** Draws a place's chart, and draws it anew whenever the place changes its width. */
 export function drawChart(place) {
   const chart = JSON.parse(place.dataset.chart);
   let drawn = 0;
@@ -60,7 +60,7 @@ function drawAt(place, chart, width) {
   pointAt(svg.node(), told, chart, x, y);
 }
 
-// What is large lies under what is small.
+// Large marks are drawn first, so that small ones lie on top of them.
 const ORDER = ['band', 'region', 'level', 'line', 'points'];
 const inOrder = (marks) => [...marks].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
 
@@ -101,7 +101,7 @@ function axes(svg, chart, x, y, width, height) {
     .attr('text-anchor', 'end').text(chart.y.label);
 }
 
-// Over the marks, so that no line runs through a name.
+// Names are drawn over the marks, so that no line runs through a name.
 function rowNames(svg, names, y) {
   svg.append('g').selectAll('text').data(names).join('text').attr('class', 'row-name')
     .attr('x', RIGHT).attr('y', (_, i) => y(i) - 14).text((name) => name);
@@ -140,7 +140,7 @@ const DRAW = {
   },
 };
 
-// One entry for each name, with the mark's own shape and dash.
+// Draws one entry for each name, with the mark's own shape and dash.
 function legend(marks) {
   const list = document.createElement('ul');
   list.className = 'legend';
@@ -166,7 +166,7 @@ function keyOf(key, mark) {
   }
 }
 
-// The point next to the finger is told below the chart, in a line that is always there.
+// Tells of the point next to the finger, below the chart in a line that is always there.
 function pointAt(svg, told, {marks}, x, y) {
   const points = marks.filter((mark) => mark.kind === 'points').flatMap((mark) => mark.points).filter((p) => p.label);
   svg.addEventListener('pointermove', (event) => {

@@ -1,4 +1,4 @@
-// Few helpers for making and changing elements. Text goes in as text, never as markup.
+// A few helpers for making and changing elements. Text goes in as text, never as markup.
 
 /** The element with this id. */
 export const byId = (id) => document.getElementById(id);
@@ -8,7 +8,7 @@ export function el(name, attributes = {}, ...children) {
   return fill(document.createElement(name), attributes, children);
 }
 
-/** Makes an SVG element, likewise. */
+/** Makes an SVG element in the same way. */
 export function svg(name, attributes = {}, ...children) {
   return fill(document.createElementNS('http://www.w3.org/2000/svg', name), attributes, children);
 }
@@ -28,7 +28,7 @@ export function setText(element, text) {
   if (element.textContent !== text) element.textContent = text;
 }
 
-/** Shows that a form is at work while `action` is; what that answers, or its refusal. */
+/** Shows that a form is at work while `action` runs, and returns its answer. */
 export async function whileBusy(form, action) {
   form.setAttribute('aria-busy', 'true');
   try {
@@ -38,7 +38,10 @@ export async function whileBusy(form, action) {
   }
 }
 
-/** Makes `wanted` the parent's children, moving only what must move: the focus stays where it is. */
+/**
+ * Makes `wanted` the parent's children. Only what has to move is moved, so that the focus stays
+ * where it is.
+ */
 export function arrange(parent, wanted) {
   for (const child of [...parent.children]) {
     if (!wanted.includes(child)) child.remove();

@@ -56,7 +56,8 @@ function axis(low, high, width, x) {
   return [svg('path', {class: 'axis', d: `M0 ${AXIS_Y}H${width}${lines}`}), ...labels];
 }
 
-// Dots that would cover each other step aside, up and down by turns; a full column starts over.
+// Dots that would cover each other are moved aside, up and down by turns; a full column starts
+// over.
 function freeRow(placed, at) {
   const near = placed.filter((other) => Math.abs(other.at - at) < 2 * RADIUS);
   const rows = [0, -1, 1, -2, 2].map((row) => MIDDLE_Y + row * STEP_Y);
@@ -76,7 +77,7 @@ function mark(shot, at, y, isBeyond, isNewest) {
   return marks;
 }
 
-// A hollow cross: the outline of an X, so that it differs from a dot by shape alone.
+// Draws a hollow cross: the outline of an X, so that it differs from a dot by its shape alone.
 function cross(x, y) {
   const d = 'M-7-4-4-7 0-3 4-7 7-4 3 0 7 4 4 7 0 3-4 7-7 4-3 0Z';
   return svg('path', {class: 'cross', d, transform: `translate(${x} ${y})`});

@@ -1,4 +1,4 @@
-// This end: its shots as dots by bow and arrow, and as a list with the newest first.
+// The current end: its shots as dots by bow and arrow, and as a list with the newest first.
 import {arrange, byId, el, setText} from './dom.js';
 import {axisOf, drawDots} from './dots.js';
 import {countText, groupText, misfitText, speedText, tagText, verdictText, whenText} from './format.js';
@@ -23,7 +23,7 @@ export function showEnd(snapshot) {
   }
 }
 
-/** Draws the dots for the width there is now. */
+/** Draws the dots anew for the present width. */
 export function showDots(end) {
   const box = byId('groups');
   const shots = end?.shots ?? [];

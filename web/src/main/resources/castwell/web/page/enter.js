@@ -1,4 +1,4 @@
-// Lets this browser in: with the key from the link, or one that is typed.
+// Lets this browser in with the key, which comes from the link or is typed.
 import {enter} from './api.js';
 import {byId, setText} from './dom.js';
 
@@ -11,7 +11,10 @@ async function tryKey(key) {
   }
 }
 
-/** The key leaves the address, so that neither history nor a look at the screen gives it away. */
+/**
+ * Tries the link's key. The key leaves the address, so that neither history nor a look at the
+ * screen gives it away.
+ */
 function tryLink() {
   const key = decodeURIComponent(location.hash.slice(1));
   if (!key) return;
@@ -23,6 +26,7 @@ byId('form').addEventListener('submit', (event) => {
   event.preventDefault();
   tryKey(byId('key').value);
 });
-byId('fields').disabled = false; // only now: the browser by itself would put the key into the address
+// Until this script listens, the browser by itself would put the key into the address.
+byId('fields').disabled = false;
 window.addEventListener('hashchange', tryLink);
 tryLink();

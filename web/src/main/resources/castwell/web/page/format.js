@@ -16,7 +16,7 @@ export function decimals(u) {
   return enough < 0 ? LEAST_UNCERTAINTIES.length - 1 : enough;
 }
 
-/** One uncertainty alone, as text: "0.4"; "not known" when it is null or not above 0. */
+/** An uncertainty alone, as text: "0.4"; "not known" when it is null or not above 0. */
 export function uncertainty(u) {
   return isKnown(u) && u > 0 ? u.toFixed(decimals(u)) : text('live.format.not_known');
 }
@@ -31,7 +31,10 @@ export function figure(value, u, otherwise = 0) {
   return {value: value.toFixed(decimals(u)), u: uncertainty(u)};
 }
 
-/** Both parts of an uncertainty in one (JCGM 100:2008, 5.1.2); null when a part is not known. */
+/**
+ * Both parts of an uncertainty combined into one (JCGM 100:2008, 5.1.2); null when a part is not
+ * known.
+ */
 export function combined(own, common) {
   return isKnown(own) && isKnown(common) ? Math.hypot(own, common) : null;
 }
@@ -41,7 +44,7 @@ export function plain(value, most = 1) {
   return isKnown(value) ? String(Number(value.toFixed(most))) : '?';
 }
 
-/** The same of a figure in trade units, as the person reads it: "52 lb", "231 N". */
+/** A measured figure given in trade units, as the person reads it: "52 lb", "231 N". */
 export function measured(value, trade) {
   const {symbol, decimals = 1} = unitFor(trade);
   return `${plain(here(value, trade), decimals)} ${symbol}`;
@@ -69,12 +72,12 @@ export function tagText({bow, arrow}) {
   return `${bow ?? text('live.format.no_bow')} · ${arrow ?? text('live.format.no_arrow')}`;
 }
 
-/** Does it count? In words with a shape: never colour alone. */
+/** Says whether a shot counts, in words with a shape: colour alone never tells. */
 export function verdictText({counts}) {
   return counts ? `● ${text('live.format.counts')}` : `✕ ${text('live.format.doesnt_count')}`;
 }
 
-/** When a shot was fired and as what, and whether a person judged it. */
+/** Says when a shot was fired, behind the words in `before`, and whether a person judged it. */
 export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
   const byHand = by === 'person' ? text('live.format.by_hand') : '';
   return [...before, clockTime(firedAt), byHand].filter(Boolean).join(' · ');

@@ -1,7 +1,7 @@
-// Sends a page's forms as JSON to the API. `data-send="POST /api/bows"` says where, {name} in it being a field of
-// the form; `data-then` where to go afterwards, the same page otherwise; `data-told` what was done;
-// `data-next` with `data-next-body` what to send after it;
-// `data-undo="POST /api/..."` with `data-undo-body` how to undo it.
+// Sends a page's forms as JSON to the API. `data-send="POST /api/bows"` says where to; {name} in it
+// is a field of the form. `data-then` says where to go afterwards (without it, the same page), and
+// `data-told` what was done. `data-next` with `data-next-body` is sent after it, and `data-
+// undo="POST /api/..."` with `data-undo-body` undoes it.
 import {write} from './api.js';
 import {say} from './bar.js';
 import {whileBusy} from './dom.js';
@@ -10,7 +10,7 @@ import {text} from './text.js';
 
 let isBusy = false;
 
-/** Has every form with `data-send` send itself. */
+/** Makes every form with `data-send` send itself. */
 export function watchForms() {
   document.addEventListener('submit', (event) => {
     const form = event.target;
@@ -33,7 +33,7 @@ async function send(form) {
   }
 }
 
-// What was filled in, and what was answered.
+// Sends a form, and returns what was filled in and what was answered.
 async function sent(form) {
   const values = read(form);
   const [method, path] = form.dataset.send.split(' ');
@@ -46,7 +46,8 @@ async function sent(form) {
   return all;
 }
 
-// Several shots at once, each with what it is left as; undone all at once as well.
+// Retags the ticked shots at once. A bow or an arrow that isn't chosen stays as it was; the undo is
+// for all of them at once too.
 async function retag(form) {
   const ticked = [...document.querySelectorAll('[data-shot]:checked')];
   const {bow, arrow} = form.elements;
@@ -72,7 +73,8 @@ function done(form, values) {
   else location.reload();
 }
 
-// By the field's kind; what is left empty is left out. A number in the person's own unit becomes the API's.
+// Reads a form's values by the kind of each field. Empty fields are left out, and a number in the
+// person's own unit becomes the API's.
 function read(form) {
   const values = {};
   for (const field of form.elements) {
@@ -100,7 +102,7 @@ function scaled(typed, factor, what) {
   return Number((number * Number(factor)).toPrecision(12));
 }
 
-// Lines of figures: `data-rows` names each one's field with its factor.
+// Reads lines of figures: `data-rows` names each figure's field with its factor.
 function rowsOf(field) {
   const columns = field.dataset.rows.split(' ');
   return field.value.split('\n').map((line) => line.trim()).filter(Boolean).map((line, row) => {
@@ -111,7 +113,7 @@ function rowsOf(field) {
   });
 }
 
-// What the path names already isn't said twice.
+// Leaves out of the body what the path names already.
 function bodyOf(form, values) {
   const named = [...form.dataset.send.matchAll(/\{(\w+)\}/g)].map((found) => found[1]);
   return Object.fromEntries(Object.entries(values).filter(([name]) => !named.includes(name)));

@@ -1,5 +1,5 @@
-// Keeps a page's figures fresh: what changed elsewhere is fetched and put in place, nothing else moves. A page that
-// slept fetches when it wakes.
+// Keeps a page's figures fresh: what changed elsewhere is fetched and put in place, and nothing
+// else moves. A page that slept fetches when it wakes.
 import {drawChart} from './charts.js';
 import {byId} from './dom.js';
 import {follow} from './live.js';
@@ -12,7 +12,10 @@ let timer = 0;
 let isFetching = false;
 let isWanted = false;
 
-/** Begins to, where a part is marked `data-fresh`. What somebody is filling in is left alone. */
+/**
+ * Begins to keep the page fresh, if a part of it is marked `data-fresh`. What somebody is filling
+ * in is left alone.
+ */
 export function keepFresh() {
   if (!document.querySelector('[data-fresh]')) return;
   follow(Number(document.body.dataset.event), {
@@ -25,7 +28,10 @@ export function keepFresh() {
   document.addEventListener('visibilitychange', () => document.hidden || want());
 }
 
-/** Fetches the page's figures anew, soon; however much happens meanwhile, no later. */
+/**
+ * Fetches the page's figures anew, soon. However much happens meanwhile, it isn't put off any
+ * further.
+ */
 export function want() {
   isWanted = true;
   timer ||= setTimeout(refetch, SETTLED_MS);
@@ -41,7 +47,7 @@ async function refetch() {
     const answer = await fetch(location.href, {headers: {Accept: 'text/html'}});
     if (answer.ok) replace(new DOMParser().parseFromString(await answer.text(), 'text/html'));
   } catch {
-    isAnswered = false; // the live feed says when Castwell is back
+    isAnswered = false; // The live feed says when Castwell is back.
   }
   isFetching = false;
   if (!isAnswered) isWanted = true;

@@ -1,4 +1,5 @@
-// The gates page: what is well and what isn't, and the light at the gates while somebody aligns them.
+// The gates page: what is well and what isn't, and the light at the gates while somebody aligns
+// them.
 import {readHealth, readStations} from './api.js';
 import {arrange, byId, el, setText} from './dom.js';
 import {clockTime, figure} from './format.js';
@@ -9,7 +10,7 @@ import {chosenStation, settleOn, showStations} from './stations.js';
 import {text} from './text.js';
 
 const LOOK_AGAIN_MS = 10000;
-// The API's words for how well something is, the worst first.
+// These are the API's words for how well something is, the worst first.
 const LEVELS = {
   bad: {shape: '✕', words: text('live.gates.bad')},
   attention: {shape: '▲', words: text('live.gates.attention')},
@@ -20,16 +21,16 @@ const WORST_FIRST = Object.keys(LEVELS);
 
 let stations = [];
 let station = '';
-let lastAsked = 0;
+let lastRequest = 0;
 const lost = {};
 
 async function refetch() {
-  const asked = ++lastAsked;
+  const request = ++lastRequest;
   try {
     stations = await readStations();
     const chosen = (stations.find((s) => s.station === chosenStation()) ?? stations[0]).station;
     const health = await readHealth(chosen);
-    if (asked !== lastAsked) return;
+    if (request !== lastRequest) return;
     connected('answers', true);
     lookAt(chosen);
     showStations(stations, station, refetch);
@@ -42,7 +43,7 @@ async function refetch() {
   }
 }
 
-// The best marks are one station's.
+// Each station has its own best marks, so they begin anew with another station.
 function lookAt(chosen) {
   if (chosen === station) return;
   station = chosen;

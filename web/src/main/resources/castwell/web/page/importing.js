@@ -1,4 +1,4 @@
-// Bringing a sheet in: look at it, say what each column means, see every bad line, then take it in.
+// Takes a sheet in: look at it, say what each column means, see every bad line, then take it in.
 import {write} from './api.js';
 import {attempt} from './bar.js';
 import {byId, el, whileBusy} from './dom.js';
@@ -7,7 +7,7 @@ import {text} from './text.js';
 
 const PATIENCE_MS = 120000;
 
-/** Serves the data page's form, if this is the data page. */
+/** Runs the data page's form, if this is the data page. */
 export function watchSheet() {
   const form = byId('sheet-form');
   if (!form) return;

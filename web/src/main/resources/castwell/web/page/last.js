@@ -7,7 +7,7 @@ import {here, unitFor} from './units.js';
 
 const MM_PER_INCH = 25.4;
 const SPEED = 'ft/s';
-// The widest usual figure sets the size, so that the digits don't change size from shot to shot.
+// The widest usual figure sets the size, so that the digits keep their size from shot to shot.
 const WIDEST_USUAL = '888.8';
 const NO_SPEED = '– – –';
 
@@ -41,7 +41,7 @@ export function showLast(shot, position) {
   fitDigits();
 }
 
-/** Tells a new passage to those who don't look; its words. */
+/** Tells a new passage to those who aren't looking, and returns the words. */
 export function speak(shot) {
   const verdict = shot.counts ? text('live.last.counts') : text('live.last.doesnt_count', shot.reason ?? '');
   const speed = speedText(shot, true);
@@ -64,7 +64,7 @@ export function fitDigits() {
   speed.style.fontSize = `${Math.floor(Math.min(byWidth, box.clientHeight * 1.2))}px`;
 }
 
-// In the place of the reason, so that nothing moves.
+// Shows a misfit where the reason would stand, so that nothing moves.
 function showMisfit(shot) {
   const hint = byId('last-misfit');
   hint.hidden = !shot.misfit;

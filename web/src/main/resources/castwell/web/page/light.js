@@ -1,4 +1,5 @@
-// Light at the gates while somebody turns their emitters: a bar each, with the best so far marked.
+// Shows the light at the gates while somebody turns their emitters: a bar each, with the best so
+// far marked.
 import {byId, el, setText, svg} from './dom.js';
 import {levelText} from './link.js';
 import {text} from './text.js';
@@ -6,12 +7,12 @@ import {text} from './text.js';
 const TOP = 1023;
 const GATES = {a: text('live.light.gate_a'), b: text('live.light.gate_b')};
 
-/** Readings this much below the best may be noise: one in a hundred of it, or some steps. */
+/** Readings this far below the best may be noise: a hundredth of the best, or a few steps. */
 const within = (best) => best - Math.max(4, best / 100);
 
 let readings = {};
 
-/** What to do, by the reading now, the one before and the best: shape and words. */
+/** Says what to do, by the reading now, the one before and the best, in a shape and words. */
 export function advice({now, before, best}) {
   if (now === null) return '';
   const isGrowing = now > before + 4;
@@ -19,7 +20,7 @@ export function advice({now, before, best}) {
   return isGrowing ? `▲ ${text('live.light.growing_again')}` : `▼ ${text('live.light.below', best)}`;
 }
 
-/** Takes one heartbeat's light in; null for none, when no board beats. */
+/** Takes in the light of one heartbeat; null when no board beats. */
 export function showLight(light) {
   for (const gate of Object.keys(GATES)) {
     const now = light?.[`light_${gate}`] ?? null;

@@ -1,4 +1,4 @@
-// The link's state: whether the station's board answers, and what its gates see.
+// The state of the link: whether the station's board answers, and what its gates see.
 import {byId, setText} from './dom.js';
 import {duration} from './format.js';
 import {text} from './text.js';
@@ -30,6 +30,6 @@ function more({state, gate_a: a, gate_b: b, since}, nowMs) {
   return a && b ? text('live.link.gates', levelText(a), levelText(b)) : '';
 }
 
-/** What a gate sees. */
+/** Says what a gate sees. */
 export const levelText = (level) =>
   (level === 'blocked' ? `■ ${text('live.link.blocked')}` : `□ ${text('live.link.clear')}`);

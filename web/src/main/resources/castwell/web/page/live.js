@@ -1,12 +1,12 @@
-// The live feed: events as they happen, resumed without a hole after a break.
+// The live feed: events as they happen, resumed after a break without missing any.
 
 const KINDS = ['shot', 'tags', 'rack', 'plan', 'refresh', 'link', 'store', 'light'];
 const REOPEN_MS = 2000;
 
 /**
- * Follows the feed from the event with number `after` on, from now on without one; `more` is asked for beside it.
- * `on.event(kind, data)` is called for each event,
- * `on.connected(yes)` whenever the connection comes or goes.
+ * Follows the feed from the event after number `after`, or from now on without one; `more` is
+ * added to the request. `on.event(kind, data)` is called for each event, `on.connected(yes)`
+ * whenever the connection comes or goes.
  */
 export function follow(after, on, more = '') {
   let lastId = after;

@@ -1,9 +1,13 @@
-// Makes a part of the page what it is to be, and leaves alone what is so already: what somebody opened, ticked, stands
-// on or scrolled to stays. Elements with an id are known again wherever they have come to.
+// Changes a part of the page into what it is to be, and leaves alone what is like that already:
+// what somebody opened, ticked, focused or scrolled to stays. Elements with an id are recognised
+// wherever they have moved to.
 
 const LEFT_TO_PEOPLE = 'open';
 
-/** `now` becomes as `wanted`; `redraw` is called with each place of a chart whose data is another. */
+/**
+ * Changes `now` into `wanted`; `redraw` is called with each place of a chart whose data has
+ * changed.
+ */
 export function morph(now, wanted, redraw) {
   if (now.nodeType !== Node.ELEMENT_NODE) {
     if (now.data !== wanted.data) now.data = wanted.data;
@@ -53,7 +57,8 @@ const isAlike = (now, wanted) => now.nodeName === wanted.nodeName && !now.id && 
 
 const charts = (root) => (root.matches('[data-chart]') ? [root] : [...root.querySelectorAll('[data-chart]')]);
 
-// With the fold it is in, lest the words on it and those within tell of different times.
+// The fold that an element is in counts too, so that the words on it and those within tell of the
+// same time.
 function isFilledIn(element) {
   if (!element.matches('form, details')) return false;
   const fields = [...element.querySelectorAll('input, textarea, select')];
@@ -67,7 +72,7 @@ function isChanged(field) {
   return field.value !== field.defaultValue;
 }
 
-// Where none is marked, a list begins with its first.
+// Where no option is marked as chosen, a list begins with its first.
 function isChosenAnew(options) {
   const all = [...options];
   const first = all.find((option) => option.defaultSelected) ?? all[0];

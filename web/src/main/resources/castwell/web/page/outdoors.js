@@ -1,5 +1,5 @@
-// For hands that are full: speeds spoken aloud, the screen kept on, and the chosen bow's chart growing shot by shot.
-// Each is the person's own choice, kept in their browser.
+// Helps when the hands are full: speeds spoken aloud, the screen kept on, and the chosen bow's
+// chart growing shot by shot. Each is the person's own choice, kept in their browser.
 import {byId} from './dom.js';
 
 const VOICE = 'castwell.voice';
@@ -15,7 +15,7 @@ const isOn = (key) => localStorage.getItem(key) === 'on';
 /** Says a sentence aloud, if the person wants it and the browser has a voice. */
 export function sayAloud(words) {
   if (!isOn(VOICE) || !window.speechSynthesis) return;
-  speechSynthesis.cancel(); // the newest shot is the one that matters
+  speechSynthesis.cancel(); // Only the newest shot matters, so an older sentence is cut short.
   const said = new SpeechSynthesisUtterance(words);
   said.lang = document.documentElement.lang;
   speechSynthesis.speak(said);
@@ -31,7 +31,8 @@ function toggle(button, key, changed) {
   show();
 }
 
-// The browser lets go by itself when the page is hidden; it may refuse, on battery or without TLS.
+// Keeps the screen on. The browser lets go by itself when the page is hidden, and may refuse on
+// battery or without TLS.
 async function keepScreenOn() {
   if (!isOn(LIGHT) || document.hidden) {
     await lock?.release();

@@ -1,4 +1,4 @@
-// The plan that is being shot: what to pick up next, and skip, repeat, pause by button or key.
+// The plan that is being shot: what to pick up next, and skip, repeat and pause by button or key.
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
@@ -7,7 +7,8 @@ import {openPlan, openPlanning, usesKeys} from './planning.js';
 import {text} from './text.js';
 
 const DISMISSED_KEY = 'castwell.plan-put-away';
-// In rem: the largest a name is written, and what a phone's width holds of it.
+// Sizes in rem: the largest that a name is written in. A name of n letters gets WIDTH / n at most, so that it fits
+// a phone.
 const LARGEST = {arrow: 2.5, bow: 1.6};
 const WIDTH = 34;
 const SMALLEST = .95;
@@ -34,7 +35,7 @@ export function showPlan(snapshot) {
   showAgain(plan);
 }
 
-/** Opens the plan that is shown; where none is, the sheet in which one is made. */
+/** Opens the plan that is shown; where there is none, opens the sheet in which one is made. */
 export function planOrStart(snapshot) {
   if (snapshot.plan && !byId('plan').hidden) openPlan(snapshot.plan, {back, end});
   else openPlanning(snapshot);
@@ -79,7 +80,7 @@ function showAgain(plan) {
     text('live.plan.repeat_it')))));
 }
 
-/** What a key does, when nothing else has the keyboard. */
+/** Does what a key stands for, when nothing else has the keyboard. */
 export function planKey(event) {
   const isTyping = event.target.closest?.('input, select, textarea, dialog') || document.querySelector('dialog[open]');
   const isPlain = !event.ctrlKey && !event.altKey && !event.metaKey && !event.repeat;
@@ -107,7 +108,7 @@ const end = (plan) => tell(plan, 'end', plan.now.turn, text('live.plan.ended'), 
 
 const back = (plan) => tell(plan, 'back', plan.now?.turn, text('live.plan.back'), null);
 
-// The turn goes with it: whoever was faster, a shot or another phone, is not skipped over.
+// Sends the turn along: if a shot or another phone was faster, the wrong turn isn't skipped.
 function tell(plan, word, turn, told, undo) {
   attempt(() => api.tellPlan(plan.plan, word, turn), told, undo && (() => api.tellPlan(plan.plan, undo)));
 }

@@ -1,4 +1,5 @@
-// The sheets of a plan: making one from the plan report or by hand, and all of its turns.
+// The sheets of a plan: one for making a plan, from the plan report or by hand, and one with all of
+// its turns.
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {el} from './dom.js';
@@ -7,7 +8,7 @@ import {text} from './text.js';
 
 const KEYS_KEY = 'castwell.plan-keys';
 
-/** Whether single keys skip, repeat and pause; a person may turn them off. */
+/** Whether single keys skip, repeat and pause. A person may turn them off. */
 export const usesKeys = () => localStorage.getItem(KEYS_KEY) !== 'off';
 
 /** Opens the sheet in which a plan is made. */
@@ -78,7 +79,7 @@ const row = (words, control) => el('label', {}, el('span', {}, words), control);
 
 const fold = (words, ...content) => el('details', {}, el('summary', {}, words), ...content);
 
-// Fisher and Yates: every order is as likely.
+// This is the shuffle of Fisher and Yates: every order is as likely.
 function shuffled(round) {
   const turns = [...round];
   for (let i = turns.length - 1; i > 0; i--) {

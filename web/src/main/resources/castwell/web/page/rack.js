@@ -1,4 +1,4 @@
-// Who shoots: the two big buttons, and the rack to choose from or add to.
+// Who shoots what: the two big buttons, and the rack to choose from or add to.
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {byId, el, setText} from './dom.js';
@@ -68,7 +68,7 @@ export function chooseArrow({tags, arrows}) {
 }
 
 function bowState(tags) {
-  // No date means now: today's would reach back over the shots of this morning.
+  // Without a date the state begins now; today's date would reach back over this morning's shots.
   const {draw_weight_lb, draw_length_in} = tags;
   const values = {draw_weight_lb, draw_length_in};
   const fields = BOW_STATE.map((field) => ({...field, value: values[field.name] ?? '',
@@ -84,7 +84,7 @@ function choose(tags, bow, arrow) {
   attempt(() => api.putTags(tags.station, bow, arrow), told, back(tags));
 }
 
-// What was retired stays in the store, and out of the way.
+// Retired bows and arrows stay in the store, but aren't offered.
 const inUse = (things) => things.filter(({retired}) => !retired);
 
 const back = (tags) => () => api.putTags(tags.station, tags.bow, tags.arrow);

@@ -1,4 +1,4 @@
-// The range page: what Castwell says is fetched, followed live, and shown.
+// The range page: fetches what Castwell says, follows it live, and shows it.
 import {showAccess} from './access.js';
 import {decide, newSession, readRange, typeSpeed} from './api.js';
 import {attempt} from './bar.js';
@@ -24,7 +24,7 @@ const LOOK_AGAIN_MS = 20000;
 
 let snapshot = null;
 let clockAheadMs = 0;
-let lastAsked = 0;
+let lastRequest = 0;
 let lastShotEvent = 0;
 let lastPlanEvent = 0;
 let waiting = 0;
@@ -32,12 +32,13 @@ let isFollowing = false;
 const lost = {};
 
 async function refetch() {
-  const asked = ++lastAsked;
+  const request = ++lastRequest;
   const [shotEvent, planEvent] = [lastShotEvent, lastPlanEvent];
   try {
     const answer = await readRange(chosenStation());
-    if (asked !== lastAsked) return;
-    // What arrived while this answer was on its way is newer than the answer; the next fetch has it.
+    if (request !== lastRequest) return;
+    // What arrived while this answer was on its way is newer than the answer; the next fetch
+    // includes it.
     if (snapshot?.station === answer.station) {
       if (shotEvent !== lastShotEvent) answer.last = snapshot.last;
       if (planEvent !== lastPlanEvent) answer.plan = snapshot.plan;
@@ -101,7 +102,8 @@ function onEvent(kind, data) {
   if (concerns(data.station)) refetchSoon();
 }
 
-// What happens at other stations is theirs; what has no station, such as the rack, is everybody's.
+// Whether an event concerns this page. Events of other stations don't, and those without a station,
+// such as the rack's, concern everybody.
 const concerns = (station) => !station || station === snapshot.station || station === chosenStation();
 
 function onShot(shot) {
@@ -133,13 +135,15 @@ function onStore(store) {
   showTrouble(snapshot);
 }
 
-// What has no number of its own, such as the link's state, may have changed during a break: fetch it.
+// What has no number of its own, such as the link's state, may have changed during a break, so it
+// is fetched.
 function onConnected(yes) {
   connected('feed', yes);
   if (yes) refetchSoon();
 }
 
-// Two ways to Castwell, the answers and the feed: while either fails, the link's state is not known.
+// There are two ways to Castwell, the answers and the feed. While either fails, the link's state is
+// not known.
 function connected(way, yes) {
   lost[way] = !yes;
   const isLost = Object.values(lost).includes(true);
@@ -176,7 +180,8 @@ new ResizeObserver(() => {
 }).observe(document.body);
 document.addEventListener('visibilitychange', () => document.hidden || refetchSoon());
 setInterval(showTheLink, 1000);
-// A phone that walked out of the network may never get an error from the feed: asking now and then shows it.
+// A phone that was carried out of the network may never get an error from the feed; fetching now
+// and then reveals it.
 setInterval(refetchSoon, LOOK_AGAIN_MS);
 watchUnits();
 refetch();

@@ -24,9 +24,10 @@ export function closeSheet() {
 }
 
 /**
- * A form from fields {name, label, unit, kind: 'text'|'number'|'date', needed, value}. `onSend` gets an object of
- * what was filled in: numbers as numbers, empty fields left out. A unit is the trade's, as are the numbers given and
- * got; the person sees and fills in their own. A number that is left as it was shown is got as it was given.
+ * Makes a form from fields {name, label, unit, kind: 'text'|'number'|'date', needed, value}.
+ * `onSend` gets an object of what was filled in: numbers as numbers, empty fields left out. A unit
+ * is the trade's, and so are the numbers that come in and go out; the person sees and fills in
+ * their own. A number that is left as it was shown goes out as it came in.
  */
 export function form(fields, button, onSend) {
   const rows = fields.map((field) => el('label', {}, el('span', {}, field.label), input(field),
@@ -47,7 +48,7 @@ function input({name, kind, unit, needed = false, value = kind === 'date' ? toda
   return el('input', attributes);
 }
 
-// The Swedish way of writing a date is ISO 8601, in the person's own time zone.
+// The Swedish way of writing a date is ISO 8601; it is in the person's own time zone.
 const today = () => new Date().toLocaleDateString('sv');
 
 function read(fields, from) {
@@ -65,5 +66,6 @@ function number(field, typed, unit) {
   return kept !== undefined && field.value === field.defaultValue ? Number(kept) : trade(Number(typed), unit);
 }
 
-// To as many digits as anybody types, without the noise of turning back and forth.
+// Back to trade units, with as many digits as anybody types and without the rounding noise of
+// converting back and forth.
 const trade = (value, unit) => (unit ? Number((value / unitFor(unit).factor).toPrecision(12)) : value);

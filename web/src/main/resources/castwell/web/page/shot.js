@@ -1,4 +1,4 @@
-// One shot's sheet: set aside, bring back, retag, each in one tap.
+// The sheet of one shot: set aside, bring back, retag, each in one tap.
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {el} from './dom.js';

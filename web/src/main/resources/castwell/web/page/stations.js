@@ -1,5 +1,6 @@
-// Which station is shown, how the others stand, and how to go over to another. The address names it, so that a
-// link or a bookmark leads to the same one; a page that nobody chose one for shows the one chosen last.
+// Which station is shown, how the others stand, and how to go over to another. The address names
+// the station, so that a link or a bookmark leads to the same one; where it names none, the page
+// shows the one chosen last.
 import {arrange, byId, el, setText} from './dom.js';
 import {closeSheet, openSheet} from './sheet.js';
 import {stateOf} from './link.js';
@@ -10,12 +11,18 @@ const PARAMETER = 'station';
 const MOST_BUTTONS = 4;
 const MOST_NAMED = 2;
 
-/** The station that is asked for; '' for the first one there is. */
+/**
+ * The station that the address or the person's last choice names; '' stands for the first one
+ * there is.
+ */
 export function chosenStation() {
   return new URLSearchParams(location.search).get(PARAMETER) ?? localStorage.getItem(KEY) ?? '';
 }
 
-/** Has the address name the station that is shown, so that it leads there again; '' forgets the one it named. */
+/**
+ * Makes the address name the station that is shown, so that it leads there again; '' forgets the
+ * one it named.
+ */
 export function settleOn(name) {
   remember(name);
   history.replaceState(null, '', addressOf(name));
@@ -37,7 +44,8 @@ export function showStations(stations, current, onChosen) {
   const choose = (name) => {
     closeSheet();
     remember(name);
-    if (name !== current) history.pushState(null, '', addressOf(name)); // "back" leads to the one before
+    // Going "back" then leads to the station before.
+    if (name !== current) history.pushState(null, '', addressOf(name));
     onChosen();
   };
   const isFew = stations.length <= MOST_BUTTONS;
@@ -73,7 +81,8 @@ function openList(stations, current, choose) {
   openSheet(text('live.stations.which'), el('div', {class: 'choices'}, ...choices));
 }
 
-// Those that are well are counted, the others named as far as there is room.
+// Says how the others are: those that are well are counted, and the rest are named as far as there
+// is space.
 function othersText(others) {
   const kinds = new Map();
   for (const link of others) {

@@ -4,14 +4,14 @@ import texts from '/texts.js';
 const PLACE = /\{(\d)(?:\|([^|}]*)\|([^|}]*))?}/g;
 
 /**
- * A text by its key: {0} in it stands for the first argument, {0|one|many} for one of two words by whether that
- * argument is 1.
+ * A text by its key. {0} in it stands for the first argument, {0|one|many} for one of two words:
+ * the first if that argument is 1.
  */
 export function text(key, ...given) {
   return filled(texts[key], ...given);
 }
 
-/** The same of words that come from elsewhere. */
+/** Fills arguments into words that come from elsewhere, in the same way. */
 export function filled(words, ...given) {
   return words.replace(PLACE, (_, place, one, many) => {
     const argument = String(given[place]);

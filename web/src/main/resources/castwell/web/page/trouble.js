@@ -1,4 +1,4 @@
-// What keeps shots from the disk, or from their right date: a bar in red, and in words.
+// Shows what keeps shots from the disk, or from their right date, in a red bar and in words.
 import {byId, el} from './dom.js';
 import {text} from './text.js';
 

@@ -1,15 +1,16 @@
-// In which units this person reads. Castwell tells everything in trade units; here they become the person's own.
+// The units in which this person reads. Castwell tells everything in trade units; here they become
+// the person's own.
 import {SI} from './rules.js';
 import {text} from './text.js';
 
 const COOKIE = 'castwell-units';
 const YEAR_S = 365 * 24 * 3600;
 
-// At most so many decimals of what somebody measured once.
+// A value that somebody measured once has at most so many decimals.
 const DECIMALS = {gr: 1, g: 2, lb: 1, N: 0, in: 2, cm: 1};
 const SPOKEN = {'ft/s': text('live.units.feet_per_second'), 'm/s': text('live.units.metres_per_second')};
 
-/** "trade" or "si". */
+/** The chosen units: "trade" or "si". */
 export const chosenUnits = () => (document.cookie.split('; ').includes(`${COOKIE}=si`) ? 'si' : 'trade');
 
 /** The person's unit for a trade one: {symbol, factor, decimals, spoken}. */
@@ -21,7 +22,7 @@ export function unitFor(trade) {
 /** A value in trade units as the person reads it; what is not known stays so. */
 export const here = (value, trade) => (typeof value === 'number' ? value * unitFor(trade).factor : value);
 
-/** Has the buttons with `data-units` choose. */
+/** Makes the buttons with `data-units` choose the units. */
 export function watchUnits() {
   for (const button of document.querySelectorAll('[data-units]')) {
     button.setAttribute('aria-pressed', String(button.dataset.units === chosenUnits()));

@@ -3,7 +3,7 @@ package castwell.capture.intake.sheet;
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Telling;
 
-/** SheetKind is wrong with one line. */
+/** Says what is wrong with one line. */
 public final class CantRead extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.ToIntFunction;
 
-/** Gathers what is wrong with a sheet, so that all of it can be mended at once. */
+/** Collects what is wrong with a sheet, so that everything can be mended at once. */
 public final class Complaints {
   private final List<BadLine> lines = new ArrayList<>();
 
-  /** Does something with each of them; one that can't be done doesn't keep the others waiting. */
+  /** Does something with each thing; one that fails doesn't stop the others. */
   public <T> void each(Iterable<T> things, ToIntFunction<T> line, Consumer<T> work) {
     for (T thing : things) {
       try {
@@ -24,7 +24,9 @@ public final class Complaints {
   }
 
   /**
-   * @throws SheetRefused when there was any
+   * Refuses the sheet if anything was wrong.
+   *
+   * @throws SheetRefused with all that was
    */
   public void raise(String source) {
     if (!lines.isEmpty()) {

@@ -11,8 +11,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A CSV file's cells (RFC 4180), as spreadsheets write them: separated by commas or semicolons,
- * with or without a byte order mark. Lines without anything in them are left out.
+ * A CSV file's cells (RFC 4180) in the forms that spreadsheets write: separated by commas or
+ * semicolons, with or without a byte order mark. Empty lines are left out.
  *
  * @param decimalComma whether numbers may have one: where semicolons separate
  */
@@ -20,7 +20,7 @@ public record CsvText(List<Row> rows, boolean decimalComma) {
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   /**
-   * @param line at which it begins, the first being 1
+   * @param line the number of the line at which it begins; the first is 1
    */
   public record Row(int line, List<String> cells) {}
 

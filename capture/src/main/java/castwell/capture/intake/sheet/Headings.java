@@ -11,30 +11,30 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * SheetKind stands in which column.
+ * Which column of a file holds kind.
  *
  * @param columns how many there are
- * @param places by the field's name
+ * @param places by our column's name
  * @param notRead headings that aren't ours, each with what it may be a slip for
  */
 public record Headings(int columns, Map<String, Place> places, List<String> notRead) {
 
   /**
-   * @param column from 0
+   * @param column counted from 0
    * @param heading as the file writes it
-   * @param unit how many SI units its numbers count
+   * @param unit the value of its unit in SI units
    */
   record Place(int column, String heading, double unit) {}
 
-  /** A heading of ours: the field that stands under it, and its unit. */
-  private record Ours(SheetColumn field, double unit) {}
+  /** One of our headings: the column that it stands over, and the SI value of its unit. */
+  private record Ours(SheetColumn column, double unit) {}
 
   /**
    * @param map the file's headings to ours, where they differ
    * @throws SheetRefused when columns are missing or contradict each other
    */
-  static Headings of(String source, SheetKind what, List<String> cells, Map<String, String> map) {
-    Map<String, Ours> ours = ours(what);
+  static Headings of(String source, SheetKind kind, List<String> cells, Map<String, String> map) {
+    Map<String, Ours> ours = ours(kind);
     Map<String, String> meant = meant(source, cells, map, ours);
     Map<String, Place> places = new LinkedHashMap<>();
     List<String> notRead = new ArrayList<>();
@@ -43,23 +43,23 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
       String name = meant.getOrDefault(plain, plain);
       Optional<Ours> known = Optional.ofNullable(ours.get(name));
       if (known.isPresent()) {
-        SheetColumn field = known.get().field();
-        Place before = places.put(field.name(), new Place(i, cells.get(i), known.get().unit()));
+        SheetColumn column = known.get().column();
+        Place before = places.put(column.name(), new Place(i, cells.get(i), known.get().unit()));
         if (before != null) {
           throw new SheetRefused("sheet.two_columns", source, before.heading(), cells.get(i));
         }
-      } else if (!name.isEmpty() && !what.passedOver().contains(name)) {
-        notRead.add(cells.get(i) + hint(name, what, ours));
+      } else if (!name.isEmpty() && !kind.passedOver().contains(name)) {
+        notRead.add(cells.get(i) + hint(name, kind, ours));
       }
     }
-    refuseMissing(source, what, cells, places);
+    refuseMissing(source, kind, cells, places);
     return new Headings(cells.size(), places, notRead);
   }
 
-  private static Map<String, Ours> ours(SheetKind what) {
+  private static Map<String, Ours> ours(SheetKind kind) {
     Map<String, Ours> ours = new HashMap<>();
-    for (SheetColumn field : what.fields()) {
-      field.headings().forEach((heading, unit) -> ours.put(heading, new Ours(field, unit)));
+    for (SheetColumn column : kind.columns()) {
+      column.headings().forEach((heading, unit) -> ours.put(heading, new Ours(column, unit)));
     }
     return ours;
   }
@@ -82,22 +82,22 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
     return meant;
   }
 
-  private static String hint(String name, SheetKind what, Map<String, Ours> ours) {
+  private static String hint(String name, SheetKind kind, Map<String, Ours> ours) {
     Optional<SheetColumn> withoutUnit =
-        what.fields().stream()
+        kind.columns().stream()
             .filter(f -> f.units().isPresent() && f.name().equals(name))
             .findFirst();
     return withoutUnit
-        .map(field -> " (say its unit: %s)".formatted(field.choice()))
+        .map(column -> " (say its unit: %s)".formatted(column.choice()))
         .or(() -> Nearest.meant(name, ours.keySet()).map(" (%s?)"::formatted))
         .orElse("");
   }
 
   private static void refuseMissing(
-      String source, SheetKind what, List<String> cells, Map<String, Place> places) {
+      String source, SheetKind kind, List<String> cells, Map<String, Place> places) {
     String missing =
-        what.fields().stream()
-            .filter(field -> field.needed() && !places.containsKey(field.name()))
+        kind.columns().stream()
+            .filter(column -> column.needed() && !places.containsKey(column.name()))
             .map(SheetColumn::choice)
             .collect(Collectors.joining("; "));
     if (!missing.isEmpty()) {
@@ -106,7 +106,7 @@ public record Headings(int columns, Map<String, Place> places, List<String> notR
           source,
           missing,
           String.join(", ", cells),
-          what.fields().get(0).usualHeading());
+          kind.columns().get(0).usualHeading());
     }
   }
 

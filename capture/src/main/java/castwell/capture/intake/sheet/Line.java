@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** One line of a sheet, read field by field; what can't be read is told. */
+/**
+ * One line of a sheet, read column by column. A value that can't be read is refused with a
+ * sentence.
+ */
 public final class Line {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
@@ -25,56 +28,59 @@ public final class Line {
     this.decimalComma = decimalComma;
   }
 
-  /** Its number in the file. */
+  /** The line's number in the file. */
   public int number() {
     return number;
   }
 
-  /** A comma too many moves everything behind it one column on. */
+  /**
+   * Refuses a line with more cells than headings: a comma too many moves everything behind it one
+   * column on.
+   */
   public void refuseTooMany() {
     if (cells.stream().skip(headings.columns()).anyMatch(cell -> !cell.isEmpty())) {
       throw new CantRead("sheet.too_many_cells", cells.size(), headings.columns());
     }
   }
 
-  /** Empty where there is no such column, or nothing in it. */
-  public Optional<String> words(String field) {
-    return Optional.ofNullable(headings.places().get(field))
+  /** A column's text; empty where there is no such column, or nothing in it. */
+  public Optional<String> words(String column) {
+    return Optional.ofNullable(headings.places().get(column))
         .filter(place -> place.column() < cells.size())
         .map(place -> cells.get(place.column()))
         .filter(cell -> !cell.isEmpty());
   }
 
-  public String neededWords(String field) {
-    return words(field).orElseThrow(() -> new CantRead("sheet.empty_cell", heading(field)));
+  public String neededWords(String column) {
+    return words(column).orElseThrow(() -> new CantRead("sheet.empty_cell", heading(column)));
   }
 
   /**
-   * @param zone of what names none
+   * @param zone the time zone of a date that names none
    */
-  public Optional<When> when(String field, ZoneId zone) {
-    return words(field)
+  public Optional<When> when(String column, ZoneId zone) {
+    return words(column)
         .map(
             text ->
                 When.parse(text, zone)
-                    .orElseThrow(() -> new CantRead("sheet.no_date", named(field))));
+                    .orElseThrow(() -> new CantRead("sheet.no_date", named(column))));
   }
 
-  /** In SI units; empty where there is no such column, or nothing in it. */
-  public OptionalDouble number(String field) {
-    Optional<String> cell = words(field);
+  /** A column's number in SI units; empty where there is no such column, or nothing in it. */
+  public OptionalDouble number(String column) {
+    Optional<String> cell = words(column);
     return cell.isPresent()
-        ? OptionalDouble.of(si(headings.places().get(field), cell.get()))
+        ? OptionalDouble.of(si(headings.places().get(column), cell.get()))
         : OptionalDouble.empty();
   }
 
-  public OptionalDouble number(String field, OptionalDouble otherwise) {
-    OptionalDouble told = number(field);
+  public OptionalDouble number(String column, OptionalDouble otherwise) {
+    OptionalDouble told = number(column);
     return told.isPresent() ? told : otherwise;
   }
 
-  public double neededNumber(String field) {
-    return number(field).orElseThrow(() -> new CantRead("sheet.empty_cell", heading(field)));
+  public double neededNumber(String column) {
+    return number(column).orElseThrow(() -> new CantRead("sheet.empty_cell", heading(column)));
   }
 
   private double si(Place place, String cell) {
@@ -87,12 +93,12 @@ public final class Line {
     return value * place.unit();
   }
 
-  /** A column's heading and what this line has in it, as a sentence names them. */
-  public String named(String field) {
-    return "%s \"%s\"".formatted(heading(field), words(field).orElse(""));
+  /** A column's heading with what this line has in it, as sentences quote them. */
+  public String named(String column) {
+    return "%s \"%s\"".formatted(heading(column), words(column).orElse(""));
   }
 
-  private String heading(String field) {
-    return Optional.ofNullable(headings.places().get(field)).map(Place::heading).orElse(field);
+  private String heading(String column) {
+    return Optional.ofNullable(headings.places().get(column)).map(Place::heading).orElse(column);
   }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Something that a sheet may say in a column of its own.
+ * Something that a sheet may give in a column of its own.
  *
  * @param units of its numbers; empty for words, dates and counts
  * @param usualUnit the one in which this project writes it; empty without units
@@ -38,7 +38,10 @@ public record SheetColumn(
     return new SheetColumn(name, units, usualUnit, true);
   }
 
-  /** The headings it may stand under, each with the SI value of its unit; the usual one first. */
+  /**
+   * The headings that it may stand under, each with the SI value of its unit; the usual one comes
+   * first.
+   */
   public Map<String, Double> headings() {
     Map<String, Double> headings = new LinkedHashMap<>();
     headings.put(usualHeading(), 1.0);
@@ -51,7 +54,7 @@ public record SheetColumn(
     return units.isEmpty() ? name : name + "_" + usualUnit;
   }
 
-  /** "speed_fps, speed_mps, speed_kmh or speed_mph". */
+  /** The possible headings in words: "speed_fps, speed_mps, speed_kmh or speed_mph". */
   String choice() {
     List<String> all = List.copyOf(headings().keySet());
     int last = all.size() - 1;

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The sheets that can be taken in, and what each may say. */
+/** The kinds of sheet that can be taken in, and what each may contain. */
 public enum SheetKind {
   SHOTS(
       "shots",
@@ -55,19 +55,19 @@ public enum SheetKind {
       measured("let_down", UnitFamily.FORCE, "lb"));
 
   private final String word;
-  private final List<SheetColumn> fields;
+  private final List<SheetColumn> columns;
 
-  SheetKind(String word, SheetColumn... fields) {
-    this(word, new Measure[0], fields);
+  SheetKind(String word, SheetColumn... columns) {
+    this(word, new Measure[0], columns);
   }
 
-  SheetKind(String word, Measure[] measures, SheetColumn... fields) {
+  SheetKind(String word, Measure[] measures, SheetColumn... columns) {
     this.word = word;
-    this.fields =
-        Stream.concat(Stream.of(fields), Stream.of(measures).map(SheetColumn::of)).toList();
+    this.columns =
+        Stream.concat(Stream.of(columns), Stream.of(measures).map(SheetColumn::of)).toList();
   }
 
-  /** As people write it. */
+  /** The kind's name as people write it. */
   public String word() {
     return word;
   }
@@ -77,11 +77,13 @@ public enum SheetKind {
     return word;
   }
 
-  public List<SheetColumn> fields() {
-    return fields;
+  public List<SheetColumn> columns() {
+    return columns;
   }
 
-  /** SheetKind our own export says besides: it follows from the rest, so nobody need be told. */
+  /**
+   * Columns of our own export that an import passes over in silence: they follow from the others.
+   */
   Set<String> passedOver() {
     return this == SHOTS
         ? Columns.of(ShotView.class).stream().map(Column::name).collect(Collectors.toSet())

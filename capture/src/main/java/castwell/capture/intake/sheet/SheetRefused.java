@@ -4,7 +4,7 @@ import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Telling;
 import java.util.List;
 
-/** Why nothing of a sheet was taken in, and the lines that are wrong. */
+/** Says why nothing of a sheet was taken in, and which lines are wrong. */
 public final class SheetRefused extends RuntimeException implements Telling {
   private static final long serialVersionUID = 1L;
 
@@ -26,7 +26,7 @@ public final class SheetRefused extends RuntimeException implements Telling {
     return phrase;
   }
 
-  /** Ascending; empty where the whole sheet is wrong. */
+  /** The wrong lines, ascending; empty where the sheet as a whole is wrong. */
   public List<BadLine> lines() {
     return lines;
   }

@@ -1,5 +1,5 @@
 /**
- * A sheet as text: its headings, its columns and units, its lines and what is wrong with them. What
- * the lines mean is {@code intake}'s.
+ * Reads a sheet as text: its headings, its columns and units, its lines and what is wrong with
+ * them. What the lines mean is up to {@code intake}.
  */
 package castwell.capture.intake.sheet;

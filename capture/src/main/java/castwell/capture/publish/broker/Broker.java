@@ -6,11 +6,11 @@ import java.time.Duration;
 import java.util.Optional;
 
 /**
- * Where a broker is, and how it lets us in.
+ * Where a broker is, and how to log in there.
  *
  * @param url mqtt://host[:1883], or mqtts://host[:8883] for TLS
  * @param authority certificates (PEM) to trust instead of the system's
- * @param patience how long an answer is waited for
+ * @param patience how long to wait for an answer
  */
 public record Broker(
     URI url,
@@ -21,7 +21,7 @@ public record Broker(
 
   public static final Duration PATIENCE = Duration.ofSeconds(3);
 
-  /** A user and what proves it; never part of a log. */
+  /** A user name and its password. Neither may ever be logged. */
   public record Credentials(String user, String password) {
     @Override
     public String toString() {
@@ -29,10 +29,10 @@ public record Broker(
     }
   }
 
-  /** Our own certificate and its key, unencrypted PKCS#8, both PEM. */
+  /** The client's certificate and its key (unencrypted PKCS#8), both PEM. */
   public record ClientCertificate(Path certificate, Path key) {}
 
-  /** One that lets everybody in. */
+  /** A broker that takes connections without a login. */
   public static Broker open(URI url) {
     return new Broker(url, Optional.empty(), Optional.empty(), Optional.empty(), PATIENCE);
   }
@@ -41,14 +41,16 @@ public record Broker(
     return url.getScheme().equals(SettledModules.ENCRYPTED);
   }
 
-  /** As the client library writes it. */
+  /** The address in the form that the client library takes. */
   public String serverUri() {
     int port = url.getPort() >= 0 ? url.getPort() : isEncrypted() ? 8883 : 1883;
     return url.getScheme() + "://" + url.getHost() + ":" + port;
   }
 
   /**
-   * @throws IllegalArgumentException with one sentence
+   * Reads a broker's address.
+   *
+   * @throws IllegalArgumentException with one sentence on what is wrong
    */
   public static URI url(String text) {
     try {
@@ -61,7 +63,7 @@ public record Broker(
         return url;
       }
     } catch (IllegalArgumentException e) {
-      // told below
+      // The exception below says it.
     }
     throw new IllegalArgumentException(
         "a broker's address is mqtt://HOST[:PORT], or mqtts://HOST[:PORT] for TLS, with user and password apart from it");

@@ -23,8 +23,9 @@ import org.eclipse.paho.mqttv5.common.MqttSubscription;
 import org.eclipse.paho.mqttv5.common.packet.MqttProperties;
 
 /**
- * One connection to a broker (MQTT 5), until it breaks; whoever needs another opens another. It
- * keeps nothing and never reconnects by itself: the library's own ways of doing so lose messages.
+ * One connection to a broker (MQTT 5), until it breaks. It stores nothing and never reconnects,
+ * since the library's own ways of doing so lose messages: whoever needs another connection opens
+ * one.
  */
 public final class BrokerConnection implements AutoCloseable {
   private static final int KEEP_ALIVE_SECONDS = 10;
@@ -33,10 +34,12 @@ public final class BrokerConnection implements AutoCloseable {
   /** Reason codes from here on are failures (MQTT 5.0, 2.4). */
   private static final int REFUSED = 0x80;
 
-  /** Retain handling (MQTT 5.0, 3.8.3.1). */
+  /** A value of retain handling: send no retained messages (MQTT 5.0, 3.8.3.1). */
   private static final int NOTHING_KEPT = 2;
 
-  /** The library would print what breaks, with a trace; here it is told in a sentence. */
+  /**
+   * The library would print every broken connection with a stack trace; here a sentence says it.
+   */
   private static final Logger LIBRARY = Logger.getLogger("org.eclipse.paho.mqttv5");
 
   static {
@@ -48,7 +51,7 @@ public final class BrokerConnection implements AutoCloseable {
   private final Heard heard;
   private final AtomicBoolean left = new AtomicBoolean();
 
-  /** A message on its way. */
+  /** A message that was sent. */
   public final class Sent {
     private final String topic;
     private final IMqttToken token;
@@ -58,12 +61,12 @@ public final class BrokerConnection implements AutoCloseable {
       this.token = token;
     }
 
-    /** Returns once the broker has taken it. */
+    /** Returns once the broker has acknowledged it. */
     public void await() throws BrokerUnavailable {
       try {
         token.waitForCompletion(broker.patience().toMillis());
-        refuse(
-            token, "broker.forbids_writing", topic); // which the library doesn't take for a failure
+        // The library doesn't take the broker's refusal for a failure.
+        refuse(token, "broker.forbids_writing", topic);
       } catch (MqttException e) {
         throw unavailable(broker, e);
       }
@@ -77,9 +80,11 @@ public final class BrokerConnection implements AutoCloseable {
   }
 
   /**
+   * Connects to a broker.
+   *
    * @param clientId unlike that of every other client of the broker
-   * @param will what the broker says for us when we vanish
-   * @param listener hears what was subscribed to, on a thread of the connection's; it must not send
+   * @param will the message that the broker sends when this client vanishes
+   * @param listener gets what was subscribed to, on a thread of the connection; it must not send
    *     and wait
    * @param lost called once when the connection breaks
    */
@@ -109,7 +114,8 @@ public final class BrokerConnection implements AutoCloseable {
       throws MqttException {
     try {
       IMqttToken connected = client.connect(options);
-      // not before the library itself gives up: it leaves a thread behind where that is forestalled
+      // The library leaves a thread behind unless it gives up by itself first, so this waits a
+      // little longer.
       connected.waitForCompletion(broker.patience().plusSeconds(1).toMillis());
       int allowed =
           Optional.ofNullable(connected.getResponseProperties())
@@ -144,9 +150,9 @@ public final class BrokerConnection implements AutoCloseable {
   }
 
   /**
-   * Hears what is said from now on, not what was kept from before.
+   * Subscribes to messages that are sent from now on, without those that were retained before.
    *
-   * @param noLocal whether what this connection says itself is left out
+   * @param noLocal whether messages of this connection itself are left out
    */
   public void subscribe(String filter, boolean noLocal) throws BrokerUnavailable {
     MqttSubscription subscription = new MqttSubscription(filter, 1);
@@ -161,7 +167,7 @@ public final class BrokerConnection implements AutoCloseable {
     }
   }
 
-  /** Waits while as many are in flight as the broker takes; then sends. */
+  /** Sends a message, after waiting while as many are in flight as the broker takes. */
   public Sent send(Message message) throws BrokerUnavailable {
     try {
       if (!heard.room.tryAcquire(broker.patience().toMillis(), TimeUnit.MILLISECONDS)) {
@@ -188,43 +194,46 @@ public final class BrokerConnection implements AutoCloseable {
     return client.isConnected();
   }
 
-  /** Why it isn't open any more: brokers seldom say. */
+  /** Why the connection isn't open any more. Brokers seldom say. */
   public BrokerUnavailable whyLost() {
     return new BrokerUnavailable(Phrase.of("broker.lost", broker.url()));
   }
 
-  /** Takes leave, so that the broker doesn't say the will. */
+  /** Disconnects, so that the broker doesn't send the will. */
   @Override
   public void close() {
     if (leave()) {
       try {
         client.disconnect().waitForCompletion(broker.patience().toMillis());
       } catch (MqttException e) {
-        // gone already, or as good as
+        // The connection is broken already, or as good as.
       }
       abandon(client);
     }
   }
 
-  /** Breaks it off, unless it was closed. */
+  /** Breaks the connection off, unless it was closed. */
   public void abandon() {
     if (leave()) {
       abandon(client);
     }
   }
 
-  /** The library bears being left only once. */
+  /** Whether this call is the first to leave: the library can be left only once. */
   private boolean leave() {
     heard.fallSilent();
     return left.compareAndSet(false, true);
   }
 
-  /** Its own close would pull the ground from under threads of its that still end. */
+  /**
+   * Leaves the client without the library's own close, which would take away what some of its
+   * threads still use while they end.
+   */
   private static void abandon(MqttAsyncClient client) {
     try {
       client.disconnectForcibly(0, 1, false);
     } catch (MqttException e) {
-      // not connected
+      // It isn't connected.
     }
   }
 
@@ -254,15 +263,15 @@ public final class BrokerConnection implements AutoCloseable {
     return new BrokerUnavailable(Phrase.of("broker.unavailable", broker.url(), why), e);
   }
 
-  /** What the connection hears. */
+  /** Takes in what the connection hears. */
   private static final class Heard implements MqttCallback {
     private final Consumer<Message> listener;
     private final Runnable lost;
     private final AtomicBoolean silent = new AtomicBoolean();
 
     /**
-     * For messages in flight. The library counts them too, but says that one has arrived before it
-     * has counted it as such, and refuses the next then.
+     * Permits for messages in flight. The library counts these too, but announces that one has
+     * arrived before it has counted it, and then refuses the next.
      */
     private final Semaphore room = new Semaphore(0);
 

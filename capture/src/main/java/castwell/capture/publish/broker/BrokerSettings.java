@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * What a person wrote of the broker. It is looked at when a connection is tried, not before: what
- * is wrong with it must not keep the program from starting.
+ * The settings of a broker, as a person wrote them. They are checked when a connection is tried and
+ * not before, since a mistake in them must not keep the program from starting.
  */
 public record BrokerSettings(
     String url,
@@ -19,7 +19,7 @@ public record BrokerSettings(
     Optional<String> key) {
 
   /**
-   * @throws BrokerUnavailable when there can be no such broker
+   * @throws BrokerUnavailable when the settings can't be those of a broker
    */
   public Broker broker() throws BrokerUnavailable {
     if (user.isPresent() != password.isPresent()) {

@@ -4,12 +4,12 @@ import castwell.analysis.wording.Phrase;
 import java.time.Instant;
 
 /**
- * How things stand between a station and the broker.
+ * The state of a station's connection to the broker.
  *
  * @param sentence the same in words
- * @param since when this began
+ * @param since when this state began
  * @param waiting how many messages the store holds for the broker
- * @param refused how many wishes on tags/set couldn't be met since the start
+ * @param refused how many wishes on tags/set were refused since the start
  */
 public record BrokerState(
     String station,

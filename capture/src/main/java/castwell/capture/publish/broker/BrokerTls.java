@@ -19,7 +19,7 @@ import javax.net.ssl.SSLSocketFactory;
 import javax.net.ssl.TrustManager;
 import javax.net.ssl.TrustManagerFactory;
 
-/** TLS to a broker, from PEM files (RFC 7468). */
+/** Sets up TLS to a broker from PEM files (RFC 7468). */
 final class BrokerTls {
   private static final char[] NO_PASSWORD = new char[0];
 
@@ -27,7 +27,7 @@ final class BrokerTls {
 
   static SSLSocketFactory sockets(Broker broker) throws BrokerUnavailable {
     try {
-      TrustManager[] trusted = null; // whom the system trusts
+      TrustManager[] trusted = null; // A null stands for the authorities that the system trusts.
       if (broker.authority().isPresent()) {
         trusted = trusted(broker.authority().get());
       }

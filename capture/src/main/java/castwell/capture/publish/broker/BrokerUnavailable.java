@@ -3,7 +3,7 @@ package castwell.capture.publish.broker;
 import castwell.analysis.wording.Phrase;
 import castwell.analysis.wording.Telling;
 
-/** Why a broker can't be spoken to now. */
+/** Says why the broker can't be used now. */
 public final class BrokerUnavailable extends Exception implements Telling {
   private static final long serialVersionUID = 1L;
 

@@ -3,7 +3,7 @@ package castwell.capture.publish.broker;
 import java.nio.charset.StandardCharsets;
 
 /**
- * What is said under a topic.
+ * A message under a topic.
  *
  * @param qos MQTT's quality of service: 0 at most once, 1 at least once
  * @param retained whether the broker keeps it for whoever subscribes later

@@ -16,10 +16,11 @@ import org.eclipse.paho.mqttv5.client.spi.NetworkModuleFactory;
 import org.eclipse.paho.mqttv5.common.MqttException;
 
 /**
- * The library's own sockets, but that one which is closed before it said anything says so a second
- * late. The library waits in a loop for its reader thread to have begun; where the other side
- * closes at once, as what stands before a dead broker does, the reader has ended by then, and one
- * thread would be left behind by each attempt. The library finds this by META-INF/services.
+ * The library's own sockets, with one change: a connection that is closed before it sent anything
+ * reports that a second late. The library waits in a loop until its reader thread has begun. Where
+ * the other side closes at once, as a proxy before a dead broker does, the reader has ended by
+ * then, and each attempt would leave a thread behind. The library finds this class through
+ * META-INF/services.
  */
 public final class SettledModules implements NetworkModuleFactory {
   static final String PLAIN = "mqtt";
@@ -34,7 +35,7 @@ public final class SettledModules implements NetworkModuleFactory {
 
   @Override
   public void validateURI(URI uri) {
-    // Broker has done so
+    // The broker has closed it already.
   }
 
   @Override

@@ -1,5 +1,5 @@
 /**
- * One connection to a broker (MQTT 5), and all that works around the library that speaks it. What
- * is said over it is {@code publish}'s.
+ * Holds one connection to a broker (MQTT 5), and everything that works around the library for it.
+ * What is sent over it is up to {@code publish}.
  */
 package castwell.capture.publish.broker;

@@ -3,7 +3,7 @@ package castwell.capture.view.broker;
 import castwell.capture.view.Meaning;
 import java.time.Instant;
 
-/** How a station stands with the broker. */
+/** The state of a station's connection to the broker. */
 public record BrokerView(
     @Meaning("where the gates stand") String station,
     boolean connected,

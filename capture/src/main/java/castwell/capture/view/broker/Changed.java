@@ -1,6 +1,6 @@
 package castwell.capture.view.broker;
 
-/** What of earlier things changed. */
+/** The part of earlier news that no longer holds. */
 public enum Changed {
   SHOTS,
   RACK,

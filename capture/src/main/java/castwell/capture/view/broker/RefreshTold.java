@@ -4,7 +4,7 @@ import castwell.capture.view.AtLeast;
 import castwell.capture.view.Meaning;
 import java.util.Optional;
 
-/** That what was told before may not hold any more. */
+/** Says that what was told before may not hold any more. */
 public record RefreshTold(
     @AtLeast(1)
         @Meaning(

@@ -3,7 +3,7 @@ package castwell.capture.view.broker;
 import castwell.capture.view.Meaning;
 import java.time.Instant;
 
-/** Why what somebody said of the tags couldn't be. */
+/** Why a wish on the tags was refused. */
 public record RefusalTold(
     @Meaning("where the gates stand") String station,
     @Meaning("when, UTC") Instant at,

@@ -5,7 +5,7 @@ import castwell.capture.view.Meaning;
 import java.time.Instant;
 import java.util.Optional;
 
-/** How a station stands. */
+/** The state of a station. */
 public record StatusTold(
     @Meaning("where the gates stand") String station,
     @Meaning("whether Castwell is connected to the broker") Presence status,

@@ -16,9 +16,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Who is to shoot what, as said to us.
+ * A wish received over the broker on who is to shoot what.
  *
- * @param bow by name, empty when it isn't known; so the arrow
+ * @param bow its name, empty when it isn't known
+ * @param arrow its name, empty when it isn't known
  */
 public record TagWish(
     @JsonProperty(required = true) @Meaning("name of a bow on the rack, or null")
@@ -35,7 +36,9 @@ public record TagWish(
           .build();
 
   /**
-   * @throws Refused when it says no such thing
+   * Reads a wish.
+   *
+   * @throws Refused when the payload isn't one
    */
   public static TagWish of(byte[] payload) {
     if (payload.length > MOST_BYTES) {

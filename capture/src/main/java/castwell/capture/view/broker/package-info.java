@@ -1,5 +1,5 @@
 /**
- * What a broker is told and what may be said to us over it; under which topics is known by whoever
- * publishes.
+ * Holds the shapes of what a broker is told and of what others may tell us over it. Whoever
+ * publishes knows the topics.
  */
 package castwell.capture.view.broker;

@@ -2,7 +2,7 @@ package castwell.capture.view.data;
 
 import castwell.capture.view.Meaning;
 
-/** What whoever asks may do. */
+/** What the browser that asks may do. */
 public record AdmissionView(
     boolean mayWatch,
     boolean mayChange,

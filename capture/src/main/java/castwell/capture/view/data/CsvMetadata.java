@@ -3,7 +3,7 @@ package castwell.capture.view.data;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
-/** What a CSV file's columns are (W3C Metadata Vocabulary for Tabular Data, 2015). */
+/** A description of a CSV file's columns (W3C Metadata Vocabulary for Tabular Data, 2015). */
 public record CsvMetadata(
     @JsonProperty("@context") String context,
     String url,
@@ -12,7 +12,7 @@ public record CsvMetadata(
 
   public record TableSchema(List<Described> columns) {}
 
-  /** A column. */
+  /** The description of a column. */
   public record Described(
       String name,
       String titles,

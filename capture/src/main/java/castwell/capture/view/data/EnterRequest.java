@@ -2,5 +2,5 @@ package castwell.capture.view.data;
 
 import castwell.capture.view.Request;
 
-/** To be let in. */
+/** A request to be let in by the key. */
 public record EnterRequest(String key) implements Request {}

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A sheet before it is taken in, and what would become of it. */
+/** A sheet before it is taken in, and what taking it in would do. */
 public record LookView(
     @Meaning("the file's own") List<String> headings,
     @Meaning("what each of them would be read as") Map<String, String> meant,

@@ -2,5 +2,5 @@ package castwell.capture.view.data;
 
 import castwell.capture.view.Request;
 
-/** A request that says nothing. */
+/** A request without any fields. */
 public record NoFields() implements Request {}

@@ -1,5 +1,5 @@
 /**
- * What is brought and taken away: sheets, backups, descriptions of tables; who is let in; and what
- * went wrong.
+ * Holds the shapes of what is taken in and out (sheets, backups, descriptions of tables), of who is
+ * let in, and of what went wrong.
  */
 package castwell.capture.view.data;

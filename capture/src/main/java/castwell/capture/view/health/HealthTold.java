@@ -1,4 +1,4 @@
 package castwell.capture.view.health;
 
-/** How everything is, or one station. */
+/** The health of everything, or of one station. */
 public sealed interface HealthTold permits WholeHealth, StationHealth {}

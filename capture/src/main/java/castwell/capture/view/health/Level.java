@@ -5,7 +5,7 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.Arrays;
 import java.util.Locale;
 
-/** How well something is, the worse the later. */
+/** How well something is, from the best to the worst. */
 public enum Level implements Worded {
   WELL,
   CANT_TELL,

@@ -4,7 +4,7 @@ import castwell.capture.view.Meaning;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
-/** A figure with what it is worth. */
+/** A figure with its uncertainty. */
 public record MeasuredView(
     double value,
     String unit,

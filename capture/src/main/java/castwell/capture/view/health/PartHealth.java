@@ -3,5 +3,5 @@ package castwell.capture.view.health;
 import castwell.capture.view.Meaning;
 import java.util.List;
 
-/** How a part of it all is. */
+/** The health of one part. */
 public record PartHealth(@Meaning("that of the worst item") Level level, List<ItemView> items) {}

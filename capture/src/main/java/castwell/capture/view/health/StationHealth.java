@@ -4,7 +4,7 @@ import castwell.capture.view.Meaning;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.Instant;
 
-/** How a station is, with what it shares with others. */
+/** The health of a station, with the items that it shares with others. */
 public record StationHealth(
     @Meaning("where the gates stand") String station,
     @Meaning("when, UTC") Instant at,

@@ -4,7 +4,7 @@ import castwell.capture.view.Meaning;
 import java.time.Instant;
 import java.util.List;
 
-/** How everything is. */
+/** The health of everything. */
 public record WholeHealth(
     @Meaning("when, UTC") Instant at,
     @Meaning("that of the worst item") Level level,

@@ -1,2 +1,2 @@
-/** What is well and what is not, as it is told. */
+/** Holds the shapes that tell what is well and what isn't. */
 package castwell.capture.view.health;

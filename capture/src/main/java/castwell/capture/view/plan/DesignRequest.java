@@ -5,7 +5,7 @@ import castwell.capture.view.Request;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** From what a plan is designed. */
+/** The choices by which a plan is designed. */
 public record DesignRequest(
     @Meaning("the one to be reworked") String bow,
     @Meaning("bows to which nothing is done") List<String> control,

@@ -4,7 +4,7 @@ import castwell.capture.view.Request;
 import java.util.List;
 import java.util.Optional;
 
-/** A plan to make: of turns, or of what they come from. */
+/** A plan to make, from turns or from the design that they come from. */
 public record PlanRequest(
     String station,
     Optional<String> name,

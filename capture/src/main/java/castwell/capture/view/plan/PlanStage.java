@@ -1,6 +1,6 @@
 package castwell.capture.view.plan;
 
-/** How a plan goes on. */
+/** How far along a plan is. */
 public enum PlanStage {
   READY,
   RUNNING,

@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** What is to be shot in which order, and where it stands. */
+/** A plan in short: what is to be shot now and next, and the plan's state. */
 public record PlanView(
     @Meaning("its number") long plan,
     @Meaning("where the gates stand") String station,

@@ -1,2 +1,2 @@
-/** Plans as they are made, told and gone on with. */
+/** Holds the shapes in which plans are made, told and carried on. */
 package castwell.capture.view.plan;

@@ -12,7 +12,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.ZoneId;
 import java.util.Optional;
 
-/** A bow in the state that it is in. */
+/** A bow in its present state. */
 public record BowView(
     String name,
     @Meaning("since when it is so") String stateOn,
@@ -23,7 +23,7 @@ public record BowView(
     @Meaning("whether it is out of use") boolean retired) {
 
   /**
-   * @param zone in which the state's date is told
+   * @param zone the time zone in which the state's date is told
    */
   public static BowView of(BowState state, boolean retired, ZoneId zone) {
     return new BowView(

@@ -20,7 +20,9 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Bow states, arrows and force-draw points, by the headings that an import reads. */
+/**
+ * The columns of bow states, arrows and force-draw points, under the headings that an import reads.
+ */
 public final class RackColumns {
   public static final List<Column<Arrow>> ARROWS =
       joined(
@@ -34,7 +36,7 @@ public final class RackColumns {
   private RackColumns() {}
 
   /**
-   * @param zone in which a state's date is told
+   * @param zone the time zone in which a state's date is told
    */
   public static List<Column<BowState>> bows(ZoneId zone) {
     return joined(
@@ -61,7 +63,7 @@ public final class RackColumns {
   }
 
   /**
-   * @param zone in which a state's date is told
+   * @param zone the time zone in which a state's date is told
    */
   public static List<Column<StoredPoint>> forceDraw(ZoneId zone) {
     return List.of(

@@ -7,7 +7,7 @@ import castwell.capture.view.Request;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.Optional;
 
-/** A bow's state that begins. */
+/** A state of a bow to begin. */
 public record StateRequest(
     @Meaning("since when it is so; now otherwise") Optional<String> stateOn,
     @Meaning(value = "at the draw length", unit = "pound-force") double drawWeightLb,

@@ -3,6 +3,6 @@ package castwell.capture.view.rack;
 import castwell.capture.view.Meaning;
 import castwell.capture.view.Request;
 
-/** What a scale says of an arrow. */
+/** A weighing of an arrow. */
 public record WeighRequest(@Meaning(value = "what the scale says", unit = "grain") double massGr)
     implements Request {}

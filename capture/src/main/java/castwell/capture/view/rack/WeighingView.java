@@ -3,7 +3,7 @@ package castwell.capture.view.rack;
 import castwell.capture.view.Meaning;
 import java.time.Instant;
 
-/** Once that an arrow was put on the scale. */
+/** One weighing of an arrow. */
 public record WeighingView(
     @Meaning("its number") long id,
     @Meaning(value = "what the scale said", unit = "grain") double massGr,

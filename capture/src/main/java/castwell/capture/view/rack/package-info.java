@@ -1,2 +1,2 @@
-/** Bows, arrows and force-draw curves as they are told, entered and exported. */
+/** Holds the shapes in which bows, arrows and force-draw curves are told, entered and exported. */
 package castwell.capture.view.rack;

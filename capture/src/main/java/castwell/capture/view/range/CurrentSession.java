@@ -3,7 +3,7 @@ package castwell.capture.view.range;
 import castwell.capture.view.Meaning;
 import java.time.Instant;
 
-/** The outing that goes on. */
+/** The outing that is under way. */
 public record CurrentSession(
     String name,
     @Meaning("when it began, UTC") Instant startedAt,

@@ -1,4 +1,4 @@
 package castwell.capture.view.range;
 
-/** What a person noted of a session. */
+/** A person's note on a session. */
 public record NoteView(String note) {}

@@ -1,2 +1,2 @@
-/** What the range page shows at one moment, and sessions. */
+/** Holds the shapes of what the range page shows at one moment, and of sessions. */
 package castwell.capture.view.range;

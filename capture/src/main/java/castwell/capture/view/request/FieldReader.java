@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * One field of a request, by the type of its component; what is optional may be missing or null.
+ * Reads one field of a request, by the type of its component. An optional one may be missing or
+ * null.
  */
 final class FieldReader {
   private FieldReader() {}

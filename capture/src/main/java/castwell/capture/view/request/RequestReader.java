@@ -19,7 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Makes a request of what somebody sent; whatever is wrong with it is said in a sentence. */
+/** Reads what somebody sent into a request. Whatever is wrong with it is said in a sentence. */
 public final class RequestReader {
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
@@ -30,7 +30,7 @@ public final class RequestReader {
   private RequestReader() {}
 
   /**
-   * @throws Refused when it is none of these
+   * @throws Refused when it isn't JSON, or not this request
    */
   public static <Q extends Record & Request> Q read(byte[] json, Class<Q> request) {
     return read(parse(json), request);

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What an API can be asked and what it answers (OpenAPI 3.1).
+ * The document that describes an API's requests and answers (OpenAPI 3.1).
  *
  * @param paths each with its operations by method
  */
@@ -21,7 +21,7 @@ public record OpenApi(
   public record Info(String title, String version, String description) {}
 
   /**
-   * @param responses by their status
+   * @param responses by their status codes
    */
   public record Operation(
       String summary,

@@ -9,13 +9,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 public record Schema(@JsonValue JsonNode node) {
 
   /**
-   * @param type by its name in JSON Schema
+   * @param type its name in JSON Schema
    */
   public static Schema of(String type) {
     return new Schema(object(type));
   }
 
-  /** Of a list. */
+  /** The schema of a list. */
   public static Schema listOf(Schema items) {
     ObjectNode list = object("array");
     list.set("items", items.node());

@@ -32,7 +32,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 
-/** JSON Schemas (2020-12) of shapes, made from the records that are written and read. */
+/** Makes JSON Schemas (2020-12) of shapes, from the records that are written and read. */
 public final class SchemaMaker {
   private static final String STATION = "^[A-Za-z0-9._-]{1,32}$";
   private static final Map<Class<?>, String> NUMBERS =
@@ -46,7 +46,7 @@ public final class SchemaMaker {
 
   private SchemaMaker() {}
 
-  /** One shape's own document. */
+  /** The document of a single shape. */
   public static ObjectNode document(Class<?> shape, String title, String description) {
     SchemaGeneratorConfigBuilder config = config();
     config
@@ -60,7 +60,10 @@ public final class SchemaMaker {
     return scope.getType() != null && scope.getType().getErasedType() == shape;
   }
 
-  /** For a document that holds many: each is referred to, and told once. */
+  /**
+   * A builder for a document of many shapes: each is described once, and referred to from
+   * elsewhere.
+   */
   public static SchemaBuilder many() {
     return new SchemaGenerator(config().build()).buildMultipleSchemaDefinitions();
   }
@@ -94,7 +97,7 @@ public final class SchemaMaker {
   }
 
   private static boolean isAlwaysThere(Field field) {
-    return Components.isAlwaysThere(field, Components.isAsked(field.getDeclaringClass()));
+    return Components.isAlwaysThere(field, Components.isRequest(field.getDeclaringClass()));
   }
 
   private static String description(Field field) {
@@ -109,7 +112,7 @@ public final class SchemaMaker {
     return least == null ? null : BigDecimal.valueOf(least.value());
   }
 
-  /** What a sealed shape may be; null of others. */
+  /** The shapes that a sealed shape may have; null for one that isn't sealed. */
   private static List<ResolvedType> permitted(ResolvedType type, SchemaGenerationContext context) {
     Class<?> shape = type.getErasedType();
     return shape.isSealed()
@@ -148,7 +151,10 @@ public final class SchemaMaker {
     return new CustomDefinition(schema, true);
   }
 
-  /** What is written as one value, or as a list of two. */
+  /**
+   * The schema of a type that isn't a shape of its own: a number, a moment, an interval or a map;
+   * null for others.
+   */
   private static CustomDefinition simple(ResolvedType type, SchemaGenerationContext context) {
     Class<?> of = type.getErasedType();
     ObjectNode schema = context.getGeneratorConfig().createObjectNode();

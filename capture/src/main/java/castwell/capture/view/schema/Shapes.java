@@ -2,7 +2,7 @@ package castwell.capture.view.schema;
 
 import com.github.victools.jsonschema.generator.SchemaBuilder;
 
-/** The shapes of one document: told once each, and referred to wherever they stand. */
+/** The shapes of one document, each described once and referred to wherever it is used. */
 public final class Shapes {
   private final SchemaBuilder builder = SchemaMaker.many();
 
@@ -11,9 +11,9 @@ public final class Shapes {
   }
 
   /**
-   * All that was referred to so far, by name; the references are whole from then on.
+   * All shapes that were referred to so far, by name. From then on the references can be followed.
    *
-   * @param where they stand in the document
+   * @param where the place in the document at which they stand
    */
   public Schema told(String where) {
     return new Schema(builder.collectDefinitions(where));

@@ -15,7 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
-/** A shape's own properties, and among them those of the shapes that are unwrapped in it. */
+/** Lists a shape's own properties together with those of the shapes that are unwrapped in it. */
 final class UnwrappedParts implements CustomDefinitionProviderV2 {
   @Override
   public CustomDefinition provideCustomSchemaDefinition(
@@ -29,12 +29,12 @@ final class UnwrappedParts implements CustomDefinitionProviderV2 {
       return null;
     }
     ObjectNode schema = context.createStandardDefinition(type, this);
-    parts.forEach(part -> splice(schema, part, Components.isAsked(shape), context));
+    parts.forEach(part -> splice(schema, part, Components.isRequest(shape), context));
     return new CustomDefinition(schema);
   }
 
   private static void splice(
-      ObjectNode schema, Field field, boolean asked, SchemaGenerationContext context) {
+      ObjectNode schema, Field field, boolean ofRequest, SchemaGenerationContext context) {
     String name = Components.name(field);
     ResolvedType content = context.getTypeContext().resolve(Components.content(field));
     ObjectNode part = context.createDefinition(content);
@@ -51,19 +51,22 @@ final class UnwrappedParts implements CustomDefinitionProviderV2 {
       if (!own.asText().equals(name)) {
         required.add(own);
       } else {
-        needed(part, content.getErasedType(), asked).forEach(required::add);
+        needed(part, content.getErasedType(), ofRequest).forEach(required::add);
       }
     }
     schema.set("properties", properties);
     schema.set("required", required);
   }
 
-  /** What is null in an answer can be left out of a request. */
-  private static List<String> needed(ObjectNode part, Class<?> shape, boolean asked) {
-    if (asked && shape == Measures.class) {
+  /**
+   * The properties that have to be there. One that is null in an answer may be left out of a
+   * request.
+   */
+  private static List<String> needed(ObjectNode part, Class<?> shape, boolean ofRequest) {
+    if (ofRequest && shape == Measures.class) {
       return List.of();
     }
-    return asked && !Components.isAsked(shape)
+    return ofRequest && !Components.isRequest(shape)
         ? Arrays.stream(shape.getDeclaredFields())
             .filter(field -> !Modifier.isStatic(field.getModifiers()))
             .filter(field -> Components.isAlwaysThere(field, true))

@@ -4,7 +4,7 @@ import castwell.capture.store.Decisions.Decided;
 import castwell.capture.view.Meaning;
 import java.time.Instant;
 
-/** What a person decided once of whether a shot counts. */
+/** A decision that a person once took on whether a shot counts. */
 public record DecisionView(
     Decided decided,
     @Meaning("why, may be empty") String reason,

@@ -9,7 +9,10 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.OptionalDouble;
 
-/** A shot's figure under one of the calibrations that it ever had, so that old ones can be told. */
+/**
+ * A shot's figure under one of the calibrations that it ever had, so that old figures can be looked
+ * up.
+ */
 public record FigureView(
     @Meaning("the shot") String shotId,
     @Meaning("number of the calibration") long calibration,

@@ -4,5 +4,5 @@ import castwell.capture.view.Request;
 import java.util.List;
 import java.util.Optional;
 
-/** What several shots were shot with. */
+/** The bows and arrows that several shots were shot with. */
 public record RetagAllRequest(List<ShotTags> shots, Optional<String> why) implements Request {}

@@ -1,4 +1,4 @@
 package castwell.capture.view.shot;
 
-/** How many shots were tagged anew. */
+/** How many shots were retagged. */
 public record Retagged(int shots) {}

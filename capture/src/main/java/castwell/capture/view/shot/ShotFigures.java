@@ -12,7 +12,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What follows from a shot's speed and its tags, in SI units; empty where something isn't known.
+ * Figures that follow from a shot's speed and its tags, in SI units; one is empty where what it
+ * needs isn't known.
  */
 public final class ShotFigures {
   private ShotFigures() {}
@@ -37,12 +38,15 @@ public final class ShotFigures {
     return speed(shot).flatMap(v -> mass(shot).map(m -> Momentum.of(m, v)));
   }
 
-  /** The mass that was weighed, taken as exact beside the speed. */
+  /** The mass that was weighed. Beside the speed's uncertainty it counts as exact. */
   private static Optional<Quantity> mass(Shot shot) {
     return shot.arrow().map(arrow -> Quantity.exact(arrow.massKg()));
   }
 
-  /** With what the air took on the way to the gates added again; needs the arrow's diameter. */
+  /**
+   * The speed at the bow: what the air took on the way to the gates is added again, which needs the
+   * arrow's diameter.
+   */
   public static Optional<Quantity> speedAtBow(Shot shot) {
     OptionalDouble diameter =
         shot.arrow().map(arrow -> arrow.diameterM()).orElse(OptionalDouble.empty());

@@ -3,7 +3,7 @@ package castwell.capture.view.shot;
 import castwell.capture.view.Meaning;
 import java.util.List;
 
-/** A shot with all that is known of it. */
+/** A shot with everything that is known of it. */
 public record ShotHistory(
     ShotRead shot,
     @Meaning("under every calibration, the first first") List<FigureView> figures,

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * A shot in trade units: in exports, on the live feed, for a broker and in the API alike. Each
+ * A shot in trade units, the same in exports, on the live feed, for a broker and in the API. Each
  * component is a column; {@link ShotViews} fills it in.
  */
 public record ShotView(

@@ -23,10 +23,10 @@ import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 
 /**
- * Stored shots as they leave the program.
+ * Writes stored shots as they leave the program.
  *
- * @param zone in which a bow state's date is told
- * @param wording in which a reason is told
+ * @param zone the time zone in which a bow state's date is told
+ * @param wording the language in which a reason is told
  */
 public record ShotViews(ZoneId zone, Wording wording) {
 

@@ -4,7 +4,7 @@ import castwell.capture.view.Meaning;
 import java.time.Instant;
 import java.util.Optional;
 
-/** What somebody said once of who shot what. */
+/** A shot's tags, as somebody once set them. */
 public record TaggingView(
     Optional<String> bow,
     Optional<String> arrow,

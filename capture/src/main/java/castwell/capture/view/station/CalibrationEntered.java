@@ -3,7 +3,7 @@ package castwell.capture.view.station;
 import castwell.capture.view.Meaning;
 import java.time.Instant;
 
-/** What became of a calibration that was entered. */
+/** The effect of a calibration that was entered. */
 public record CalibrationEntered(
     @Meaning("where the gates stand") String station,
     @Meaning("the first moment that it holds for, UTC") Instant from,

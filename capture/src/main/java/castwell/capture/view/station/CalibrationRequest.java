@@ -6,7 +6,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** How a station's gates stand: what isn't given stays as it was. */
+/** The dimensions of a station's gates. Those that aren't given stay as they were. */
 public record CalibrationRequest(
     @Meaning("the first moment that it holds for; now otherwise") Optional<String> from,
     @Meaning("until when; until the next otherwise") Optional<String> to,

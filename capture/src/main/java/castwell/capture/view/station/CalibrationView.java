@@ -6,7 +6,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 import java.util.Optional;
 
-/** How a station's gates stand, and since when. */
+/** The dimensions of a station's gates, and since when they hold. */
 public record CalibrationView(
     @Meaning("its number") long calibration,
     @Meaning("the first moment that it holds for, UTC") Instant from,

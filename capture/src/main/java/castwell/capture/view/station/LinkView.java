@@ -5,7 +5,7 @@ import castwell.capture.view.Meaning;
 import java.time.Instant;
 import java.util.Optional;
 
-/** How things stand between a station and its board. */
+/** The state of the link between a station and its board. */
 public record LinkView(
     @Meaning("where the gates stand") String station,
     @Meaning("where the board is, or is looked for") String port,

@@ -2,5 +2,5 @@ package castwell.capture.view.station;
 
 import castwell.capture.view.Request;
 
-/** About a station. */
+/** A request that names nothing but a station. */
 public record StationRequest(String station) implements Request {}

@@ -4,7 +4,7 @@ import castwell.capture.view.Meaning;
 import java.time.Instant;
 import java.util.Optional;
 
-/** Whether a station's passages get onto the disk. */
+/** Whether a station's passages reach the disk. */
 public record StoreView(
     @Meaning("where the gates stand") String station,
     @Meaning("what keeps them from there; null when nothing does") Optional<String> trouble,

@@ -16,12 +16,12 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Who shoots what at a station at an instant. */
+/** Finds who shoots what at a station at an instant. */
 public final class TagsInForce {
   private TagsInForce() {}
 
   /**
-   * @param zone in which a bow state's date is told
+   * @param zone the time zone in which a bow state's date is told
    */
   public static TagsView of(Transaction t, String station, Instant at, ZoneId zone) {
     Tags.Pair tags = t.tags().at(station, at);

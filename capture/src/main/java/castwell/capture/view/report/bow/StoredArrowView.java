@@ -3,7 +3,7 @@ package castwell.capture.view.report.bow;
 import castwell.capture.view.Interval95;
 import java.util.OptionalDouble;
 
-/** What an arrow takes of the stored energy. */
+/** The part of the stored energy that an arrow takes. */
 public record StoredArrowView(
     String session,
     String arrow,

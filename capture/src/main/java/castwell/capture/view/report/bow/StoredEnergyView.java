@@ -3,7 +3,7 @@ package castwell.capture.view.report.bow;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** What a force-draw curve says. */
+/** The stored energy, by the force-draw curve. */
 public record StoredEnergyView(
     double storedEnergyFtlbf,
     double storedEnergyTrapezoidFtlbf,

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A bow's two numbers, and what they are worth. */
+/** A bow's two numbers, energy and virtual mass, with their uncertainties. */
 public record VirtualMassView(
     OptionalDouble energyFtlbf,
     OptionalDouble energySe,

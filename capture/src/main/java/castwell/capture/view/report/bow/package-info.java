@@ -1,2 +1,2 @@
-/** What the report of one bow tells. */
+/** Holds the shapes of the report on one bow. */
 package castwell.capture.view.report.bow;

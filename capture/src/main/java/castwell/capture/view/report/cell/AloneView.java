@@ -4,7 +4,10 @@ import castwell.capture.view.Meaning;
 import java.util.List;
 import java.util.Optional;
 
-/** What the tests for one set alone would call outliers in a cell; they set nothing aside. */
+/**
+ * The shots that the tests for one set alone would call outliers in a cell. These tests set nothing
+ * aside.
+ */
 public record AloneView(
     @Meaning("by Grubbs' test") List<String> grubbs,
     @Meaning("by the generalized extreme Studentized deviate test") List<String> generalizedEsd,

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.OptionalDouble;
 
 /**
- * What the shots of a cell say. The intervals are of repeats alone; what the set-up has in common
- * stands beside them.
+ * The figures of a cell. The intervals are of repeats alone; what the set-up has in common stands
+ * beside them.
  */
 public record CellFigures(
     OptionalDouble meanFps,

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The shots of one session with one bow and one arrow: what was shot, what doesn't count, what the
- * rest says.
+ * The shots of one session with one bow and one arrow: those that were shot, those that don't
+ * count, and the figures of the rest.
  */
 public record CellView(
     String bow,

@@ -1,2 +1,2 @@
-/** Cells, strays and casts, as several reports tell them. */
+/** Holds the shapes of cells, strays and casts, which several reports share. */
 package castwell.capture.view.report.cell;

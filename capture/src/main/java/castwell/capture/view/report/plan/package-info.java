@@ -1,2 +1,2 @@
-/** What the design of a plan tells. */
+/** Holds the shapes of the report that designs a plan. */
 package castwell.capture.view.report.plan;

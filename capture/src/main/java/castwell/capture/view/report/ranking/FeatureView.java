@@ -2,6 +2,6 @@ package castwell.capture.view.report.ranking;
 
 import java.util.OptionalDouble;
 
-/** What goes with cast over the rack. */
+/** A measure of the bows, and how it goes with cast over the rack. */
 public record FeatureView(
     String feature, int n, OptionalDouble rankCorrelation, double p, boolean exact) {}

@@ -3,7 +3,7 @@ package castwell.capture.view.report.ranking;
 import castwell.capture.view.Meaning;
 import java.util.List;
 
-/** The rack by cast. */
+/** The rack's bows, ranked by cast. */
 public record RankingReportView(
     double gpp,
     List<String> sentences,

@@ -1,2 +1,2 @@
-/** What the ranking of a rack tells. */
+/** Holds the shapes of the report that ranks a rack. */
 package castwell.capture.view.report.ranking;

@@ -3,7 +3,7 @@ package castwell.capture.view.report.reach;
 import castwell.capture.view.Meaning;
 import java.util.List;
 
-/** The least arrow for every bow that carries what is wanted. */
+/** For every bow the lightest arrow that carries as much as is wanted. */
 public record ReachReportView(
     List<String> sentences,
     TargetView target,

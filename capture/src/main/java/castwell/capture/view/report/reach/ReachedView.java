@@ -4,7 +4,7 @@ import castwell.capture.view.Interval95;
 import castwell.capture.view.Meaning;
 import java.util.OptionalDouble;
 
-/** The least arrow with which a bow reaches it. */
+/** The lightest arrow with which a bow reaches the target. */
 public record ReachedView(
     String bow,
     @Meaning("whether it reaches it, in words") String verdict,

@@ -4,7 +4,7 @@ import castwell.capture.view.Interval95;
 import castwell.capture.view.Meaning;
 import java.util.OptionalDouble;
 
-/** What an arrow is to carry. */
+/** The momentum or energy that an arrow is to carry. */
 public record TargetView(
     @Meaning("energy, or momentum") String yardstick,
     String unit,

@@ -1,2 +1,2 @@
-/** What the least arrows that reach something tell. */
+/** Holds the shapes of the report on which arrows reach a target. */
 package castwell.capture.view.report.reach;

@@ -4,7 +4,7 @@ import castwell.capture.view.Interval95;
 import java.util.OptionalDouble;
 
 /**
- * A change in speed: the interval and p are of repeats alone, what set-ups have in common stands
+ * A change in speed. Its interval and p are of repeats alone; what set-ups have in common stands
  * beside them.
  */
 public record ChangeView(

@@ -2,5 +2,5 @@ package castwell.capture.view.report.rework;
 
 import java.util.OptionalDouble;
 
-/** What else differed between two days. */
+/** A condition that differed between two days besides the rework. */
 public record ConditionView(String what, String sentence, OptionalDouble effectPercent) {}

@@ -3,7 +3,10 @@ package castwell.capture.view.report.rework;
 import java.util.List;
 import java.util.Optional;
 
-/** Whether a rework helped, what of it was the day, and which of the bow's two numbers moved. */
+/**
+ * Whether a rework helped, how much of the change was the day, and which of the bow's two numbers
+ * moved.
+ */
 public record ReworkReportView(
     String bow,
     String before,

@@ -3,7 +3,7 @@ package castwell.capture.view.report.rework;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.OptionalDouble;
 
-/** What a rework did. */
+/** What a rework changed. */
 public record ReworkView(
     @JsonUnwrapped ChangeView change,
     OptionalDouble bowChangeFps,

@@ -1,2 +1,2 @@
-/** What a rework did. */
+/** Holds the shapes of the report on a rework. */
 package castwell.capture.view.report.rework;

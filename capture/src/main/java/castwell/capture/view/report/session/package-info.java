@@ -1,2 +1,2 @@
-/** What an outing tells. */
+/** Holds the shapes of the report on an outing. */
 package castwell.capture.view.report.session;
