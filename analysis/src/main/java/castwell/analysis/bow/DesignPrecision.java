@@ -24,8 +24,8 @@ public record DesignPrecision(
    * The precision that a design gives. Masses that are all alike tell nothing: the standard errors
    * are then infinite or vast.
    *
-   * @param energyJ above 0
-   * @param virtualMassKg above minus the lightest mass
+   * @param energyJ E as expected, above 0
+   * @param virtualMassKg K as expected, above minus the lightest mass
    * @param massesKg the arrows' masses, at least two of them different
    * @param shots the number of shots with each of these masses
    * @param sdMps one shot's standard deviation about its mean

@@ -14,7 +14,7 @@ import org.hipparchus.distribution.continuous.FDistribution;
  */
 public record LackOfFit(double f, int lackDegrees, int withinDegrees, double pValue) {
 
-  /** Empty with fewer than three masses, or without repeats. */
+  /** The test of a fit; empty with fewer than three masses, or without repeats. */
   public static Optional<LackOfFit> of(VirtualMassFit fit) {
     Repeats repeats = fit.repeats();
     double lack = Math.max(0, fit.sumSquares() - repeats.withinSumSquares());

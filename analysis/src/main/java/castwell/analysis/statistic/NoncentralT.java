@@ -23,7 +23,8 @@ public final class NoncentralT {
   /**
    * The probability of a value of at most t; NaN of NaN.
    *
-   * @param degreesOfFreedom from 0.1 on, fractional ones and infinitely many as well
+   * @param degreesOfFreedom the degrees of freedom, at least 0.1; they may be fractional or
+   *     infinite
    * @param noncentrality delta, within 10 000 to either side of 0
    * @throws IllegalArgumentException for degrees of freedom or a noncentrality out of these ranges
    */

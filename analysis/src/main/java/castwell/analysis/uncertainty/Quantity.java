@@ -120,7 +120,7 @@ public record Quantity(double value, Map<Source, Double> contributions) {
    * The interval that covers the true value with the given probability, by Student's t with the
    * effective degrees of freedom as they are (not truncated: the interval of R's t.test).
    *
-   * @param coverage between 0 and 1, commonly 0.95
+   * @param coverage the probability, between 0 and 1, commonly 0.95
    */
   public Interval interval(double coverage) {
     double half = StudentT.twoSided(coverage, effectiveDegreesOfFreedom()) * standardUncertainty();
@@ -144,7 +144,7 @@ public record Quantity(double value, Map<Source, Double> contributions) {
    * probability (JCGM 100:2008, 6.2 and G.4.1, with degrees of freedom truncated to the next lower
    * integer).
    *
-   * @param coverage between 0 and 1, commonly 0.95
+   * @param coverage the probability, between 0 and 1, commonly 0.95
    */
   public double expandedUncertainty(double coverage) {
     double degreesOfFreedom = Math.max(1, Math.floor(effectiveDegreesOfFreedom()));

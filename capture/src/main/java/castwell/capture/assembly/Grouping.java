@@ -19,7 +19,9 @@ final class Grouping {
   }
 
   /**
-   * @param edges in ascending number
+   * Splits edges into groups, one for each object.
+   *
+   * @param edges edges in ascending number
    */
   List<List<Edge>> split(Collection<Edge> edges) {
     List<List<Edge>> groups = new ArrayList<>();

@@ -53,7 +53,8 @@ public final class SerialPorts {
   }
 
   /**
-   * Reserves the port that a specification names, whether or not it is there now, so that no search for a board tries it.
+   * Reserves the port that a specification names, whether or not it is there now, so that no search
+   * for a board tries it.
    */
   public Port reserve(PortSpec.Serial spec) {
     promised.add(spec);
