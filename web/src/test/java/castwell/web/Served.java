@@ -76,7 +76,7 @@ final class Served implements AutoCloseable {
                       r ->
                           Rehearsal.port(
                               daemon.store(), station, r, () -> System.nanoTime() / 1_000))
-                  .orElseGet(() -> serial.port(absent)));
+                  .orElseGet(() -> serial.reserve(absent)));
         });
     return start(daemon, settings, stations, ports, local(0), true);
   }
@@ -125,7 +125,7 @@ final class Served implements AutoCloseable {
     Settings settings = SettingsFile.read(folder);
     PortSpec.Serial spec = new PortSpec.ByPath(path.toString());
     Station station = new Station(stationName, spec, settings.capture().gates());
-    Port port = new SerialPorts(() -> System.nanoTime() / 1_000).port(spec);
+    Port port = new SerialPorts(() -> System.nanoTime() / 1_000).reserve(spec);
     HttpAddress any = new HttpAddress(settings.listen().host(), httpPort);
     return start(daemon, settings, List.of(station), Map.of(stationName, port), any, false);
   }

@@ -2,7 +2,8 @@ package castwell.analysis.air;
 
 /**
  * Density of moist air by the formula CIPM-2007 (A. Picard et al., Metrologia 45 (2008) 149), made
- * for 15 to 27 degrees C and 600 to 1100 hPa; good for an arrow's drag well beyond.
+ * for 15 to 27 degrees C and 600 to 1100 hPa. For an arrow's drag it is good enough well beyond
+ * these ranges.
  */
 public final class Cipm2007 {
   /** Carbon dioxide in ordinary air, as a mole fraction. */
@@ -14,10 +15,10 @@ public final class Cipm2007 {
   private Cipm2007() {}
 
   /**
-   * In kg/m3.
+   * The density of moist air, in kg/m3.
    *
-   * @param celsius air temperature
-   * @param pascal absolute pressure
+   * @param celsius air temperature, in degrees C
+   * @param pascal absolute pressure, in Pa
    * @param relativeHumidity 0 to 1
    * @param co2MoleFraction commonly {@link #ORDINARY_CO2}
    */
@@ -30,7 +31,7 @@ public final class Cipm2007 {
     return pascal * moistKgPerMol / (z * GAS_CONSTANT * kelvin(celsius));
   }
 
-  /** Of water vapour in air, a pure number. */
+  /** The mole fraction of water vapour in air, a pure number. */
   public static double vapourMoleFraction(double celsius, double pascal, double relativeHumidity) {
     return relativeHumidity
         * enhancementFactor(celsius, pascal)
@@ -38,18 +39,21 @@ public final class Cipm2007 {
         / pascal;
   }
 
-  /** p_sv, over water, in Pa. */
+  /** The saturation vapour pressure p_sv over water, in Pa. */
   public static double saturationVapourPressure(double celsius) {
     double t = kelvin(celsius);
     return Math.exp(1.2378847e-5 * t * t - 1.9121316e-2 * t + 33.93711047 - 6.3431645e3 / t);
   }
 
-  /** f, by which air raises that pressure, a pure number. */
+  /** The enhancement factor f by which air raises the saturation vapour pressure, a pure number. */
   public static double enhancementFactor(double celsius, double pascal) {
     return 1.00062 + 3.14e-8 * pascal + 5.6e-7 * celsius * celsius;
   }
 
-  /** Z, how far moist air departs from an ideal gas, a pure number. */
+  /**
+   * The compressibility factor Z, a pure number: it tells how far moist air departs from an ideal
+   * gas.
+   */
   public static double compressibility(double celsius, double pascal, double vapour) {
     double perKelvin = pascal / kelvin(celsius);
     double first =

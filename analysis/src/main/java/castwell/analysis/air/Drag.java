@@ -8,16 +8,16 @@ import castwell.analysis.uncertainty.Source;
  * is the shaft's cross-section.
  */
 public final class Drag {
-  /** KAKENHI 18K03943, report of 2020. */
+  /** The drag coefficient with a laminar boundary layer (KAKENHI 18K03943, report of 2020). */
   public static final double LAMINAR = 1.3;
 
-  /** Proceedings (MDPI) 49 (2020) 56, at a Reynolds number of 12000. */
+  /** The drag coefficient at a Reynolds number of 12000 (Proceedings (MDPI) 49 (2020) 56). */
   public static final double SHORT_VANES = 1.56;
 
-  /** Proceedings (MDPI) 49 (2020) 56, at a Reynolds number of 12000. */
+  /** The drag coefficient at a Reynolds number of 12000 (Proceedings (MDPI) 49 (2020) 56). */
   public static final double LARGE_VANES = 2.05;
 
-  /** KAKENHI 18K03943, report of 2020. */
+  /** The drag coefficient with a turbulent boundary layer (KAKENHI 18K03943, report of 2020). */
   public static final double TURBULENT = 2.6;
 
   private Drag() {}
@@ -34,9 +34,9 @@ public final class Drag {
   /**
    * k, the share of its speed that an arrow loses, per metre.
    *
-   * @param diameterM of the shaft
-   * @param massKg of the arrow
-   * @param density of the air, in kg/m3
+   * @param diameterM the shaft's diameter
+   * @param massKg the arrow's mass
+   * @param density the air's density, in kg/m3
    */
   public static double lossPerMetre(
       double dragCoefficient, double diameterM, double massKg, double density) {
@@ -44,7 +44,7 @@ public final class Drag {
     return density * dragCoefficient * crossSection / (2 * massKg);
   }
 
-  /** The same of an uncertain coefficient; diameter, mass and density taken as exact. */
+  /** The same for an uncertain coefficient; diameter, mass and density are taken as exact. */
   public static Quantity lossPerMetre(
       Quantity dragCoefficient, double diameterM, double massKg, double density) {
     return dragCoefficient.times(lossPerMetre(1, diameterM, massKg, density));
@@ -53,9 +53,9 @@ public final class Drag {
   /**
    * The speed with which the arrow left the bow: v exp(k x).
    *
-   * @param speed in m/s, where it was measured: in the middle between the gates
-   * @param distanceM from the bow to there
-   * @param lossPerMetre k
+   * @param speed the speed measured in the middle between the gates, in m/s
+   * @param distanceM the distance from the bow to that middle
+   * @param lossPerMetre k, as above
    */
   public static Quantity speedAtBow(Quantity speed, double distanceM, Quantity lossPerMetre) {
     double growth = Math.exp(lossPerMetre.value() * distanceM);

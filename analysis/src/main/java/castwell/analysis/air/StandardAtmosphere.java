@@ -16,7 +16,8 @@ public final class StandardAtmosphere {
   private StandardAtmosphere() {}
 
   /**
-   * @throws IllegalArgumentException outside -2000 to 11000 m, as do the others
+   * @throws IllegalArgumentException for a height outside -2000 to 11000 m; so do pressure and
+   *     density
    */
   public static double temperatureK(double heightM) {
     if (!(heightM >= LOWEST_M && heightM <= HIGHEST_M)) {
@@ -31,7 +32,7 @@ public final class StandardAtmosphere {
     return SEA_LEVEL_PASCAL * Math.pow(ratio, -GRAVITY / (GAS_CONSTANT * KELVIN_PER_METRE));
   }
 
-  /** In kg/m3. */
+  /** The air's density, in kg/m3. */
   public static double density(double heightM) {
     return pressurePa(heightM) / (GAS_CONSTANT * temperatureK(heightM));
   }

@@ -4,27 +4,27 @@ import java.util.List;
 
 /** What keeps a bow's curve from being trusted, and what to shoot to mend it. */
 public sealed interface Advice {
-  /** By which its words are found. */
+  /** The key under which this advice's words are found. */
   String code();
 
-  /** What its words hold, in their order. */
+  /** The figures that stand in its words, in their order. */
   default List<Figure> figures() {
     return List.of();
   }
 
-  /** A figure of an advice. */
+  /** A figure that stands in an advice's words. */
   sealed interface Figure {}
 
   /** A mass, or its standard uncertainty. */
   record Mass(double kg) implements Figure {}
 
-  /** So many shots. */
+  /** A number of shots. */
   record Count(int n) implements Figure {}
 
   /** A p value. */
   record Probability(double p) implements Figure {}
 
-  /** No curve at all from one mass. */
+  /** All shots had one mass, and one mass gives no curve at all. */
   record OneMass(double massKg, double otherKg) implements Advice {
     @Override
     public String code() {
@@ -37,7 +37,7 @@ public sealed interface Advice {
     }
   }
 
-  /** A curve through two masses always fits. */
+  /** There are only two masses, and a curve through two always fits, so nothing tests it. */
   record TwoMasses(double betweenKg) implements Advice {
     @Override
     public String code() {
@@ -80,7 +80,7 @@ public sealed interface Advice {
     }
   }
 
-  /** Nothing tells the scatter apart from the curve. */
+  /** No mass was shot twice, so nothing tells the scatter apart from a misfit of the curve. */
   record NoRepeats() implements Advice {
     @Override
     public String code() {
@@ -88,7 +88,7 @@ public sealed interface Advice {
     }
   }
 
-  /** A cause can't be read off it yet. */
+  /** The virtual mass can't be told from zero yet, so nothing can be concluded from it. */
   record NotToldFromZero(double virtualMassKg, double lowKg, double highKg) implements Advice {
     @Override
     public String code() {
@@ -101,7 +101,7 @@ public sealed interface Advice {
     }
   }
 
-  /** No bow has one. */
+  /** The fit gives a virtual mass below zero, which no bow has. */
   record VirtualMassBelowZero(double lightKg, double heavyKg) implements Advice {
     @Override
     public String code() {
@@ -114,7 +114,7 @@ public sealed interface Advice {
     }
   }
 
-  /** The curve isn't the bow's. */
+  /** The curve misses the means by more than the scatter explains, so it isn't this bow's. */
   record CurveMisses(double pValue) implements Advice {
     @Override
     public String code() {
@@ -127,7 +127,7 @@ public sealed interface Advice {
     }
   }
 
-  /** The model has no solution. */
+  /** Heavier arrows weren't slower, so the model has no solution. */
   record HeavierNotSlower() implements Advice {
     @Override
     public String code() {
@@ -135,7 +135,7 @@ public sealed interface Advice {
     }
   }
 
-  /** Too few for any curve. */
+  /** There are too few shots for any curve. */
   record TooFewShots(int shots) implements Advice {
     @Override
     public String code() {

@@ -11,10 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A bow state's cells as the fits take them in: by their sums, which is all that least squares use
- * of the shots.
+ * A bow state's cells by their sums, which are all that a least-squares fit uses of the shots.
  *
- * @param name tells the state's fit from others'
+ * @param name the name that tells this state's fit from those of other states
  */
 public record BowSums(String name, List<CellSums> cells) {
 
@@ -31,7 +30,7 @@ public record BowSums(String name, List<CellSums> cells) {
     return cells.stream().mapToInt(CellSums::n).sum();
   }
 
-  /** The different masses of which a shot counts, the lightest first. */
+  /** The different arrow masses with at least one shot that counts, the lightest first. */
   public double[] massesKg() {
     return cells.stream()
         .filter(cell -> !cell.isEmpty())
@@ -41,7 +40,7 @@ public record BowSums(String name, List<CellSums> cells) {
         .toArray();
   }
 
-  /** The curve alone. */
+  /** The virtual-mass curve fitted to these cells, without what the set-ups add. */
   public Optional<VirtualMassFit> fit() {
     return VirtualMassFit.of(Repeats.of(cells));
   }
@@ -54,8 +53,10 @@ public record BowSums(String name, List<CellSums> cells) {
   }
 
   /**
-   * The bow by that curve. What a set-up makes all speeds wrong by makes the energy wrong by twice
-   * as much and leaves the virtual mass: common to it, by each set-up's share of the shots.
+   * The bow by that curve, with what the set-ups add. An error of a set-up makes all its speeds
+   * wrong by the same share; the energy is then wrong by twice that share, and the virtual mass
+   * isn't wrong at all. Each set-up therefore adds a common uncertainty to the energy, weighted by
+   * its share of the shots.
    */
   public Optional<VirtualMass> virtualMass() {
     return fit().map(fit -> withCommon(fit.quantities(name)));

@@ -3,15 +3,15 @@ package castwell.analysis.bow;
 import java.util.Arrays;
 
 /**
- * How well E and K would be known from so many shots of such arrows, before they are shot: s2
- * (J'J)^-1 at the E and K that are expected, J the derivatives of v = sqrt(2 E / (m + K)). What
- * {@link VirtualMassFit} says once they are shot, with s for its residuals'.
+ * How well E and K would be known from a planned number of shots with given arrows: s2 (J'J)^-1 at
+ * the E and K that are expected, with J the derivatives of v = sqrt(2 E / (m + K)). {@link
+ * VirtualMassFit} gives the same once the shots are made, with s estimated from its residuals.
  *
  * @param energyJ E as expected
  * @param virtualMassKg K as expected
- * @param energySe in J
- * @param virtualMassSe in kg
- * @param correlation of E and K, -1 to 1; NaN of shots that don't scatter
+ * @param energySe standard error of E, in J
+ * @param virtualMassSe standard error of K, in kg
+ * @param correlation the correlation of E and K, -1 to 1; NaN of shots that don't scatter
  */
 public record DesignPrecision(
     double energyJ,
@@ -21,13 +21,14 @@ public record DesignPrecision(
     double correlation) {
 
   /**
-   * With masses that are all alike nothing is known: the standard errors are infinite or vast.
+   * The precision that a design gives. Masses that are all alike tell nothing: the standard errors
+   * are then infinite or vast.
    *
-   * @param energyJ above 0
-   * @param virtualMassKg above minus the lightest mass
-   * @param massesKg two different ones at least
-   * @param shots of each of them
-   * @param sdMps one shot's scatter about its mean
+   * @param energyJ E as expected, above 0
+   * @param virtualMassKg K as expected, above minus the lightest mass
+   * @param massesKg the arrows' masses, at least two of them different
+   * @param shots the number of shots with each of these masses
+   * @param sdMps one shot's standard deviation about its mean
    */
   public static DesignPrecision of(
       double energyJ, double virtualMassKg, double[] massesKg, double[] shots, double sdMps) {

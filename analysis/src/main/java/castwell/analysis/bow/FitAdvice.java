@@ -8,24 +8,28 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Looks at what was shot and at its fit, and says what to shoot next. What matters is K's standard
- * error: it falls with the masses' spread and with the number of shots.
+ * Says what to shoot next, from the shots so far and their fit. What matters is K's standard error,
+ * which falls as the masses spread and as the shots become more.
  */
 public final class FitAdvice {
-  /** Least grains per pound that a wooden bow usually wants; common practice. */
+  /** The least grains per pound that a wooden bow usually wants (common practice, no source). */
   public static final double LEAST_GPP = 8;
 
   private static final double HEAVY_GPP = 14;
   private static final double MIDDLE_GPP = 10;
 
   /**
-   * Of m + K at the middle arrow. A K wrong by so much is as good as half of it, 1.5 %, in speed: 2
-   * ft/s in 140, what many a rework gains. Vaguer, it can't say where such a gain came from. Common
+   * The largest standard error of K that is precise enough, as a share of m + K at the middle
+   * arrow. A K wrong by 3 % of m + K makes the speed wrong by half of that, 1.5 %: 2 ft/s in 140,
+   * which is what many a rework gains. A vaguer K can't say where such a gain came from. Common
    * practice, no source.
    */
   private static final double VAGUE = 0.03;
 
-  /** The masses are to blame where the same shots, well spread, would tell K so much better. */
+  /**
+   * The masses are too close where as many shots, well spread, would more than halve K's standard
+   * error.
+   */
   private static final double MUCH_BETTER = 0.5;
 
   private static final double COVERAGE = 0.95;
@@ -42,9 +46,10 @@ public final class FitAdvice {
   }
 
   /**
-   * Empty where there is nothing to mend.
+   * The advice for a bow; empty where there is nothing to mend.
    *
-   * @param drawWeightN above 0: no arrow below {@link #LEAST_GPP} of it is asked for
+   * @param drawWeightN the draw weight, above 0; no arrow lighter than {@link #LEAST_GPP} grains
+   *     per pound of it is asked for
    */
   public static List<Advice> of(BowSums bow, double drawWeightN) {
     return new FitAdvice(bow, drawWeightN).advice();
@@ -97,7 +102,7 @@ public final class FitAdvice {
     double[] spread = {light, (light + heavy) / 2, heavy};
     double[] asMany = {repeats.shots() / 3.0, repeats.shots() / 3.0, repeats.shots() / 3.0};
     if (expected(fit, spread, asMany) < MUCH_BETTER * se) {
-      double joined = with(fit, light, heavy);
+      double joined = seWith(fit, light, heavy);
       return Optional.of(new Advice.TooCloseTogether(se, light, heavy, joined));
     }
     double each = (double) repeats.shots() / repeats.masses();
@@ -113,8 +118,8 @@ public final class FitAdvice {
         : Optional.of(new Advice.NotToldFromZero(k, k - reach, k + reach));
   }
 
-  /** K's standard error if five shots each of two more masses join those there are. */
-  private static double with(VirtualMassFit fit, double light, double heavy) {
+  /** K's standard error if five shots with each of two more masses joined those already made. */
+  private static double seWith(VirtualMassFit fit, double light, double heavy) {
     Repeats repeats = fit.repeats();
     int n = repeats.masses();
     double[] masses = Arrays.copyOf(repeats.massKg(), n + 2);

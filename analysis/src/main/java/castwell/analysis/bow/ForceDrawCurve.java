@@ -9,23 +9,27 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
- * Draw force against draw length, from brace height to full draw. Lengths are the trade's: nock
- * groove to the grip's pivot point plus 1 3/4 in, so that the string rests at brace height plus 1
- * 3/4 in.
+ * Draw force against draw length, from brace height to full draw. Draw lengths are measured as the
+ * trade does, from the nock groove to the grip's pivot point plus 1 3/4 in, so that the string
+ * rests at brace height plus 1 3/4 in.
  */
 public final class ForceDrawCurve {
   /** What the trade adds to the length from the pivot point. */
   public static final double BEYOND_PIVOT_M = 1.75 * Units.METRES_PER_INCH;
 
-  /** Common practice, no source: where the curve is this much steeper than half-way, it stacks. */
+  /**
+   * A curve stacks where it is this many times as steep as half-way (common practice, no source).
+   */
   public static final double STACKS_AT = 1.5;
 
   private static final int STACK_STEPS = 400;
 
   /**
-   * @param drawLengthM the trade's
-   * @param drawN held on the way out
-   * @param letDownN held on the way back, where it was measured
+   * One point of the curve.
+   *
+   * @param drawLengthM the draw length, as the trade measures it
+   * @param drawN the force on the way out
+   * @param letDownN the force on the way back, where it was measured
    */
   public record Point(double drawLengthM, double drawN, OptionalDouble letDownN) {}
 
@@ -39,9 +43,10 @@ public final class ForceDrawCurve {
   }
 
   /**
-   * @param points in any order, no two at one length, three at least with the one at brace height
-   * @param braceHeightM from the string to the pivot point, where it is known: there the force is
-   *     0. Left out where the points begin closer still, or with no force
+   * @param points the points in any order, no two at one length; at least three, counting the one
+   *     at brace height
+   * @param braceHeightM the distance from the string to the pivot point, where it is known; it adds
+   *     a point without force, unless the points begin closer still or without force
    * @throws IllegalArgumentException when these can't be a curve
    */
   public static ForceDrawCurve of(List<Point> points, OptionalDouble braceHeightM) {
@@ -86,7 +91,10 @@ public final class ForceDrawCurve {
     return points;
   }
 
-  /** Whether it begins where the string rests; else what lies below its first point is missing. */
+  /**
+   * Whether the curve begins where the string rests; else the part below its first point is
+   * missing.
+   */
   public boolean isFromBrace() {
     return points.get(0).drawN() == 0;
   }
@@ -105,7 +113,7 @@ public final class ForceDrawCurve {
     return curve.integral();
   }
 
-  /** The same by the trapezoid rule, which lies below for a curve that bulges. */
+  /** The same area by the trapezoid rule, which comes out smaller for a curve that bulges. */
   public double trapezoidJ() {
     return trapezoid(points.stream().mapToDouble(Point::drawN).toArray());
   }
@@ -115,7 +123,10 @@ public final class ForceDrawCurve {
     return storedEnergyJ() / drawWeightN();
   }
 
-  /** Stored energy over draw weight times the string's way: 0.5 of a straight spring; no unit. */
+  /**
+   * Stored energy over draw weight times the string's travel, without a unit: 0.5 for a straight
+   * spring.
+   */
   public double fullness() {
     return fullness(storedEnergyJ(), drawWeightN(), fullDrawM() - points.get(0).drawLengthM());
   }
@@ -125,8 +136,8 @@ public final class ForceDrawCurve {
   }
 
   /**
-   * From where to full draw its slope stays above {@link #STACKS_AT} times that half-way; empty if
-   * it isn't so at full draw.
+   * The draw length from which the slope stays above {@link #STACKS_AT} times the slope half-way,
+   * up to full draw; empty where the bow doesn't stack at full draw.
    */
   public OptionalDouble stacksAtM() {
     double from = points.get(0).drawLengthM();
@@ -142,9 +153,9 @@ public final class ForceDrawCurve {
   }
 
   /**
-   * The share of the stored energy that isn't there on the way back; empty unless a let-down was
-   * measured at every point between. At the ends it may be left out: it begins with the force at
-   * full draw, and ends with the one at brace height.
+   * The share of the stored energy that is lost between the draw and the let-down; empty unless a
+   * let-down force was measured at every point between the ends. At the ends it may be left out,
+   * since the let-down begins with the force at full draw and ends with the one at brace height.
    */
   public OptionalDouble hysteresis() {
     double[] forces = points.stream().mapToDouble(point -> point.letDownN().orElse(-1)).toArray();
@@ -160,14 +171,14 @@ public final class ForceDrawCurve {
     return OptionalDouble.of((storedEnergyJ() - returned) / storedEnergyJ());
   }
 
-  /** The arrow's kinetic energy over what is stored: without a unit. */
+  /** The arrow's kinetic energy over the stored energy, without a unit. */
   public Quantity efficiency(Quantity kineticEnergyJ) {
     return kineticEnergyJ.times(1 / storedEnergyJ());
   }
 
   /**
-   * Virtual mass by the stored energy, 2 W / v2 - m in kg: all that doesn't reach the arrow, limbs'
-   * friction with it, so it isn't below the fit's.
+   * The virtual mass by the stored energy, 2 W / v2 - m, in kg. It counts everything that doesn't
+   * reach the arrow, friction in the limbs too, so it isn't below the fit's.
    */
   public Quantity virtualMassKg(double arrowMassKg, Quantity speedMps) {
     return Quantity.exact(2 * storedEnergyJ())

@@ -6,14 +6,15 @@ import java.util.List;
 import org.hipparchus.distribution.continuous.FDistribution;
 
 /**
- * Which E and K go together: all pairs whose sum of squares is at most S (1 + p / (n - p) F), p = 2
- * (Beale, J. R. Stat. Soc. B 22 (1960) 41; Bates and Watts, Nonlinear Regression Analysis (1988),
- * 6.1). Not an ellipse: it follows the curve's own bend.
+ * The region of E and K that the shots allow together: all pairs whose sum of squares is at most S
+ * (1 + p / (n - p) F), p = 2 (Beale, J. R. Stat. Soc. B 22 (1960) 41; Bates and Watts, Nonlinear
+ * Regression Analysis (1988), 6.1). The region isn't an ellipse, since it follows the model's own
+ * curvature.
  *
- * @param corners in order around it, the last joined to the first; one lone point where the fit has
- *     no residuals
- * @param isOpen whether it goes on: the shots don't rule out any K however heavy. The outline is
- *     cut where K is 100 times the heaviest arrow
+ * @param corners the outline's corners in order, the last joined to the first; a single point
+ *     repeated where the fit has no residuals
+ * @param isOpen whether the region has no upper end, since the shots don't rule out any K however
+ *     heavy; the outline is then cut where K is 100 times the heaviest arrow
  */
 public record JointRegion(List<Corner> corners, boolean isOpen) {
   private static final int HEAVIEST_ARROWS = 100;
@@ -27,7 +28,9 @@ public record JointRegion(List<Corner> corners, boolean isOpen) {
   }
 
   /**
-   * @param coverage between 0 and 1, commonly 0.95
+   * The region with this probability of holding the true E and K.
+   *
+   * @param coverage a probability between 0 and 1, commonly 0.95
    */
   public static JointRegion of(VirtualMassFit fit, double coverage) {
     Repeats repeats = fit.repeats();
@@ -38,7 +41,7 @@ public record JointRegion(List<Corner> corners, boolean isOpen) {
     List<Corner> high = new ArrayList<>();
     List<Corner> low = new ArrayList<>();
     for (int i = 0; i <= SLICES; i++) {
-      // Denser towards the ends, where the outline turns round.
+      // The steps are denser towards the ends, where the outline turns round.
       double k = ks.low() + (ks.high() - ks.low()) * (1 - Math.cos(Math.PI * i / SLICES)) / 2;
       Projection at = Projection.at(repeats, k);
       double reach = Math.sqrt(Math.max(0, most - at.between()) / at.ff());
@@ -57,7 +60,9 @@ public record JointRegion(List<Corner> corners, boolean isOpen) {
     return HEAVIEST_ARROWS * repeats.massKg()[repeats.masses() - 1];
   }
 
-  /** The farthest K to one side, by doubling and halving; never past what bounds it. */
+  /**
+   * The farthest K of the region to one side, found by doubling and halving, never past its bound.
+   */
   private static double end(Repeats repeats, VirtualMassFit fit, double most, int side) {
     double inside = fit.virtualMassKg();
     double bound = side < 0 ? -repeats.massKg()[0] : Math.max(inside, heaviest(repeats));

@@ -4,16 +4,17 @@ import java.util.Optional;
 import org.hipparchus.distribution.continuous.FDistribution;
 
 /**
- * Whether the curve misses the means by more than the repeats scatter: F = (SS lack / (k - 2)) /
- * (SS within / (n - k)), k masses, n shots (Draper and Smith, Applied Regression Analysis, 1.5;
- * from memory).
+ * The test whether the curve misses the means by more than the repeats scatter: F = (SS lack / (k -
+ * 2)) / (SS within / (n - k)), k masses, n shots (Draper and Smith, Applied Regression Analysis,
+ * 1.5; from memory).
  *
- * @param f without a unit; infinite when the repeats don't scatter at all but the curve misses
- * @param pValue small when the curve is not the bow's
+ * @param f the ratio F, without a unit; infinite when the repeats don't scatter at all but the
+ *     curve misses
+ * @param pValue the p value; it is small when the curve is not the bow's
  */
 public record LackOfFit(double f, int lackDegrees, int withinDegrees, double pValue) {
 
-  /** Empty with fewer than three masses, or without repeats. */
+  /** The test of a fit; empty with fewer than three masses, or without repeats. */
   public static Optional<LackOfFit> of(VirtualMassFit fit) {
     Repeats repeats = fit.repeats();
     double lack = Math.max(0, fit.sumSquares() - repeats.withinSumSquares());

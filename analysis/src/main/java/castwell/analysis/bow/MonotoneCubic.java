@@ -1,10 +1,10 @@
 package castwell.analysis.bow;
 
 /**
- * A smooth curve through points that neither overshoots nor wiggles: piecewise cubic, its slopes
- * limited to the circle of radius 3 (Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238). R's
- * splinefun with method "monoH.FC" gives the same, but for the steepest bends: it lets slopes past
- * that circle which a later one may turn into an overshoot.
+ * A smooth curve through points that neither overshoots nor wiggles. It is piecewise cubic, with
+ * its slopes limited to the circle of radius 3 (Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980)
+ * 238). R's splinefun with method "monoH.FC" gives the same except at the steepest bends, where it
+ * lets slopes past that circle, which a later limit may turn into an overshoot.
  */
 final class MonotoneCubic {
   private final double[] x;
@@ -12,7 +12,7 @@ final class MonotoneCubic {
   private final double[] slope;
 
   /**
-   * @param x rising, two at least
+   * @param x the points' x in rising order, at least two
    */
   MonotoneCubic(double[] x, double[] y) {
     this.x = x;
@@ -42,7 +42,7 @@ final class MonotoneCubic {
     double a = slope[i] / secant;
     double b = slope[i + 1] / secant;
     if (a < 0 || b < 0) {
-      // A turn of the data: no slope may carry past it.
+      // The data turn here, and no slope may carry past the turn.
       slope[i] = a < 0 ? 0 : slope[i];
       slope[i + 1] = b < 0 ? 0 : slope[i + 1];
       a = Math.max(0, a);
@@ -55,7 +55,7 @@ final class MonotoneCubic {
     }
   }
 
-  /** The area under the whole curve: exact for a cubic piece. */
+  /** The area under the whole curve; it is exact, since each piece is a cubic. */
   double integral() {
     double sum = 0;
     for (int i = 0; i < x.length - 1; i++) {
@@ -65,7 +65,7 @@ final class MonotoneCubic {
     return sum;
   }
 
-  /** The curve's slope within its ends. */
+  /** The curve's slope at a place between its ends. */
   double slopeAt(double at) {
     int i = 0;
     while (i < x.length - 2 && at > x[i + 1]) {

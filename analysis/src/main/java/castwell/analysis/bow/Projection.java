@@ -4,12 +4,13 @@ package castwell.analysis.bow;
  * The virtual-mass model with its best scale at a given K: v = a f(m), f = (m + K)^-1/2, a = sqrt(2
  * E).
  *
- * @param a the best scale there
- * @param ff sum of n f2
- * @param between sum of n (mean - a f)2: what the curve leaves of the means; NaN where K isn't
- *     above minus the lightest mass
- * @param step what Gauss and Newton add to K
- * @param gg sum of n g2, with g the derivative of the model by K, after a is projected out
+ * @param a the best scale at this K
+ * @param ff the sum of n f2
+ * @param between the sum of n (mean - a f)2, which is what the curve doesn't explain of the means;
+ *     NaN where K isn't above minus the lightest mass
+ * @param step the Gauss-Newton step of K
+ * @param gg the sum of n g2, with g the derivative of the model by K after a is projected out
+ * @param fg the sum of n f times the derivative of the model by K
  */
 record Projection(
     double k, double a, double ff, double between, double step, double gg, double fg) {
@@ -43,12 +44,12 @@ record Projection(
     return new Projection(k, a, ff, between, gr / gg, gg, fg);
   }
 
-  /** Of a f by K. */
+  /** The derivative of a f by K. */
   private static double derivative(double a, double f) {
     return -0.5 * a * f * f * f;
   }
 
-  /** E = a2 / 2, and the covariance of a and K carried over to E and K. */
+  /** The fit at this K: E = a2 / 2, with the covariance of a and K carried over to E and K. */
   VirtualMassFit fit(Repeats r) {
     double sumSquares = r.withinSumSquares() + between;
     int degreesOfFreedom = r.shots() - 2;

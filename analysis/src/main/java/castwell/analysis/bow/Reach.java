@@ -10,17 +10,18 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The least arrow mass, in kg, with which a bow reaches a target: by {@link Target}'s formulas. Its
- * interval is found by inverting that of what the bow gives at each mass, as calibrations are
- * (Draper and Smith, Applied Regression Analysis, on inverse estimation; from memory), so that it
- * needn't be symmetric and may be open.
+ * The least arrow mass, in kg, with which a bow reaches a target, by {@link Target}'s formulas. Its
+ * interval is found by inverse estimation, as for calibrations (Draper and Smith, Applied
+ * Regression Analysis; from memory): it holds each mass at which the interval of what the bow gives
+ * holds the target. So it needn't be symmetric, and may be open.
  *
- * @param massKg empty where no arrow does: "never"
- * @param intervalKg every mass whose given less wanted can't be told from 0; its upper end is
- *     infinite where even the heaviest arrow can't be shown to do, its lower end where none may
+ * @param massKg the least mass; empty where no arrow reaches the target
+ * @param intervalKg every mass at which what the bow gives can't be told from the target; its upper
+ *     end is infinite where even the heaviest arrow can't be shown to reach it, and so is its lower
+ *     end where none may
  */
 public record Reach(OptionalDouble massKg, Interval intervalKg) {
-  /** About 3000 gr, heavier than any arrow: what takes more is out of reach. */
+  /** A mass of about 3000 gr, heavier than any arrow: a target that takes more is out of reach. */
   private static final double HEAVIEST_KG = 0.2;
 
   private static final double LIGHTEST_KG = 1e-4;
@@ -29,7 +30,7 @@ public record Reach(OptionalDouble massKg, Interval intervalKg) {
 
   public static Reach of(VirtualMass bow, Target target, double coverage) {
     double mass = target.leastMassKg(bow);
-    // Student's quantile takes longer than all the rest, and is hardly ever another.
+    // Student's quantile takes longer than all the rest, and hardly ever differs from mass to mass.
     Map<Double, Double> quantiles = new HashMap<>();
     DoubleUnaryOperator quantile =
         degrees -> quantiles.computeIfAbsent(degrees, d -> StudentT.twoSided(coverage, d));
@@ -48,15 +49,18 @@ public record Reach(OptionalDouble massKg, Interval intervalKg) {
     return new Interval(surplus.value() - half, surplus.value() + half);
   }
 
-  /** The mass at which it turns from below 0; 0 where it is above already, infinite where never. */
+  /**
+   * The mass at which the surplus rises to 0; 0 where it starts there, infinite where it never
+   * does.
+   */
   private static double crossing(ToDoubleFunction<Double> surplus) {
     double low = LIGHTEST_KG;
     double high = HEAVIEST_KG;
     if (surplus.applyAsDouble(low) >= 0) {
       return 0;
     }
-    // The interval widens with mass beyond the arrows shot, so the first turn is what is looked
-    // for.
+    // Beyond the arrows shot the interval widens with mass, so the first crossing is the one
+    // wanted.
     double m = low;
     while (m < high && !(surplus.applyAsDouble(m) >= 0)) {
       low = m;

@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Shots gathered by arrow mass: all that a fit of speed on mass can use of them.
+ * Shots gathered by arrow mass, which is all that a fit of speed on mass can use of them.
  *
  * @param massKg the different masses, the lightest first
- * @param count shots of each
- * @param meanMps mean speed of each
- * @param withinSumSquares sum of squared deviations from those means: what no curve can explain
+ * @param count the number of shots with each mass
+ * @param meanMps the mean speed of each mass
+ * @param withinSumSquares the sum of squared deviations from those means, which no curve can
+ *     explain
  */
 record Repeats(double[] massKg, int[] count, double[] meanMps, double withinSumSquares) {
 
@@ -39,7 +40,9 @@ record Repeats(double[] massKg, int[] count, double[] meanMps, double withinSumS
         within);
   }
 
-  /** The same of cells: what lies between two cells of one mass is within it as well. */
+  /**
+   * The same from cells; a difference between two cells of one mass counts as scatter within it.
+   */
   static Repeats of(List<CellSums> cells) {
     Map<Double, double[]> sums = new TreeMap<>();
     for (CellSums cell : cells) {

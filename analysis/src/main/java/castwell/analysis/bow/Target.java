@@ -3,25 +3,26 @@ package castwell.analysis.bow;
 import castwell.analysis.uncertainty.Quantity;
 
 /**
- * What an arrow should carry. Beside an arrow that has served, momentum is the stricter yardstick
- * where the bow may take a lighter one, energy where it needs a heavier one: p2 / (2 m) is the
- * energy asked for at that arrow's mass alone.
+ * What an arrow should carry. When a target is taken from an arrow that has served well, momentum
+ * is the stricter target for a bow that would shoot a lighter arrow, and energy for one that needs
+ * a heavier arrow, since momentum p and energy p2 / (2 m) ask for the same at that arrow's mass
+ * alone.
  */
 public sealed interface Target {
 
-  /** What is asked for. */
+  /** The amount that the arrow should carry. */
   Quantity wanted();
 
   /** What the bow gives an arrow of that mass, in the same unit. */
   Quantity given(VirtualMass bow, double massKg);
 
   /**
-   * The least mass by the model's values alone, in kg; NaN where no arrow reaches it. Of a virtual
-   * mass below 0, which no bow has, 0 where every arrow reaches it.
+   * The least mass by the model's values alone, in kg; NaN where no arrow reaches the target. For a
+   * virtual mass below 0, which no bow has, it is 0 where every arrow reaches the target.
    */
   double leastMassKg(VirtualMass bow);
 
-  /** In J. m = T K / (E - T); no arrow has as much as the bow hands over. */
+  /** A target in J: m = T K / (E - T). No arrow gets as much as the bow hands over. */
   record KineticEnergy(Quantity wanted) implements Target {
     @Override
     public Quantity given(VirtualMass bow, double massKg) {
@@ -37,8 +38,9 @@ public sealed interface Target {
   }
 
   /**
-   * In kg m/s. m = (P2 + sqrt(P4 + 8 E P2 K)) / (4 E): there is always one. Nothing below the root
-   * means a momentum that a virtual mass below 0 exceeds with every arrow.
+   * A target in kg m/s: m = (P2 + sqrt(P4 + 8 E P2 K)) / (4 E), which always exists for a K of 0 or
+   * more. A negative number under the root means that, with a virtual mass below 0, every arrow
+   * exceeds the target.
    */
   record Momentum(Quantity wanted) implements Target {
     @Override

@@ -7,19 +7,19 @@ import java.util.Optional;
 
 /**
  * The virtual-mass model v = sqrt(2 E / (m + K)) (Klopsteg, Am. J. Phys. 11 (1943) 175), fitted to
- * shots by nonlinear least squares in v: what R's nls(v ~ sqrt(2 * E / (m + K))) gives.
+ * shots by nonlinear least squares in v, as R's nls(v ~ sqrt(2 * E / (m + K))) does.
  *
- * <p>E, in J, is the energy that the bow hands over; K, in kg, the virtual mass of limbs and
+ * <p>E, in J, is the energy that the bow hands over; K, in kg, is the virtual mass of limbs and
  * string. The covariance is s^2 (J'J)^-1 with J the model's derivatives at the solution. K may come
- * out below 0, which no bow's can be: that is told, never mended.
+ * out below 0, although no bow's can be; it is then reported as it is, and never corrected.
  *
  * @param energyJ E, above 0
  * @param virtualMassKg K, above minus the lightest mass
- * @param energyVariance in J2
- * @param covariance of E and K, in J kg
- * @param virtualMassVariance in kg2
- * @param sumSquares of the residuals, in m2/s2
- * @param degreesOfFreedom shots less 2
+ * @param energyVariance the variance of E, in J2
+ * @param covariance the covariance of E and K, in J kg
+ * @param virtualMassVariance the variance of K, in kg2
+ * @param sumSquares the sum of the squared residuals, in m2/s2
+ * @param degreesOfFreedom the number of shots less 2
  */
 public record VirtualMassFit(
     double energyJ,
@@ -35,11 +35,11 @@ public record VirtualMassFit(
   private static final double SETTLED = 1e-13;
 
   /**
-   * Empty with shots of fewer than two masses, with fewer than three shots, or when no such curve
-   * fits: heavier arrows that weren't slower.
+   * The fit to shots; empty with fewer than two masses, with fewer than three shots, or when no
+   * such curve fits since heavier arrows weren't slower.
    *
-   * @param massKg arrow masses, above 0
-   * @param speedMps speeds, above 0
+   * @param massKg each shot's arrow mass, above 0
+   * @param speedMps each shot's speed, above 0
    */
   public static Optional<VirtualMassFit> of(double[] massKg, double[] speedMps) {
     return of(Repeats.of(massKg, speedMps));
@@ -53,8 +53,8 @@ public record VirtualMassFit(
   }
 
   /**
-   * K by the weighted straight line of 1/v2 on m. Var(1/v2) is near 4 s2 / v6, hence the weights n
-   * v6.
+   * A first K, from the weighted straight line of 1/v2 on m. Var(1/v2) is near 4 s2 / v6, hence the
+   * weights n v6.
    */
   private static Optional<Double> start(Repeats r) {
     double w = 0;
@@ -87,9 +87,9 @@ public record VirtualMassFit(
   }
 
   /**
-   * Gauss and Newton on K alone: for any K the best sqrt(2 E) is a linear regression's (variable
-   * projection: Golub and Pereyra, SIAM J. Numer. Anal. 10 (1973) 413). A step that doesn't help is
-   * halved.
+   * Takes Gauss-Newton steps on K alone, since for any K the best sqrt(2 E) follows from a linear
+   * regression (variable projection: Golub and Pereyra, SIAM J. Numer. Anal. 10 (1973) 413). A step
+   * that doesn't help is halved.
    */
   private static Optional<VirtualMassFit> settle(Repeats r, double start) {
     Projection now = Projection.at(r, start);
@@ -121,7 +121,7 @@ public record VirtualMassFit(
     return Math.sqrt(virtualMassVariance);
   }
 
-  /** Of E and K, -1 to 1; NaN of a fit without any residuals. */
+  /** The correlation of E and K, -1 to 1; NaN of a fit without any residuals. */
   public double correlation() {
     return covariance / Math.sqrt(energyVariance * virtualMassVariance);
   }
@@ -131,7 +131,7 @@ public record VirtualMassFit(
    * spread (the covariance's Cholesky factor), so that whatever is made of both carries their
    * correlation.
    *
-   * @param name tells this fit's sources from others'
+   * @param name the name that tells this fit's sources from those of other fits
    */
   public VirtualMass quantities(String name) {
     String scatter = "fit of " + name;

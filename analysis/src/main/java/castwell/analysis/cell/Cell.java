@@ -8,9 +8,9 @@ import java.util.Set;
 /**
  * The shots of one bow state with one arrow in one session.
  *
- * @param massKg the arrow's
- * @param shots those that count, the first first
- * @param setAside those that don't
+ * @param massKg the arrow's mass
+ * @param shots the shots that count, the earliest first
+ * @param setAside the shots that don't count
  */
 public record Cell(
     CellName name, double massKg, SetUp setUp, List<CellShot> shots, List<SetAside> setAside) {

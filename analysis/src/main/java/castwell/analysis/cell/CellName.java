@@ -1,8 +1,8 @@
 package castwell.analysis.cell;
 
 /**
- * What the shots of a cell share.
+ * The names of what the shots of a cell share.
  *
- * @param state names the bow's state
+ * @param state the name of the bow's state
  */
 public record CellName(String bow, String state, String arrow, String session) {}

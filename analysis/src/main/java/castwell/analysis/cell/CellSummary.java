@@ -14,8 +14,8 @@ import castwell.analysis.uncertainty.Source;
  * shot says nothing about spread: its s is NaN and its uncertainty has no bound. The set-up's
  * common part is a source of its own.
  *
- * @param extremeSpreadMps fastest less slowest
- * @param gatesSdMps root mean square of what the gates alone add to each shot
+ * @param extremeSpreadMps the fastest less the slowest speed
+ * @param gatesSdMps the root mean square of the uncertainty that the gates alone add to each shot
  */
 public record CellSummary(
     CellSums cell,
@@ -28,14 +28,16 @@ public record CellSummary(
     Quantity momentumNs) {
 
   /**
-   * @param cell with a shot at least
+   * @param cell a cell with at least one shot that counts
+   * @throws IllegalArgumentException for a cell without any
    */
   public static CellSummary of(Cell cell) {
     return of(CellSums.of(cell));
   }
 
   /**
-   * @param cell with a shot at least
+   * @param cell a cell with at least one shot that counts
+   * @throws IllegalArgumentException for a cell without any
    */
   public static CellSummary of(CellSums cell) {
     if (cell.isEmpty()) {
@@ -54,7 +56,9 @@ public record CellSummary(
         Momentum.of(mass, mean));
   }
 
-  /** The mean with what repeats tell of it, without what the set-up has in common. */
+  /**
+   * The mean with the uncertainty that repeats tell, without the one that the set-up's shots share.
+   */
   public Quantity ownMeanMps() {
     return meanMps.only(Kind.OWN);
   }

@@ -5,14 +5,16 @@ import castwell.analysis.statistic.Mean;
 import java.util.Arrays;
 
 /**
- * A cell by its sums: all that a mean or a fit can use of its shots.
+ * A cell by its sums, which are all that a mean or a fit can use of its shots.
  *
- * @param n how many shots count, 0 of a cell in which none does
- * @param meanMps NaN without any
- * @param sumSquares of the deviations from the mean, in m2/s2
- * @param slowestMps NaN without any
- * @param gatesMeanSquare what the gates alone add to each shot, squared, in the mean
- * @param setAside how many don't count
+ * @param n the number of shots that count, 0 where none does
+ * @param meanMps the mean speed; NaN without any shots
+ * @param sumSquares the sum of the squared deviations from the mean, in m2/s2
+ * @param slowestMps the slowest speed; NaN without any shots
+ * @param fastestMps the fastest speed; NaN without any shots
+ * @param gatesMeanSquare the mean square of the uncertainty that the gates alone add to each shot,
+ *     in m2/s2
+ * @param setAside the number of shots that don't count
  */
 public record CellSums(
     CellName name,
@@ -44,7 +46,7 @@ public record CellSums(
         cell.setAside().size());
   }
 
-  /** NaN of fewer than two shots. */
+  /** The standard deviation of one shot; NaN of fewer than two. */
   public double sdMps() {
     return n < 2 ? Double.NaN : Math.sqrt(sumSquares / (n - 1));
   }

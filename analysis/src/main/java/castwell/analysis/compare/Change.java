@@ -10,15 +10,15 @@ import java.util.Set;
 
 /**
  * How a bow's speeds changed from one day to another, arrow by arrow and over all of them: after
- * less before, in m/s. Of one arrow it is the difference of two means, of Welch's test (Biometrika
- * 34 (1947) 28).
+ * less before, in m/s. For one arrow it is the difference of two means that Welch's test looks at
+ * (Biometrika 34 (1947) 28).
  *
- * @param arrows those that were shot on both days
- * @param meanMps the mean of their changes, each arrow weighing alike
+ * @param arrows the arrows that were shot on both days
+ * @param meanMps the mean of their changes, in which each arrow weighs alike
  */
 public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
 
-  /** One arrow's means and their difference: Welch's test is this quantity's p value. */
+  /** One arrow's means on both days and their difference, whose p value is that of Welch's test. */
   public record OfArrow(
       String arrow, double massKg, int nBefore, int nAfter, Quantity beforeMps, Quantity afterMps) {
     public Quantity changeMps() {
@@ -27,9 +27,9 @@ public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
   }
 
   /**
-   * Empty without an arrow that was shot on both days.
+   * The change of a bow; empty without an arrow that was shot on both days.
    *
-   * @param before one cell an arrow, as is {@code after}
+   * @param before the earlier day's cells, one for each arrow, as is {@code after}
    */
   public static Optional<Change> of(String bow, List<Cell> before, List<Cell> after) {
     List<OfArrow> arrows = new ArrayList<>();
@@ -43,7 +43,7 @@ public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
     return mean(arrows).map(mean -> new Change(bow, List.copyOf(arrows), mean));
   }
 
-  /** The same, over these arrows alone; empty without any of them. */
+  /** The change over these arrows alone; empty without any of them. */
   public Optional<Change> with(Set<String> wanted) {
     List<OfArrow> some = arrows.stream().filter(arrow -> wanted.contains(arrow.arrow())).toList();
     return mean(some).map(mean -> new Change(bow, some, mean));

@@ -2,7 +2,7 @@ package castwell.analysis.compare;
 
 import castwell.analysis.uncertainty.Quantity;
 
-/** What a change comes to, at 5 %. */
+/** What can be concluded of a change, at a level of 5 %. */
 public enum Conclusion {
   FASTER("faster"),
   SLOWER("slower"),
@@ -21,7 +21,7 @@ public enum Conclusion {
   }
 
   /**
-   * @param change with all its uncertainty, what set-ups don't have in common included
+   * @param change the change with all its uncertainty, including what its set-ups don't share
    */
   public static Conclusion of(Quantity change) {
     if (!(change.pValue() < ALPHA)) {

@@ -11,12 +11,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What else differed between two days, and how large a change of speed it could explain.
+ * The conditions of one day, which tell what else differed between two days and how large a change
+ * of speed that could explain.
  *
- * @param gatesFromBowM from the bow to the middle between the gates
- * @param celsius of the air
- * @param relativeHumidity 0 to 1
- * @param stringMassKg the bow's string
+ * @param gatesFromBowM the distance from the bow to the middle between the gates
+ * @param celsius the air's temperature, in degrees C
+ * @param relativeHumidity the air's humidity, 0 to 1
+ * @param stringMassKg the mass of the bow's string
  */
 public record Conditions(
     OptionalDouble gatesFromBowM,
@@ -24,17 +25,20 @@ public record Conditions(
     OptionalDouble relativeHumidity,
     OptionalDouble stringMassKg) {
 
-  /** White ash stands for all woods: modulus of elasticity at 12 % moisture over that of green. */
+  /**
+   * The modulus of elasticity at 12 % moisture over that of green wood; white ash stands for all
+   * woods.
+   */
   private static final double TWELVE_PERCENT_OVER_GREEN = 1.74 / 1.44;
 
   private static final double ASH_INTERSECTION_PERCENT = 24;
 
-  /** A typical arrow where the arrow's own diameter isn't known: 11/32 in. */
+  /** A typical arrow's diameter, 11/32 in, since the arrow's own isn't known here. */
   private static final double DIAMETER_M = 11.0 / 32 * Units.METRES_PER_INCH;
 
   private static final double AIR_DENSITY = 1.2;
 
-  /** What may differ. */
+  /** A condition that may differ. */
   public enum What {
     GATES,
     TEMPERATURE,
@@ -43,12 +47,16 @@ public record Conditions(
   }
 
   /**
-   * @param by how much more it is than it was, in m, °C, percent or kg; empty where it isn't known
-   * @param relativeSpeed what the difference alone would do to speed, likewise
+   * A condition that differs, or that isn't known for both days.
+   *
+   * @param by how much larger it is than on the earlier day, in m, °C, percent or kg; empty where
+   *     it isn't known
+   * @param relativeSpeed the relative change of speed that this difference alone would make; empty
+   *     where it isn't known
    */
   public record Difference(What what, OptionalDouble by, OptionalDouble relativeSpeed) {}
 
-  /** The differences from an earlier day, those that aren't known among them. */
+  /** The differences from an earlier day, including the conditions that aren't known. */
   public List<Difference> since(Conditions before, double arrowMassKg, VirtualMass bow) {
     List<Difference> found = new ArrayList<>();
     distance(before, arrowMassKg, found);
@@ -90,7 +98,7 @@ public record Conditions(
     }
   }
 
-  /** Over that of green wood; speed goes as its square root. */
+  /** The stiffness over that of green wood; speed goes as its square root. */
   private static double stiffness(double moisturePercent) {
     return Stiffness.atMoisture(
         TWELVE_PERCENT_OVER_GREEN, 1, moisturePercent, ASH_INTERSECTION_PERCENT);
@@ -114,7 +122,7 @@ public record Conditions(
     }
   }
 
-  /** What would be shown as 0 is no difference. */
+  /** Adds a difference, unless it is so small that it would be shown as 0. */
   private static void add(
       List<Difference> found, What what, double relative, double by, double least) {
     if (Math.abs(by) >= least) {

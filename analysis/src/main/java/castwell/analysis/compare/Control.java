@@ -9,18 +9,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the day did, by bows to which nothing was done: the mean of their changes.
+ * What the day itself did to speeds, by control bows to which nothing was done: the mean of their
+ * changes.
  *
- * <p>From two on, what they disagree by beyond their own scatter is a day's effect that differs
- * from bow to bow: tau2 = max(0, s2 - mean u2), by the method of moments. It makes the mean
- * uncertain by tau2 / k, and the reworked bow, which has such an effect of its own, by another
- * tau2; k - 1 degrees of freedom.
+ * <p>Where two or more controls disagree beyond their own scatter, the day's effect differs from
+ * bow to bow, with the variance tau2 = max(0, s2 - mean u2) by the method of moments. It adds tau2
+ * / k to the variance of the mean of k controls, and another tau2 for the reworked bow, which has
+ * such an effect of its own; both with k - 1 degrees of freedom.
  *
  * <p>A lone control can't disagree with another, and two or three may agree by chance. Where the
- * day does differ from bow to bow, such a difference passes for the rework's more often than p
- * says, less so with every control more.
+ * day does differ from bow to bow, such a difference passes for the rework's effect more often than
+ * p says; every further control makes that rarer.
  *
- * @param changes empty when nothing controls for the day
+ * @param changes the controls' changes; empty when nothing controls for the day
  * @param betweenBows tau, in the changes' unit
  */
 public record Control(List<Quantity> changes, double betweenBows) {
@@ -42,12 +43,12 @@ public record Control(List<Quantity> changes, double betweenBows) {
     return Math.sqrt(Math.max(0, sd * sd - own));
   }
 
-  /** Empty without any control. */
+  /** The mean of the controls' changes; empty without any control. */
   public Optional<Quantity> meanChange() {
     return changes.stream().reduce(Quantity::plus).map(sum -> sum.times(1.0 / changes.size()));
   }
 
-  /** A change without what the day did: the difference in differences. */
+  /** A change less what the day did to the controls: the difference in differences. */
   public Quantity takenFrom(Quantity change) {
     int k = changes.size();
     return meanChange().map(day -> change.minus(day).plus(disagreement(k))).orElse(change);

@@ -15,13 +15,15 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
- * Whether something ran along with the shots within cells: speed = its cell's mean + slope x +
- * scatter, by least squares (R: lm(speed ~ cell + x)). Speeds and x are taken from their cells'
- * means first, so that bows and arrows don't mix with the hour (Frisch and Waugh, Econometrica 1
- * (1933) 387).
+ * Whether speeds drifted along with something, such as the hour, within cells: speed = its cell's
+ * mean + slope x + scatter, by least squares (R: lm(speed ~ cell + x)). Speeds and x are taken from
+ * their cells' means first, so that bows and arrows don't mix with the hour (Frisch and Waugh,
+ * Econometrica 1 (1933) 387).
  */
 public final class Drift {
-  /** After stringing, a bow's first shots may be another's: common practice, no source. */
+  /**
+   * How many shots after stringing may not be like the bow's others (common practice, no source).
+   */
   public static final int FIRST_SHOTS = 3;
 
   private static final double SECONDS_PER_HOUR = 3600;
@@ -36,7 +38,10 @@ public final class Drift {
     return slope(cells, shot -> shot.firedS() / SECONDS_PER_HOUR, "drift");
   }
 
-  /** A bow's first shots of a session less its others with the same arrow, in m/s. */
+  /**
+   * The speed of a bow's first shots of a session less that of its others with the same arrow, in
+   * m/s.
+   */
   public static Optional<Quantity> firstShots(List<Cell> cellsOfOneBow) {
     Set<String> first = new HashSet<>();
     inOrder(cellsOfOneBow).limit(FIRST_SHOTS).forEach(shot -> first.add(shot.id()));
@@ -59,7 +64,8 @@ public final class Drift {
       if (cell.shots().isEmpty()) {
         continue;
       }
-      // From the cell's first shot on, so that shots of one instant differ by exactly nothing.
+      // x counts from the cell's first shot, so that shots of one instant differ by exactly
+      // nothing.
       double start = along.applyAsDouble(cell.shots().get(0));
       double[] x =
           cell.shots().stream().mapToDouble(shot -> along.applyAsDouble(shot) - start).toArray();

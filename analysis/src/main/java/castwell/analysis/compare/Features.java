@@ -8,13 +8,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** What goes with cast over a rack of bows. It can't tell a cause: bows differ in all at once. */
+/**
+ * Which measures go with cast over a rack of bows. That tells no cause, since bows differ in many
+ * at once.
+ */
 public final class Features {
   private static final int FEWEST = 4;
 
   private Features() {}
 
-  /** A bow's measures beside its cast, in any unit that is the same for all. */
+  /** A bow's measures beside its cast; each in any unit, as long as it is the same for all bows. */
   public record Bow(
       double cast,
       OptionalDouble length,
@@ -24,13 +27,15 @@ public final class Features {
       Optional<String> wood) {}
 
   /**
-   * @param n bows that have the measure
-   * @param rho rank correlation with cast; NaN of a wood, which has no order
-   * @param exact whether p is from all orders
+   * How one measure goes with cast.
+   *
+   * @param n the number of bows that have the measure
+   * @param rho the rank correlation with cast; NaN for the wood, which has no order
+   * @param exact whether p was found by counting all orders
    */
   public record Finding(String feature, int n, double rho, double pValue, boolean exact) {}
 
-  /** Those that four bows at least have. */
+  /** The findings for those measures that at least four bows have. */
   public static List<Finding> of(List<Bow> bows) {
     List<Finding> findings = new ArrayList<>();
     measure("length", bows, Bow::length).ifPresent(findings::add);

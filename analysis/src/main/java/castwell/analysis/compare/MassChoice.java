@@ -8,20 +8,21 @@ import java.util.Optional;
 /**
  * The three masses that tell a bow's virtual mass best, and how well they would.
  *
- * @param massesKg the lightest first
+ * @param massesKg the masses, the lightest first
  */
 public record MassChoice(List<Double> massesKg, DesignPrecision precision) {
-  /** So that 320 grains are 8 grains per pound of 40 pounds. */
+  /** Rounding must not make 320 grains fall below 8 grains per pound at 40 pounds. */
   private static final double ROUNDING = 1e-9;
 
   /**
-   * The lightest and the heaviest, which tell E and K, and the one nearest half-way, which tests
-   * the curve. A third beside either end would tell K better, by a sixth than one just half-way and
-   * by a quarter than others, but test nothing. Empty with fewer than three that may be shot.
+   * The lightest and the heaviest mass, which tell E and K, and the one nearest half-way, which
+   * tests the curve. A third mass beside either end would tell K by a sixth to a quarter better,
+   * but would test nothing. Empty with fewer than three masses that may be shot.
    *
-   * @param atHandKg the arrows' masses
-   * @param leastKg lighter ones aren't shot
-   * @param shotsEach of each mass
+   * @param atHandKg the masses of the arrows at hand
+   * @param leastKg the least mass that may be shot
+   * @param sdMps one shot's standard deviation about its mean
+   * @param shotsEach the number of shots with each mass
    */
   public static Optional<MassChoice> of(
       List<Double> atHandKg,

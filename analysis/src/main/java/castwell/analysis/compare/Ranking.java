@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Bows by their cast, which of them differ, and which can't be told apart.
+ * Bows in the order of their cast, with which of them differ and which can't be told apart.
  *
- * @param bows the fastest first
- * @param pairs each pair once
- * @param groups bows among which no pair differs, as large as can be, the fastest first; a bow may
+ * @param bows the bows, the fastest first
+ * @param pairs each pair of bows once
+ * @param groups the largest sets of bows within which no pair differs, the fastest first; a bow may
  *     be in several
  */
 public record Ranking(List<Entry> bows, List<Pair> pairs, List<List<String>> groups) {
@@ -22,8 +22,10 @@ public record Ranking(List<Entry> bows, List<Pair> pairs, List<List<String>> gro
   public record Entry(String bow, Quantity castMps) {}
 
   /**
-   * @param differenceMps faster less slower; what both have in common cancels
-   * @param adjustedP by Holm, over all pairs
+   * Two bows and how their casts differ.
+   *
+   * @param differenceMps the faster less the slower cast; uncertainty that both share cancels
+   * @param adjustedP the p value, adjusted by Holm over all pairs
    */
   public record Pair(String faster, String slower, Quantity differenceMps, double adjustedP) {
     public boolean differs() {
@@ -56,8 +58,9 @@ public record Ranking(List<Entry> bows, List<Pair> pairs, List<List<String>> gro
   }
 
   /**
-   * Insert and absorb (Piepho, J. Comput. Graph. Stat. 13 (2004) 456): all bows are one group; each
-   * pair that differs splits every group that holds both; a group within another is dropped.
+   * Finds the groups by insert and absorb (Piepho, J. Comput. Graph. Stat. 13 (2004) 456): at first
+   * all bows are one group; each pair that differs splits every group that holds both; a group
+   * within another is dropped.
    */
   private static List<List<String>> groups(List<Entry> bows, List<Pair> pairs) {
     List<Set<String>> groups = new ArrayList<>();

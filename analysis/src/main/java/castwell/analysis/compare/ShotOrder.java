@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * What to shoot in which order: block after block, every bow with every arrow once in a block, each
- * block shuffled, so that the day's drift doesn't land on one of them.
+ * The order in which to shoot a plan: block after block, with every bow and arrow paired once in
+ * each block, and each block shuffled so that the day's drift doesn't fall on one bow or arrow
+ * alone.
  */
 public final class ShotOrder {
   private ShotOrder() {}
@@ -15,8 +16,8 @@ public final class ShotOrder {
   public record Turn(int block, String bow, String arrow) {}
 
   /**
-   * @param blocks shots for each bow with each arrow
-   * @param seed the same one gives the same order
+   * @param blocks the number of shots for each bow with each arrow
+   * @param seed the shuffle's seed; the same seed gives the same order
    */
   public static List<Turn> of(List<String> bows, List<String> arrows, int blocks, long seed) {
     Random random = new Random(seed);

@@ -9,38 +9,39 @@ import java.util.Set;
 import org.hipparchus.distribution.continuous.FDistribution;
 
 /**
- * Which of a bow's two numbers moved in a rework: the energy that it hands over, the virtual mass
- * that it keeps moving, both, or can't tell.
+ * Which of a bow's two numbers changed in a rework: the energy that it hands over, the virtual mass
+ * of its limbs and string, or both, as far as that can be told.
  *
- * <p>The two are strongly correlated, so first both changes are tested together: Wald's d' C^-1 d /
+ * <p>The two are strongly correlated, so both changes are first tested together: Wald's d' C^-1 d /
  * 2 against F with 2 and the lesser effective degrees of freedom (by reasoning: the safe side).
- * Only when that shows something is each looked at alone. At 5 %: of bows with nothing done to them
- * no more than that are told of a change, and of bows with one number changed no more that the
- * other did (closed testing: Marcus, Peritz and Gabriel, Biometrika 63 (1976) 655, from memory).
+ * Only when that shows something is each tested alone. At a level of 5 %, a change is reported for
+ * at most 5 % of bows that didn't change, and a change of the other number for at most 5 % of bows
+ * of which only one changed (closed testing: Marcus, Peritz and Gabriel, Biometrika 63 (1976) 655,
+ * from memory).
  *
- * @param energyJ after less before
- * @param virtualMassKg after less before
- * @param jointP of the hypothesis that neither changed; 1 where the changes have no uncertainty to
- *     be tested against, or none apart from each other
+ * @param energyJ the change of E, after less before
+ * @param virtualMassKg the change of K, after less before
+ * @param jointP the p value of the hypothesis that neither changed; 1 where the changes have no
+ *     uncertainty to be tested against, or none apart from each other
  */
 public record WhatMoved(Quantity energyJ, Quantity virtualMassKg, double jointP, Answer answer) {
   private static final double ALPHA = 0.05;
 
-  /** What can be said. */
+  /** What can be said of the change. */
   public enum Answer {
-    /** The virtual mass can't be told from what it was. */
+    /** The energy changed; no change of the virtual mass is shown. */
     ENERGY,
-    /** The energy can't be told from what it was. */
+    /** The virtual mass changed; no change of the energy is shown. */
     VIRTUAL_MASS,
     BOTH,
-    /** One of them or both. */
+    /** One of them changed, or both, and it can't be told which. */
     SOMETHING,
     NOTHING_SHOWN
   }
 
   /**
-   * @param daySpeedRatio speeds of untouched bows, after over before, 1 where nothing is known: the
-   *     energy is corrected by its square
+   * @param daySpeedRatio the speeds of untouched bows, after over before, 1 where nothing is known;
+   *     the energy is corrected by the square of it
    */
   public static WhatMoved between(VirtualMass before, VirtualMass after, Quantity daySpeedRatio) {
     Quantity corrected = after.energyJ().dividedBy(daySpeedRatio).dividedBy(daySpeedRatio);
@@ -62,7 +63,10 @@ public record WhatMoved(Quantity energyJ, Quantity virtualMassKg, double jointP,
     return energyMoved ? Answer.ENERGY : massMoved ? Answer.VIRTUAL_MASS : Answer.SOMETHING;
   }
 
-  /** By standardised changes, so that an energy without any bound leaves the virtual mass's say. */
+  /**
+   * Uses standardised changes, so that an energy of unbounded uncertainty still leaves the virtual
+   * mass its weight.
+   */
   private static double jointP(Quantity a, Quantity b) {
     double x = a.value() / a.standardUncertainty();
     double y = b.value() / b.standardUncertainty();

@@ -4,13 +4,15 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 
 /**
- * A rod let go above the two gates, laid flat one below the other: how long it takes from the first
- * to the second. From rest, a point that falls by h has taken t = sqrt(2 h / g), so its front, h
- * above gate A and h + d above gate B, needs sqrt(2 (h + d) / g) - sqrt(2 h / g). Air drag on a
- * dense rod at these speeds is below one part in ten thousand and is left out (by reasoning).
+ * A check of the gates by a rod that falls through both, laid flat one below the other: how long it
+ * takes from the first to the second. From rest, a point that falls by h has taken t = sqrt(2 h /
+ * g), so its front, h above gate A and h + d above gate B, needs sqrt(2 (h + d) / g) - sqrt(2 h /
+ * g). Air drag on a dense rod at these speeds is below one part in ten thousand and is left out (by
+ * reasoning).
  *
- * @param expectedS by gravity, with the uncertainty of height, spacing, gravity and triggers
- * @param measuredS by the gates' ticks
+ * @param expectedS the time that gravity gives, with the uncertainty of height, spacing, gravity
+ *     and triggers
+ * @param measuredS the time that the gates' ticks give
  */
 public record DropCheck(Quantity expectedS, Quantity measuredS) {
   private static final double ALPHA = 0.05;
@@ -23,15 +25,15 @@ public record DropCheck(Quantity expectedS, Quantity measuredS) {
     CANT_TELL
   }
 
-  /** A check that can't see an error of a fiftieth is none. */
+  /** The coarsest check that is worth the name: it must see a relative error of one fiftieth. */
   private static final double COARSEST = 0.02;
 
   /**
-   * @param dropM from the rod's lower end to gate A, above 0
-   * @param spacingM from gate A to gate B, above 0
-   * @param gravity in m/s2, above 0
+   * @param dropM the distance from the rod's lower end to gate A, above 0
+   * @param spacingM the distance from gate A to gate B, above 0
+   * @param gravity the acceleration of free fall, in m/s2, above 0
    * @param triggerScatterM standard deviation of the place on the rod at which one gate triggers
-   * @throws IllegalArgumentException otherwise
+   * @throws IllegalArgumentException when one of the first three isn't above 0
    */
   public static Quantity expectedS(
       Quantity dropM, Quantity spacingM, Quantity gravity, double triggerScatterM) {
@@ -53,7 +55,10 @@ public record DropCheck(Quantity expectedS, Quantity measuredS) {
     return heightM.times(2).dividedBy(gravity).squareRoot();
   }
 
-  /** Measured over expected, less 1: above 0, the gates stand farther apart than is said. */
+  /**
+   * The measured over the expected time, less 1; above 0 the gates stand farther apart than is
+   * said.
+   */
   public Quantity relativeError() {
     return measuredS.dividedBy(expectedS).minus(Quantity.exact(1));
   }

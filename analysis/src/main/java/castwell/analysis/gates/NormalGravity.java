@@ -1,10 +1,10 @@
 package castwell.analysis.gates;
 
 /**
- * Acceleration of free fall, in m/s2, by latitude and height: Somigliana's closed formula with the
- * constants of GRS 80 and the second-order free-air correction (Moritz, Geodetic Reference System
- * 1980, J. Geod. 74 (2000) 128). What the ground below adds or takes stays within 0.001 m/s2 nearly
- * everywhere, one part in ten thousand.
+ * The acceleration of free fall, in m/s2, by latitude and height: Somigliana's closed formula with
+ * the constants of GRS 80 and the second-order free-air correction (Moritz, Geodetic Reference
+ * System 1980, J. Geod. 74 (2000) 128). What the ground below adds or takes stays within 0.001 m/s2
+ * nearly everywhere, one part in ten thousand.
  */
 public final class NormalGravity {
   private static final double EQUATOR = 9.7803267715;
@@ -18,7 +18,7 @@ public final class NormalGravity {
 
   /**
    * @param latitudeDegrees -90 to 90
-   * @param heightM above the sea
+   * @param heightM height above the sea
    * @throws IllegalArgumentException for a latitude beyond a pole
    */
   public static double of(double latitudeDegrees, double heightM) {

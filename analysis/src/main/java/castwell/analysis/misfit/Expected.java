@@ -6,26 +6,28 @@ import castwell.analysis.uncertainty.StudentT;
 import java.util.List;
 
 /**
- * What earlier measurements lead one to expect of the next: (x - mean) / scale is Student's t, with
- * scale^2 = s^2 (1 + 1/n) + shift^2, s the spread pooled over all that is known and nu its degrees
- * of freedom (the usual prediction interval; R: predict(lm(x ~ group), interval = "prediction")).
+ * What earlier measurements lead one to expect of the next one, x: (x - mean) / scale is Student's
+ * t with scale^2 = s^2 (1 + 1/n) + shift^2, where s is the spread pooled over all samples and nu
+ * its degrees of freedom (the usual prediction interval; R: predict(lm(x ~ group), interval =
+ * "prediction")).
  *
- * @param mean in the values' unit
- * @param scale in the values' unit, above 0
- * @param degreesOfFreedom at least 1
+ * @param mean the mean, in the values' unit
+ * @param scale the scale, in the values' unit, above 0
+ * @param degreesOfFreedom nu, at least 1
  */
 public record Expected(double mean, double scale, double degreesOfFreedom) {
 
   /**
    * Earlier measurements of one thing.
    *
-   * @param shift one standard uncertainty of what another day may add to all of them, 0 for today's
+   * @param shift the standard uncertainty of what another day may add to all of them; 0 for today's
+   *     own
    */
   public record Sample(double[] values, double shift) {}
 
   /**
-   * @param samples with at least one value each
-   * @return one for each, in their order; none where nothing tells a spread
+   * @param samples samples with at least one value each
+   * @return one expectation for each sample, in their order; none where nothing tells a spread
    */
   public static List<Expected> of(List<Sample> samples) {
     StudentizedResiduals pooled =
@@ -44,7 +46,7 @@ public record Expected(double mean, double scale, double degreesOfFreedom) {
         .toList();
   }
 
-  /** How often another measurement would lie at least this far off. */
+  /** How often another measurement would lie at least as far from the mean as x. */
   double pValue(double x) {
     return StudentT.pValue((x - mean) / scale, degreesOfFreedom);
   }

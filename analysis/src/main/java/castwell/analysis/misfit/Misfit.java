@@ -7,19 +7,19 @@ import java.util.OptionalDouble;
 
 /**
  * A shot that fits another bow or arrow clearly better than its tags. Speed and length are taken as
- * independent, each as {@link Expected}. Its own tags must fit badly (p below 0.01, of speed and
- * length the worse, doubled), the other well (p of 0.05 or more, likewise), and the other must be
- * more than 100 times as likely for each of those looked at, so that a full rack doesn't find one
- * by chance.
+ * independent, each with its own {@link Expected}. The shot's own tags must fit badly: p is below
+ * 0.01, where p is the lesser of the two p values, doubled. The other bow or arrow must fit well,
+ * with a p of 0.05 or more. The other must also be more than 100 times as likely, times the number
+ * of candidates, so that a full rack doesn't find one by chance.
  *
- * @param <K> what names a bow with an arrow
+ * @param <K> the type that names a bow with an arrow
  */
 public final class Misfit<K> {
   static final double BAD = 0.01;
   static final double GOOD = 0.05;
   static final double CLEARLY = 100;
 
-  /** Those that fit nearly as well as the best are told with it. */
+  /** Candidates that are at least a twentieth as likely as the best one are reported with it. */
   private static final double NEARLY = 20;
 
   private static final int MOST_TOLD = 3;
@@ -27,11 +27,13 @@ public final class Misfit<K> {
   private final double speedMps;
   private final OptionalDouble lengthM;
 
-  /** What is expected of a bow with an arrow. */
+  /** A bow with an arrow, and what is expected of its next shot. */
   public record Candidate<K>(K what, Expected speed, Optional<Expected> length) {}
 
   /**
-   * @param timesAsLikely as the tags, for what was measured
+   * A bow with an arrow that fits a shot better than its tags.
+   *
+   * @param timesAsLikely how many times as likely as the tags it makes what was measured
    */
   public record Fit<K>(K what, double timesAsLikely) {}
 
@@ -41,8 +43,8 @@ public final class Misfit<K> {
   }
 
   /**
-   * @param others without the tagged
-   * @return what fits clearly better, the best first; nothing as a rule
+   * @param others the candidates besides the tagged one
+   * @return those that fit clearly better, the best first; none as a rule
    */
   public static <K> List<Fit<K>> find(
       Candidate<K> tagged, List<Candidate<K>> others, double speedMps, OptionalDouble lengthM) {
@@ -70,7 +72,10 @@ public final class Misfit<K> {
         : Optional.empty();
   }
 
-  /** Of two p values the lesser, doubled (Bonferroni). */
+  /**
+   * The lesser of the two p values, doubled (Bonferroni); that of the speed where no length is
+   * known.
+   */
   private double pValue(Candidate<K> candidate, boolean byLength) {
     double p = candidate.speed().pValue(speedMps);
     return byLength

@@ -3,8 +3,8 @@ package castwell.analysis.outlier;
 import castwell.analysis.statistic.Mean;
 
 /**
- * What is left of one cell while its strays go. It is added up only when it loses a shot, so that a
- * session's other cells needn't be looked at again for each one.
+ * What is left of one cell while strays are removed from it. Its sums are made anew only when it
+ * loses a shot, so that a session's other cells needn't be looked at again for each stray.
  */
 final class CellLeft {
   private final double[] values;
@@ -17,8 +17,8 @@ final class CellLeft {
   private int farthest;
 
   /**
-   * @param kept those that may never go
-   * @param quota how many of the others may
+   * @param kept which values may never be removed
+   * @param quota how many of the others may be removed
    */
   CellLeft(double[] values, boolean[] kept, int quota) {
     this.values = values;
@@ -28,7 +28,7 @@ final class CellLeft {
     addUp(values.length);
   }
 
-  void take(int index) {
+  void remove(int index) {
     out[index] = true;
     addUp(left.length - 1);
   }
@@ -61,7 +61,9 @@ final class CellLeft {
     return out[index];
   }
 
-  /** Where that one of those that may go stands which is farthest from the mean; -1 of none. */
+  /**
+   * The index of the value farthest from the mean among those that may be removed; -1 without any.
+   */
   int farthest() {
     return farthest;
   }

@@ -4,10 +4,11 @@ import java.util.Arrays;
 import java.util.Map;
 
 /**
- * Dixon's Q (r10) for one outlier in 3 to 10 values: the gap to its neighbour over the range.
+ * Dixon's Q test (r10) for one outlier in 3 to 10 values: the gap to its neighbour over the range.
  * Two-sided critical values: Rorabacher, Anal. Chem. 63 (1991) 139.
  *
- * @param q of the end that stands farther off; NaN where all values are equal
+ * @param q the ratio for the end that stands farther off; NaN where all values are equal
+ * @param critical the ratio above which that end is an outlier
  */
 public record DixonQ(double q, double critical) {
   private static final Map<Integer, double[]> TABLE =
@@ -18,7 +19,7 @@ public record DixonQ(double q, double critical) {
 
   /**
    * @param confidencePercent 90, 95 or 99
-   * @throws IllegalArgumentException with a number of values, or a confidence, that has no entry
+   * @throws IllegalArgumentException for a number of values or a confidence that isn't in the table
    */
   public static DixonQ test(double[] values, int confidencePercent) {
     double[] sorted = values.clone();

@@ -9,20 +9,21 @@ import java.util.List;
 /**
  * Rosner's generalized extreme studentized deviate test for up to r outliers in one normal set
  * (Technometrics 25 (1983) 165; NIST/SEMATECH e-Handbook, 1.3.5.17.3). R[i] = max |x - mean| / s,
- * the farthest taken out each time; lambda[i] = (n - i) t / sqrt((n - i - 1 + t2) (n - i + 1)), t
- * the Student quantile at 1 - alpha / (2 (n - i + 1)) with n - i - 1 degrees of freedom. As many
- * are outliers as the largest i with R[i] > lambda[i] says, although smaller ones may fail.
+ * with the farthest value removed each time; lambda[i] = (n - i) t / sqrt((n - i - 1 + t2) (n - i +
+ * 1)), t being the Student quantile at 1 - alpha / (2 (n - i + 1)) with n - i - 1 degrees of
+ * freedom. The number of outliers is the largest i with R[i] > lambda[i], even where a smaller i
+ * fails.
  *
- * @param statistics R, the first first
- * @param critical lambda, likewise
- * @param outliers where the outliers stand among the values, the farthest first
+ * @param statistics R, beginning with R[1]
+ * @param critical lambda, beginning with lambda[1]
+ * @param outliers the outliers' indices among the values, the farthest first
  */
 public record GeneralizedEsd(
     List<Double> statistics, List<Double> critical, List<Integer> outliers) {
 
   /**
-   * @param mostOutliers r; no more than leave three values are looked for
-   * @param alpha between 0 and 1
+   * @param mostOutliers r, the most outliers to look for; three values are always left
+   * @param alpha the level, between 0 and 1
    */
   public static GeneralizedEsd test(double[] values, int mostOutliers, double alpha) {
     int n = values.length;

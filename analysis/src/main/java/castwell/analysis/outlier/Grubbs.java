@@ -6,12 +6,12 @@ import castwell.analysis.uncertainty.StudentT;
 
 /**
  * Grubbs' test for one outlier in a normal set (Technometrics 11 (1969) 1; NIST/SEMATECH
- * e-Handbook, 1.3.5.17.1): G = max |x - mean| / s. Critical value (n - 1) / sqrt n sqrt(t2 / (n - 2
- * + t2)), t the Student quantile with n - 2 degrees of freedom at 1 - alpha / n for one side, 1 -
- * alpha / 2n for both.
+ * e-Handbook, 1.3.5.17.1): G = max |x - mean| / s. The critical value is (n - 1) / sqrt n sqrt(t2 /
+ * (n - 2 + t2)), with t the Student quantile with n - 2 degrees of freedom at 1 - alpha / n for one
+ * side, 1 - alpha / 2n for both.
  *
- * @param statistic NaN of fewer than three values
- * @param index where the farthest value stands
+ * @param statistic G; NaN of fewer than three values
+ * @param index the index of the value farthest from the mean
  */
 public record Grubbs(
     double statistic, int index, double criticalOneSided, double criticalTwoSided) {

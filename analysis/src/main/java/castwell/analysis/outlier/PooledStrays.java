@@ -7,36 +7,42 @@ import java.util.Optional;
 
 /**
  * The shots of a session that don't belong to their cells. Cells are small, so the spread is pooled
- * over the session: the largest externally studentized residual goes when its p value, times the
- * number of shots (Bonferroni), is at most 0.01; then the rest are looked at anew.
+ * over the session: the shot with the largest externally studentized residual is removed when its p
+ * value, times the number of shots (Bonferroni), is at most 0.01; then the rest are looked at anew.
  *
- * <p>At most a quarter of a cell goes, and nothing does while fewer than eight degrees of freedom
- * are left to judge by, or while no other shot differs from its cell: what would have gone is
- * doubted then, and stays.
+ * <p>At most a quarter of a cell is removed. Nothing is removed while fewer than eight degrees of
+ * freedom are left to judge by, or while no other shot differs from its cell. A shot that would
+ * otherwise have been removed stays then, and is reported as doubted.
  */
 public final class PooledStrays {
   public static final double ALPHA = 0.01;
   public static final int FEWEST_DEGREES = 8;
   public static final double MOST_OF_A_CELL = 0.25;
 
-  /** Farther off only where nothing else spreads at all: a display's step, not a stray. */
+  /**
+   * A residual beyond this occurs only where nothing else spreads at all: it is a display's step,
+   * not a stray.
+   */
   private static final double FARTHEST = 1e6;
 
   /**
-   * A shot that doesn't fit.
+   * A shot that doesn't fit its cell.
    *
-   * @param cell where its cell stands among those given
-   * @param index where it stands in that cell
+   * @param cell the index of its cell among those given
+   * @param index its index in that cell
    * @param studentized its residual when it was found
-   * @param adjustedP its p value times the number of shots then, at most 1
+   * @param adjustedP its p value times the number of shots left then, at most 1
    */
   public record Stray(int cell, int index, double studentized, double adjustedP) {}
 
   /**
-   * @param excluded in the order found
-   * @param doubted those that would have gone but may not
-   * @param degreesOfFreedom of the pooled spread that is left
-   * @param pooledSd without the excluded, in the values' unit; NaN without degrees of freedom
+   * What was found in a session.
+   *
+   * @param excluded the removed shots, in the order found
+   * @param doubted the shots that would have been removed but may not be
+   * @param degreesOfFreedom the degrees of freedom of the pooled spread that is left
+   * @param pooledSd the pooled standard deviation without the excluded shots, in the values' unit;
+   *     NaN without degrees of freedom
    */
   public record Findings(
       List<Stray> excluded, List<Stray> doubted, int degreesOfFreedom, double pooledSd) {}
@@ -57,7 +63,7 @@ public final class PooledStrays {
 
   /**
    * @param cells the shots' speeds, cell by cell
-   * @param kept shots that a person brought back: they never go
+   * @param kept which shots a person brought back, so that they are never removed
    */
   public static Findings find(List<double[]> cells, List<boolean[]> kept) {
     return new PooledStrays(cells, kept).findings();
@@ -68,7 +74,7 @@ public final class PooledStrays {
     while (next.isPresent()) {
       Stray stray = next.get();
       excluded.add(stray);
-      cells.get(stray.cell()).take(stray.index());
+      cells.get(stray.cell()).remove(stray.index());
       shots--;
       degrees--;
       next = next();
@@ -78,7 +84,7 @@ public final class PooledStrays {
     return new Findings(List.copyOf(excluded), doubted(residuals), degrees, residuals.pooledSd());
   }
 
-  /** The shot that doesn't fit the most of those that may go. */
+  /** The worst-fitting of the shots that may be removed, if it is bad enough to be removed. */
   private Optional<Stray> next() {
     if (degrees < FEWEST_DEGREES) {
       return Optional.empty();

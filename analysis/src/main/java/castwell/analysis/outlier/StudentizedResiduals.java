@@ -8,11 +8,12 @@ import java.util.List;
  * Externally studentized residuals of the cell-means model: each shot's distance from the mean of
  * its cell, over what the spread would be without that shot (R: rstudent(lm(speed ~ cell));
  * Belsley, Kuh and Welsch, Regression Diagnostics (1980), 2.1). t = e / (s(i) sqrt(1 - 1/n)), with
- * s(i)2 = (S - e2 / (1 - 1/n)) / (nu - 1), S the sum of squares, nu shots less cells.
+ * s(i)2 = (S - e2 / (1 - 1/n)) / (nu - 1), where S is the sum of squares and nu the number of shots
+ * less that of cells.
  *
- * @param residuals cell by cell, without a unit; NaN of a lone shot in its cell, where fewer than
- *     two degrees of freedom are left, and where nothing spreads at all; infinite of a shot without
- *     which nothing would
+ * @param residuals the residuals cell by cell, without a unit; NaN for a lone shot in its cell,
+ *     where fewer than two degrees of freedom are left, and where nothing spreads at all; infinite
+ *     for a shot without which nothing would spread
  * @param pooledSd sqrt(S / nu), in the values' unit; NaN without degrees of freedom
  */
 public record StudentizedResiduals(

@@ -8,10 +8,11 @@ import java.util.Optional;
  * One object crossing the gates: the edges that arrived, in the order stamped, and the numbers of
  * those that are known to exist and never arrived.
  *
- * @param edges in ascending edge number; empty when every one of them was lost
- * @param lostEdges ascending numbers of edges within this passage that never arrived
+ * @param edges the edges that arrived, in ascending number; empty when every one of them was lost
+ * @param lostEdges the numbers of edges within this passage that never arrived, ascending
  * @param boardRestarted whether the board started anew before the passage was complete
- * @param edgesDropped whether the board itself had to drop edges, which have no numbers, meanwhile
+ * @param edgesDropped whether the board itself had to drop edges meanwhile; such edges have no
+ *     numbers
  */
 public record Passage(
     List<Edge> edges, List<Integer> lostEdges, boolean boardRestarted, boolean edgesDropped) {

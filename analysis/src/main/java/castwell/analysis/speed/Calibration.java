@@ -7,12 +7,12 @@ import java.util.Objects;
 /**
  * How the gates stand, and how well they see.
  *
- * @param spacingM from gate A to gate B, above 0
+ * @param spacingM the distance from gate A to gate B, above 0
  * @param spacingUM standard uncertainty of the spacing, in metres; common to every shot
  * @param triggerScatterM standard deviation of the place on the object at which one gate triggers
- *     on one edge, in metres; each edge's own
- * @param gatesFromBowM from the bow to gate A
- * @param oscillator what keeps the board's time
+ *     on one edge, in metres; each edge has its own error
+ * @param gatesFromBowM the distance from the bow to gate A, at least 0
+ * @param oscillator the part that keeps the board's time
  */
 public record Calibration(
     double spacingM,
@@ -41,7 +41,10 @@ public record Calibration(
     return Quantity.of(spacingM, spacingUM, SPACING);
   }
 
-  /** From the bow to the middle between the gates, in metres: where the measured speed holds. */
+  /**
+   * The distance from the bow to the middle between the gates, in metres, where the measured speed
+   * holds.
+   */
   public double middleFromBowM() {
     return gatesFromBowM + spacingM / 2;
   }

@@ -5,7 +5,7 @@ import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
 import java.util.Optional;
 
-/** An end of what goes through the gates. */
+/** An end of the object that goes through the gates. */
 enum End {
   FRONT("front"),
   TAIL("tail");

@@ -6,7 +6,7 @@ import castwell.analysis.uncertainty.Quantity;
 public final class KineticEnergy {
   private KineticEnergy() {}
 
-  /** In joules. */
+  /** The kinetic energy, in J. */
   public static Quantity of(Quantity massKg, Quantity speedMps) {
     return massKg.times(speedMps).times(speedMps).times(0.5);
   }

@@ -4,14 +4,15 @@ import castwell.analysis.uncertainty.Quantity;
 import java.util.Optional;
 
 /**
- * What one passage says, in m/s and m.
+ * The speeds, in m/s, and the length, in m, that one passage gives.
  *
- * @param front speed from gate A's front edge to gate B's; empty when one of them is missing or no
- *     time lies between them; negative when B saw it first
- * @param tail speed from gate A's tail to gate B's, likewise
- * @param speed the one to report, always above 0: both together, or the one pair whose order is
- *     right
- * @param length of what went through; empty without a speed, or when no gate saw both its ends
+ * @param front the speed from gate A's front to gate B's front; empty when one of them is missing
+ *     or no time lies between them; negative when B saw the front first
+ * @param tail the speed from gate A's tail to gate B's tail; empty or negative likewise
+ * @param speed the speed to report, always above 0: the mean of both, or that of the one end that
+ *     passed the gates in the right order; empty without such an end
+ * @param length the length of what went through; empty without a speed, or when no gate saw both
+ *     its ends
  */
 public record Measurement(
     Optional<Quantity> front,

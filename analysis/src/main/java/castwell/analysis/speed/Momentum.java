@@ -6,7 +6,7 @@ import castwell.analysis.uncertainty.Quantity;
 public final class Momentum {
   private Momentum() {}
 
-  /** In kg m/s. */
+  /** The momentum, in kg m/s. */
   public static Quantity of(Quantity massKg, Quantity speedMps) {
     return massKg.times(speedMps);
   }

@@ -1,13 +1,13 @@
 package castwell.analysis.speed;
 
 /**
- * What keeps the board's time, and how far its rate may be from the nominal one. The bounds are
- * what such parts are commonly sold to (common practice, no source).
+ * The part that keeps the board's time, and how far its rate may be from the nominal one. The
+ * bounds are those to which such parts are commonly sold (common practice, no source).
  */
 public enum Oscillator {
-  /** A quartz crystal: within 50 parts per million. */
+  /** A quartz crystal, whose rate is within 50 parts per million. */
   CRYSTAL(50e-6),
-  /** A ceramic resonator: within half a percent. */
+  /** A ceramic resonator, whose rate is within half a percent. */
   RESONATOR(0.005);
 
   private final double halfWidth;

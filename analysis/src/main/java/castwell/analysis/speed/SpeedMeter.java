@@ -12,9 +12,10 @@ import java.util.stream.Stream;
 /**
  * Ticks to speed: v = d / t, with its uncertainty by the law of propagation (JCGM 100:2008, 5.1.2).
  *
- * <p>Common to the set-up: "gate spacing" and "tick rate". Each shot's own, for each end at each
- * gate: "trigger" (a place on the object), and what {@link Stamps} adds. Own sources bear the same
- * names in every passage, so they tell apart the ends of one object and not the shots of one set.
+ * <p>The sources "gate spacing" and "tick rate" are common to the set-up. Each shot has sources of
+ * its own for each end at each gate: "trigger" (the place on the object), and those that {@link
+ * Stamps} adds. These have the same names in every passage, so they tell apart the ends of one
+ * object, but not the shots of one set.
  */
 public final class SpeedMeter {
   private final Stamps stamps;
@@ -52,8 +53,8 @@ public final class SpeedMeter {
   }
 
   /**
-   * The mean weighted by inverse own variance. Relative variances, since a pair that happens to
-   * read slow would otherwise weigh more for being slow.
+   * The mean of the speeds, weighted by the inverse of each one's own relative variance. With
+   * absolute variances an end that happens to read slow would weigh more for being slow.
    */
   private static Optional<Quantity> together(Optional<Quantity> front, Optional<Quantity> tail) {
     List<Quantity> speeds =
@@ -72,7 +73,10 @@ public final class SpeedMeter {
     return 1 / (relative * relative);
   }
 
-  /** Speed times the time a gate stayed blocked, the mean of the gates that saw both ends. */
+  /**
+   * The speed times the time for which a gate stayed blocked, as the mean of the gates that saw
+   * both ends.
+   */
   private Optional<Quantity> length(Quantity speed) {
     List<Quantity> lengths =
         Stream.of(Gate.values()).flatMap(gate -> lengthAt(gate, speed).stream()).toList();

@@ -3,10 +3,10 @@ package castwell.analysis.speed;
 import castwell.analysis.shot.Gate;
 
 /**
- * How late each gate's stamps are by construction; it is subtracted from them.
+ * How late each gate's stamps are by construction, which is subtracted from them.
  *
- * @param aSeconds gate A's, negative when its stamps are early
- * @param bSeconds gate B's, likewise
+ * @param aSeconds gate A's latency, negative when its stamps are early
+ * @param bSeconds gate B's latency, negative likewise
  */
 public record StampLatency(double aSeconds, double bSeconds) {
   public static final StampLatency NONE = new StampLatency(0, 0);

@@ -10,14 +10,17 @@ import java.util.Optional;
 /**
  * When each gate saw each end of one passage, in seconds from the passage's first stamp.
  *
- * <p>Common to the set-up: "tick rate". Each stamp's own: "tick" (it holds within one tick) and
- * "lateness" (it is late by anything from 0 to its bound).
+ * <p>The source "tick rate" is common to the set-up. Each stamp has two sources of its own: "tick",
+ * since it is true within one tick only, and "lateness", since it is late by anything from 0 to its
+ * bound.
  */
 public record Stamps(Passage passage, TickRate rate, StampLatency latency) {
-  /** Standard deviation of a rectangular distribution of width 1 (JCGM 100:2008, 4.3.7). */
+  /** The standard deviation of a rectangular distribution of width 1 (JCGM 100:2008, 4.3.7). */
   private static final double UNIT_RECTANGLE = 1 / Math.sqrt(12);
 
-  /** From the front at gate A to the front at gate B; empty when one of them is missing. */
+  /**
+   * The seconds from the front at gate A to the front at gate B; empty when one of them is missing.
+   */
   public Optional<Quantity> betweenFronts() {
     return seconds(Gate.A, End.FRONT).flatMap(a -> seconds(Gate.B, End.FRONT).map(b -> b.minus(a)));
   }
@@ -26,7 +29,7 @@ public record Stamps(Passage passage, TickRate rate, StampLatency latency) {
     return end.edge(passage, gate).map(edge -> seconds(edge, place(gate, end), gate));
   }
 
-  /** What tells one end at one gate from the others. */
+  /** The words by which a source's name tells one end at one gate from the others. */
   static String place(Gate gate, End end) {
     return " at gate " + gate + ", " + end.word();
   }

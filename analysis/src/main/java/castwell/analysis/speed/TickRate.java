@@ -26,8 +26,8 @@ public record TickRate(double hz, double relativeU) {
   }
 
   /**
-   * The rate the board states, unmeasured: the oscillator's bounds are rectangular, so u = a / sqrt
-   * 3 (JCGM 100:2008, 4.3.7).
+   * The rate that the board states, before any measurement: the oscillator's bounds are
+   * rectangular, so u = a / sqrt 3 (JCGM 100:2008, 4.3.7).
    */
   public static TickRate nominal(double hz, Oscillator oscillator) {
     return new TickRate(hz, oscillator.halfWidth() / Math.sqrt(3));

@@ -1,6 +1,6 @@
 package castwell.analysis.statistic;
 
-/** Largest less smallest. In the values' unit; 0 of one, NaN of none. */
+/** The largest less the smallest value, in the values' unit; 0 of one value, NaN of none. */
 public final class ExtremeSpread {
   private ExtremeSpread() {}
 

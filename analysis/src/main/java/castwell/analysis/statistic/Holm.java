@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.Comparator;
 
 /**
- * p values adjusted for being many, so that one false alarm among all of them stays as unlikely as
- * one p alone says: the i-th smallest times (n - i + 1), never below the one before, at most 1
+ * The adjustment of many p values that keeps one false alarm among all of them as unlikely as a
+ * single p value says: the i-th smallest times (n - i + 1), never below the one before, at most 1
  * (Holm, Scand. J. Statist. 6 (1979) 65; R's p.adjust). Empty of none.
  */
 public final class Holm {
   private Holm() {}
 
-  /** In the order given. */
+  /** The adjusted p values, in the order given. */
   public static double[] adjust(double... p) {
     Integer[] order = new Integer[p.length];
     Arrays.setAll(order, i -> i);

@@ -2,7 +2,7 @@ package castwell.analysis.statistic;
 
 import org.hipparchus.stat.StatUtils;
 
-/** Arithmetic mean, by the two-pass formula. In the values' unit; NaN of none. */
+/** The arithmetic mean by the two-pass formula, in the values' unit; NaN of none. */
 public final class Mean {
   private Mean() {}
 

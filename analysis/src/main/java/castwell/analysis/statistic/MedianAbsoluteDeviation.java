@@ -3,8 +3,8 @@ package castwell.analysis.statistic;
 import java.util.Arrays;
 
 /**
- * Median of the distances from the median, unscaled. In the values' unit; NaN of none, 0 where more
- * than half the values are equal.
+ * The median of the distances from the median, unscaled, in the values' unit; NaN of none, 0 where
+ * more than half the values are equal.
  */
 public final class MedianAbsoluteDeviation {
   private MedianAbsoluteDeviation() {}

@@ -3,8 +3,8 @@ package castwell.analysis.statistic;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
- * The noncentral t distribution: of (Z + delta) / S with S = sqrt(chi2 / nu). P(T &lt;= t) is the
- * mean of Phi(t S - delta) over S (Johnson, Kotz and Balakrishnan, Continuous Univariate
+ * The noncentral t distribution, that of (Z + delta) / S with S = sqrt(chi2 / nu). P(T &lt;= t) is
+ * the mean of Phi(t S - delta) over S (Johnson, Kotz and Balakrishnan, Continuous Univariate
  * Distributions 2 (1995), ch. 31, from memory), taken by the trapezoidal rule over w = ln S, whose
  * density goes as exp(nu (w - exp(2 w) / 2)). All terms are positive, so both tails keep their
  * digits.
@@ -23,8 +23,10 @@ public final class NoncentralT {
   /**
    * The probability of a value of at most t; NaN of NaN.
    *
-   * @param degreesOfFreedom from 0.1 on, fractional ones and infinitely many as well
-   * @param noncentrality delta, within 10 000 to either side
+   * @param degreesOfFreedom the degrees of freedom, at least 0.1; they may be fractional or
+   *     infinite
+   * @param noncentrality delta, within 10 000 to either side of 0
+   * @throws IllegalArgumentException for degrees of freedom or a noncentrality out of these ranges
    */
   public static double cumulative(double t, double degreesOfFreedom, double noncentrality) {
     if (!(degreesOfFreedom >= FEWEST_DEGREES)) {
@@ -57,7 +59,10 @@ public final class NoncentralT {
     return weighted / weights;
   }
 
-  /** Fine against the density's width and against that of Phi's rise, in w. */
+  /**
+   * A step in w that is small against the density's width and against the width over which Phi
+   * rises.
+   */
   private static double step(double degreesOfFreedom, double noncentrality) {
     double width = Math.min(0.25, 1 / Math.sqrt(2 * degreesOfFreedom));
     return Math.min(width, 1 / (1 + Math.abs(noncentrality))) / 2;

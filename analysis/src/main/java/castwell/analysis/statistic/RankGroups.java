@@ -4,19 +4,20 @@ import java.util.Arrays;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /**
- * Whether groups differ, by ranks (Kruskal and Wallis, J. Am. Stat. Assoc. 47 (1952) 583): H = (n -
- * 1) times the share of the ranks' variance that lies between groups, which allows for equal
+ * The rank test whether groups differ (Kruskal and Wallis, J. Am. Stat. Assoc. 47 (1952) 583): H =
+ * (n - 1) times the share of the ranks' variance that lies between groups, which allows for equal
  * values.
  *
- * @param h without a unit; NaN where all values are equal or there is but one group
+ * @param h the statistic H, without a unit; NaN where all values are equal or there is but one
+ *     group
  * @param pValue the share of all orders with an H at least as large; 1 where H is NaN
- * @param exact whether all orders were counted, as up to nine values are; beyond, H is taken for
+ * @param exact whether all orders were counted, as up to nine values are; for more, H is taken as
  *     chi-squared
  */
 public record RankGroups(double h, double pValue, boolean exact) {
 
   /**
-   * @param group of each value, 0 and on, none left out
+   * @param group each value's group, numbered from 0 without a gap
    */
   public static RankGroups test(double[] values, int[] group) {
     double[] ranks = Ranks.of(values);

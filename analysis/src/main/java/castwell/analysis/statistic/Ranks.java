@@ -3,7 +3,7 @@ package castwell.analysis.statistic;
 import java.util.Arrays;
 import java.util.Comparator;
 
-/** Ranks from 1 on; equal values share the mean of theirs. */
+/** The ranks of values, from 1 on; equal values share the mean of their ranks. */
 final class Ranks {
   private Ranks() {}
 

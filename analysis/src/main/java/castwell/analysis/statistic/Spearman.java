@@ -3,14 +3,15 @@ package castwell.analysis.statistic;
 import castwell.analysis.uncertainty.StudentT;
 
 /**
- * Spearman's rank correlation: Pearson's of the ranks, equal values sharing the mean of theirs
- * (Kendall and Gibbons, Rank Correlation Methods, from memory).
+ * Spearman's rank correlation: Pearson's correlation of the ranks, where equal values share the
+ * mean of their ranks (Kendall and Gibbons, Rank Correlation Methods, from memory).
  *
- * @param rho between -1 and 1; NaN of fewer than three pairs and where one side has no spread
- * @param pValue two-sided: the share of all orders with a correlation at least as far from 0; 1
- *     where rho is NaN
- * @param exact whether all orders were counted, as up to nine values are; beyond, t = rho sqrt((n -
- *     2) / (1 - rho2)) is taken for Student's
+ * @param rho the correlation, between -1 and 1; NaN of fewer than three pairs and where one side
+ *     has no spread
+ * @param pValue the two-sided p value, which is the share of all orders with a correlation at least
+ *     as far from 0; 1 where rho is NaN
+ * @param exact whether all orders were counted, as up to nine values are; for more, t = rho sqrt((n
+ *     - 2) / (1 - rho2)) is taken as Student's t
  */
 public record Spearman(double rho, double pValue, boolean exact) {
 

@@ -3,8 +3,8 @@ package castwell.analysis.statistic;
 import org.hipparchus.stat.StatUtils;
 
 /**
- * Sample standard deviation, divided by n - 1, by the corrected two-pass formula. In the values'
- * unit; NaN of fewer than two, which say nothing about spread.
+ * The sample standard deviation, divided by n - 1, by the corrected two-pass formula, in the
+ * values' unit; NaN of fewer than two values, which say nothing about spread.
  */
 public final class StandardDeviation {
   private StandardDeviation() {}

@@ -4,9 +4,10 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * y = intercept + slope x by ordinary least squares, from distances to the means, which keeps
- * digits where values are large and their differences small: R's lm(y ~ x). Slope in y's unit over
- * x's, the rest in y's. The residual sd is NaN, and so are the standard errors, of just two points.
+ * The line y = intercept + slope x by ordinary least squares, as R's lm(y ~ x). It is made from
+ * distances to the means, which keeps digits where values are large and their differences small.
+ * The slope is in y's unit over x's, the rest in y's unit. With just two points the residual sd and
+ * the standard errors are NaN.
  */
 public record StraightLine(
     double intercept,
@@ -19,7 +20,7 @@ public record StraightLine(
     double meanY) {
 
   /**
-   * Empty unless there are two different x at least.
+   * The line through points; empty unless at least two x differ.
    *
    * @throws IllegalArgumentException unless there is a y for each x
    */
@@ -35,11 +36,11 @@ public record StraightLine(
   }
 
   /**
-   * The same of values that share an x, by their means.
+   * The line through values of which several may share an x, given by their means.
    *
-   * @param count how many values each x has, at least 1
-   * @param meanY their means
-   * @param within the sum of the squares of their deviations from those means
+   * @param count the number of values at each x, at least 1
+   * @param meanY the mean of the values at each x
+   * @param within the sum of the squares of the values' deviations from those means
    */
   public static Optional<StraightLine> fit(double[] x, int[] count, double[] meanY, double within) {
     if (x.length == 0 || !(ExtremeSpread.of(x) > 0)) {
@@ -75,7 +76,7 @@ public record StraightLine(
             middleY));
   }
 
-  /** From the first value on, which keeps digits. */
+  /** The weighted mean, summed from differences to the first value, which keeps digits. */
   private static double mean(double[] values, int[] count, int n) {
     double sum = 0;
     for (int i = 0; i < values.length; i++) {

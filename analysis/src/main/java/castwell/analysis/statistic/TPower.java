@@ -3,8 +3,8 @@ package castwell.analysis.statistic;
 import castwell.analysis.uncertainty.StudentT;
 
 /**
- * The power of a two-sided t test: how often it finds what is there, and in the right direction.
- * Exact, by the noncentral t distribution (R's power.t.test).
+ * The power of a two-sided t test: how often it finds an effect that is there, in the right
+ * direction. It is exact, by the noncentral t distribution (R's power.t.test).
  */
 public final class TPower {
   private static final double CLOSE = 1e-12;
@@ -12,9 +12,11 @@ public final class TPower {
   private TPower() {}
 
   /**
+   * The power for an effect of a given size.
+   *
    * @param noncentrality the effect over its standard error, at least 0; more than 10 000 is taken
-   *     for 10 000, which is as good as certain to be found
-   * @param alpha how often it may find what isn't there, between 0 and 1
+   *     as 10 000, which is as good as certain to be found
+   * @param alpha how often the test may find an effect that isn't there, between 0 and 1
    */
   public static double power(double noncentrality, double degreesOfFreedom, double alpha) {
     double critical = StudentT.twoSided(1 - alpha, degreesOfFreedom);
@@ -23,13 +25,13 @@ public final class TPower {
   }
 
   /**
-   * How many shots each of several cells needs, as the real number that gives just that power. The
-   * effect's standard error is sd sqrt(cells / n), its degrees of freedom are cells (n - 1): two
-   * cells for a before and an after, four with a control.
+   * How many shots each of several cells needs, as the real number that gives just this power. The
+   * effect's standard error is sd sqrt(cells / n), and its degrees of freedom are cells (n - 1). A
+   * before and an after are two cells; with a control they are four.
    *
-   * @param effect not 0, in the unit of {@code sd}
-   * @param power between alpha and 1
-   * @return 2 at least; infinite when no number within 1e7 is enough
+   * @param effect the effect to find, not 0, in the unit of {@code sd}
+   * @param power the power to reach, between alpha and 1
+   * @return at least 2; infinite when no number within 1e7 is enough
    */
   public static double shotsEach(int cells, double effect, double sd, double alpha, double power) {
     double low = 2;

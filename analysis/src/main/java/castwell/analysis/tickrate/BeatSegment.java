@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
  *
  * <p>A beat can only arrive late, never early, so the truth lies along the lower edge of the points
  * (ticks, host seconds): of all lines with no point below them, the one with the least mean
- * distance to them. It is the edge of the lower convex hull over the mean of the ticks, so the hull
- * and two sums are all that is kept.
+ * distance to them. That line runs along the edge of the lower convex hull that lies under the mean
+ * of the ticks, so the hull and two sums are all that is kept.
  *
  * <p>The rate is taken as constant. Begin a new segment every ten minutes or so: a rate that drifts
  * then shows as scatter between segments, for which {@link TickRates} widens the uncertainty.
@@ -21,15 +21,22 @@ public final class BeatSegment {
   private static final int FEWEST_BEATS = 8;
   private static final double SHORTEST_SPAN_SECONDS = 5;
 
-  /** Noise leaves a few dozen corners; only a rate that drifts steadily for days makes more. */
+  /**
+   * The most corners kept. Noise leaves a few dozen; only a rate that drifts steadily for days
+   * makes more.
+   */
   private static final int MOST_CORNERS = 1024;
 
-  /** Beats that never jitter do not make a clock perfect: a host dates bytes to about this. */
+  /**
+   * The precision to which a host dates bytes, so that beats without any jitter don't make a clock
+   * perfect.
+   */
   private static final double HOST_STAMP_SECONDS = 1e-6;
 
   /**
-   * Makes twice the standard uncertainty cover at least 95 % of the errors for uniform, exponential
-   * and stalling delays, 8 to 500 beats: found by simulation, which a test repeats.
+   * The factor that makes twice the standard uncertainty cover at least 95 % of the errors, for
+   * uniform, exponential and stalling delays and 8 to 500 beats. It was found by simulation, which
+   * a test repeats.
    */
   private static final double COVERAGE_SCALE = 8;
 
@@ -41,7 +48,7 @@ public final class BeatSegment {
   private double sumSeconds;
   private Beat last = new Beat(-1, 0);
 
-  /** Both since the first beat. */
+  /** One heartbeat: the board's ticks and the host's seconds since the first beat. */
   private record Beat(double ticks, double seconds) {}
 
   private record Line(double secondsAtFirst, double secondsPerTick) {
@@ -51,7 +58,7 @@ public final class BeatSegment {
   }
 
   /**
-   * Takes one heartbeat in. One whose counter does not come after the last one's tells nothing and
+   * Takes one heartbeat in. A beat whose counter isn't above that of the last one tells nothing and
    * is passed over.
    *
    * @param ticks48 the board's counter when it composed the beat
@@ -86,8 +93,8 @@ public final class BeatSegment {
   }
 
   /**
-   * When, by the clock that {@link #add} is given, the board's counter stood there; empty as long
-   * as the rate is.
+   * When the board's counter stood at this reading, by the clock that {@link #add} is given; empty
+   * as long as the rate is.
    */
   public OptionalDouble hostSecondsAt(long ticks48) {
     return line().stream()
@@ -97,7 +104,7 @@ public final class BeatSegment {
 
   private TickRate rate(Line line) {
     double sumOfDelays = sumSeconds - beats * line.seconds(sumTicks / beats);
-    // Two of the delays are 0 by the line's making.
+    // The line goes through two of the beats, so two of the delays are 0.
     double meanDelay = Math.max(sumOfDelays, 0) / (beats - 2) + HOST_STAMP_SECONDS;
     return new TickRate(
         1 / line.secondsPerTick, COVERAGE_SCALE * 2 * meanDelay / (beats * last.seconds));
@@ -128,7 +135,9 @@ public final class BeatSegment {
         > (b.seconds - a.seconds) * (c.ticks - a.ticks);
   }
 
-  /** Every second corner goes, but for the ends: the hull keeps its shape at half the detail. */
+  /**
+   * Drops every second corner but the ends, so that the hull keeps its shape at half the detail.
+   */
   private void thin() {
     List<Beat> kept = new ArrayList<>();
     for (int i = 0; i < corners.size(); i++) {

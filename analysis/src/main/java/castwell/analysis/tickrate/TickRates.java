@@ -5,23 +5,31 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
-/** Many measurements of one board's tick rate made into the one to use. */
+/** The combination of many measurements of one board's tick rate into the one to use. */
 public final class TickRates {
-  /** Standard uncertainties of their difference by which measurement and nominal may differ. */
+  /**
+   * How many standard uncertainties of their difference the measured and the nominal rate may be
+   * apart.
+   */
   private static final double REFUTED_BEYOND = 4;
 
-  /** Nothing is known exactly, and a weight must stay finite. */
+  /**
+   * The least relative uncertainty of a rate: nothing is known exactly, and a weight must stay
+   * finite.
+   */
   private static final double LEAST_RELATIVE_U = 1e-12;
 
   private TickRates() {}
 
   /**
-   * The measurement made one with the nominal rate by inverse variance. A nominal rate that the
-   * measurement refutes is left out: the board's part is then not what it is said to be.
+   * The mean of the measured and the nominal rate, weighted by inverse variance. A nominal rate
+   * that the measurement refutes is left out, since the board's oscillator then isn't what it is
+   * said to be.
    *
-   * @param nominal what is believed before any measurement
-   * @param measured one a segment; without any the nominal rate is the answer
-   * @param hostClockRelativeU relative standard uncertainty of the host's clock rate, at least 0
+   * @param nominal the rate that is believed before any measurement
+   * @param measured one rate for each segment; without any, the nominal rate is the answer
+   * @param hostClockRelativeU the relative standard uncertainty of the host's clock rate, at least
+   *     0
    */
   public static TickRate combine(
       TickRate nominal, Collection<TickRate> measured, double hostClockRelativeU) {
@@ -31,9 +39,10 @@ public final class TickRates {
   }
 
   /**
-   * The mean of the segments weighted by inverse variance; widened by the Birge ratio where they
-   * scatter more than they say (R. T. Birge, Phys. Rev. 40 (1932) 207); the host clock's own
-   * uncertainty, which all share, added in quadrature. Nothing is believed before; empty of none.
+   * The mean of the segments' rates, weighted by inverse variance; empty without a segment. Where
+   * they scatter more than their uncertainties say, it is widened by the Birge ratio (R. T. Birge,
+   * Phys. Rev. 40 (1932) 207). The host clock's own uncertainty, which all segments share, is added
+   * in quadrature.
    */
   public static Optional<TickRate> measured(
       Collection<TickRate> segments, double hostClockRelativeU) {
@@ -63,7 +72,10 @@ public final class TickRates {
     return new TickRate(hz, 1 / Math.sqrt(weights) / hz);
   }
 
-  /** At least 1: segments that agree better than they say may do so by luck. */
+  /**
+   * The Birge ratio, at least 1, since segments that agree better than their uncertainties say may
+   * do so by luck.
+   */
   private static double birgeRatio(Collection<TickRate> rates, double meanHz) {
     double chiSquared = 0;
     for (TickRate rate : rates) {

@@ -1,9 +1,9 @@
 package castwell.analysis.uncertainty;
 
 /**
- * From low to high, in the unit of what it covers; an end that can't be told is infinite.
+ * An interval in the unit of the quantity that it covers; an end that can't be told is infinite.
  *
- * @param high at least {@code low}
+ * @param high the upper end, at least {@code low}
  */
 public record Interval(double low, double high) {
 

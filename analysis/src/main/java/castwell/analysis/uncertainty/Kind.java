@@ -1,12 +1,12 @@
 package castwell.analysis.uncertainty;
 
-/** Whose uncertainty it is. */
+/** The kind of an uncertainty: whether shots share its error. */
 public enum Kind {
-  /** Each shot's own: it averages out over many shots. */
+  /** Each shot has an error of its own, so the uncertainty averages out over many shots. */
   OWN,
   /**
-   * Common to every shot of one set-up: it does not average out, and cancels between bows of one
-   * session.
+   * All shots of one set-up share the error, so the uncertainty doesn't average out, but it cancels
+   * between bows of one session.
    */
   COMMON
 }

@@ -16,7 +16,7 @@ import java.util.function.Predicate;
 public record Quantity(double value, Map<Source, Double> contributions) {
 
   public Quantity {
-    // In the order given, unlike Map.copyOf, so that sums come out alike in every run.
+    // Unlike Map.copyOf this keeps the order given, so that sums come out alike in every run.
     contributions = Collections.unmodifiableMap(new LinkedHashMap<>(contributions));
   }
 
@@ -26,7 +26,10 @@ public record Quantity(double value, Map<Source, Double> contributions) {
   }
 
   /**
-   * @param standardUncertainty in the value's unit, at least 0
+   * A value that one source makes uncertain.
+   *
+   * @param standardUncertainty the standard uncertainty in the value's unit, at least 0
+   * @throws IllegalArgumentException for one below 0 or NaN
    */
   public static Quantity of(double value, double standardUncertainty, Source source) {
     if (!(standardUncertainty >= 0)) {
@@ -48,7 +51,7 @@ public record Quantity(double value, Map<Source, Double> contributions) {
     return combine(value * other.value, other.value, other, value);
   }
 
-  /** A zero divisor gives an infinite or NaN value, as plain division does. */
+  /** The quotient; a divisor of 0 gives an infinite or NaN value, as plain division does. */
   public Quantity dividedBy(Quantity other) {
     double quotient = value / other.value;
     return combine(quotient, 1 / other.value, other, -quotient / other.value);
@@ -58,31 +61,31 @@ public record Quantity(double value, Map<Source, Double> contributions) {
     return combine(value * factor, factor, exact(0), 0);
   }
 
-  /** NaN below 0; at 0 its uncertainty has no bound. */
+  /** The square root: NaN of a value below 0; of 0 its uncertainty has no bound. */
   public Quantity squareRoot() {
     double root = Math.sqrt(value);
     return mapped(root, 0.5 / root);
   }
 
-  /** Any function of this quantity, given its value and its derivative there. */
+  /** A function of this quantity, given the function's value and derivative there. */
   public Quantity mapped(double newValue, double derivative) {
     return combine(newValue, derivative, exact(0), 0);
   }
 
-  /** Combined standard uncertainty, 0 for an exact value. */
+  /** The combined standard uncertainty, 0 for an exact value. */
   public double standardUncertainty() {
     return rootSumSquares(source -> true);
   }
 
-  /** The part of the standard uncertainty that is this kind's. */
+  /** The part of the standard uncertainty that comes from sources of this kind. */
   public double standardUncertainty(Kind kind) {
     return rootSumSquares(source -> source.kind() == kind);
   }
 
   /**
-   * Effective degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1), each estimate
-   * of spread taken once; infinite when no source has a finite number of them. With an uncertainty
-   * beyond all bounds, those of the fewest.
+   * The effective degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1), with each
+   * estimate of spread taken once; infinite when no source has a finite number of them. An
+   * unbounded uncertainty has those of the source with the fewest.
    */
   public double effectiveDegreesOfFreedom() {
     Map<String, double[]> variances = new LinkedHashMap<>();
@@ -106,7 +109,7 @@ public record Quantity(double value, Map<Source, Double> contributions) {
     return sum == 0 ? Double.POSITIVE_INFINITY : variance * variance / sum;
   }
 
-  /** This quantity as if that kind's sources were the only ones. */
+  /** This quantity as if the sources of this kind were the only ones. */
   public Quantity only(Kind kind) {
     Map<Source, Double> kept = new LinkedHashMap<>(contributions);
     kept.keySet().removeIf(source -> source.kind() != kind);
@@ -117,7 +120,7 @@ public record Quantity(double value, Map<Source, Double> contributions) {
    * The interval that covers the true value with the given probability, by Student's t with the
    * effective degrees of freedom as they are (not truncated: the interval of R's t.test).
    *
-   * @param coverage between 0 and 1, commonly 0.95
+   * @param coverage the probability, between 0 and 1, commonly 0.95
    */
   public Interval interval(double coverage) {
     double half = StudentT.twoSided(coverage, effectiveDegreesOfFreedom()) * standardUncertainty();
@@ -125,8 +128,8 @@ public record Quantity(double value, Map<Source, Double> contributions) {
   }
 
   /**
-   * Two-sided p value of the hypothesis that the true value is 0, by Student's t. Of an exact value
-   * 1 where it is 0, else 0.
+   * The two-sided p value of the hypothesis that the true value is 0, by Student's t. For an exact
+   * value it is 1 where the value is 0, else 0.
    */
   public double pValue() {
     double u = standardUncertainty();
@@ -137,11 +140,11 @@ public record Quantity(double value, Map<Source, Double> contributions) {
   }
 
   /**
-   * Expanded uncertainty: half the width of the interval that covers the value with the given
-   * probability (JCGM 100:2008, 6.2 and G.4.1, degrees of freedom truncated to the next lower
+   * The expanded uncertainty, half the width of the interval that covers the value with the given
+   * probability (JCGM 100:2008, 6.2 and G.4.1, with degrees of freedom truncated to the next lower
    * integer).
    *
-   * @param coverage between 0 and 1, commonly 0.95
+   * @param coverage the probability, between 0 and 1, commonly 0.95
    */
   public double expandedUncertainty(double coverage) {
     double degreesOfFreedom = Math.max(1, Math.floor(effectiveDegreesOfFreedom()));

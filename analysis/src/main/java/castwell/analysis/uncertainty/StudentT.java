@@ -4,13 +4,16 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
- * Student's t with any degrees of freedom above 0, fractional ones and infinitely many (the normal
- * distribution) as well.
+ * Student's t distribution with any degrees of freedom above 0, including fractional and infinitely
+ * many ones (the normal distribution).
  */
 public final class StudentT {
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
-  /** So that quantiles are good to the last few digits of a double. */
+  /**
+   * The relative size of a last step, which leaves quantiles good to the last few digits of a
+   * double.
+   */
   private static final double ACCURACY = 1e-13;
 
   private static final int MOST_STEPS = 60;
@@ -20,9 +23,11 @@ public final class StudentT {
   private StudentT() {}
 
   /**
-   * How many standard uncertainties to either side cover with the given probability.
+   * The number of standard uncertainties to either side that covers the true value with the given
+   * probability.
    *
-   * @param coverage between 0 and 1
+   * @param coverage the probability, between 0 and 1
+   * @throws IllegalArgumentException for any other coverage
    */
   public static double twoSided(double coverage, double degreesOfFreedom) {
     if (!(coverage > 0 && coverage < 1)) {
@@ -40,7 +45,7 @@ public final class StudentT {
 
   /**
    * The quantile in powers of 1/n (Abramowitz and Stegun, Handbook of Mathematical Functions,
-   * 26.7.5): from a thousand degrees of freedom on what it leaves out is beyond a double's digits.
+   * 26.7.5): from a thousand degrees of freedom on, what it leaves out is beyond a double's digits.
    */
   private static double expansion(double z, double n) {
     double z2 = z * z;
@@ -52,8 +57,9 @@ public final class StudentT {
   }
 
   /**
-   * From the normal quantile, which lies below: there the distribution function is concave, so that
-   * Newton's steps come up to the quantile and never pass it. Ten times faster than bracketing.
+   * The quantile by Newton's method, which is ten times faster than bracketing. It starts at the
+   * normal quantile, which lies below; there the distribution function is concave, so that the
+   * steps come up to the quantile and never pass it.
    */
   private static double newton(TDistribution t, double probability, double start) {
     double x = start;

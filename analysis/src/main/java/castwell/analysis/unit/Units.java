@@ -1,10 +1,10 @@
 package castwell.analysis.unit;
 
 /**
- * The trade's units and SI: everything inside is SI, these convert at the edge.
+ * The trade's units in terms of SI. Everything inside is SI; these factors convert at the edge.
  *
- * <p>Exact definitions: NIST SP 811 (2008), appendix B; one grain is 64.79891 mg, one pound 7000
- * grains, standard gravity 9.80665 m/s2.
+ * <p>The definitions are exact (NIST SP 811 (2008), appendix B): one grain is 64.79891 mg, one
+ * pound 7000 grains, standard gravity 9.80665 m/s2.
  */
 public final class Units {
   public static final double METRES_PER_FOOT = 0.3048;
@@ -30,10 +30,9 @@ public final class Units {
   private Units() {}
 
   /**
-   * Grains per pound: arrow mass in grains over draw weight in pounds.
+   * Grains per pound: the arrow's mass in grains over the draw weight in pounds.
    *
-   * @param massKg arrow mass
-   * @param drawWeightN draw weight, positive
+   * @param drawWeightN the draw weight, above 0
    */
   public static double grainsPerPound(double massKg, double drawWeightN) {
     return massKg / KILOGRAMS_PER_GRAIN / (drawWeightN / NEWTONS_PER_POUND);

@@ -2,7 +2,7 @@ package castwell.analysis.verdict;
 
 import java.util.List;
 
-/** No rule objects: it counts. */
+/** The verdict that a passage counts, since no rule objects. */
 public record Clean() implements Verdict {
   @Override
   public List<Reason> reasons() {

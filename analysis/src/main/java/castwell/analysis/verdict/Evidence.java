@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 /**
  * All that the rules look at.
  *
- * @param measurement made from this passage at this tick rate
- * @param taggedLengthM length of the arrow that the tags name; empty when not known
+ * @param measurement what this passage gives at this tick rate
+ * @param taggedLengthM the length of the arrow that the tags name; empty when it isn't known
  */
 public record Evidence(
     Passage passage,
@@ -18,7 +18,9 @@ public record Evidence(
     Limits limits,
     OptionalDouble taggedLengthM) {
 
-  /** Whether something of this passage never reached the host, so that a gap proves nothing. */
+  /**
+   * Whether edges of this passage never reached the host, so that a missing edge proves nothing.
+   */
   boolean isPartlyLost() {
     return passage.boardRestarted() || passage.edgesDropped() || !passage.lostEdges().isEmpty();
   }

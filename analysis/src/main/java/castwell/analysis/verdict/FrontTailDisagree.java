@@ -7,8 +7,9 @@ import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
 /**
- * The speeds from front and tail are farther apart than their uncertainty allows. What both share,
- * spacing and tick rate, cannot part them, so only their own uncertainty excuses a difference.
+ * The speeds from front and tail are farther apart than their uncertainty allows. Errors that both
+ * share, those of spacing and tick rate, can't make them differ, so only their own uncertainty
+ * excuses a difference.
  */
 final class FrontTailDisagree implements Rule {
   @Override

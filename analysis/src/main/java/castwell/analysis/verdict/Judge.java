@@ -3,12 +3,15 @@ package castwell.analysis.verdict;
 import java.util.List;
 import java.util.Optional;
 
-/** Asks every rule about one passage. */
+/** Judges one passage by every rule. */
 public final class Judge {
-  /** One up whenever a rule changes, so that stored verdicts are known to be of older rules. */
+  /**
+   * The version of the rules. Raise it whenever a rule changes, so that stored verdicts by older
+   * rules are known as such.
+   */
   public static final int RULES_VERSION = 1;
 
-  /** The most telling first: what explains the others comes before them. */
+  /** The rules, the most telling first: a fault that explains others comes before them. */
   private static final List<Rule> RULES =
       List.of(
           new BoardRestarted(),

@@ -1,12 +1,12 @@
 package castwell.analysis.verdict;
 
 /**
- * What an arrow can be. The defaults are common practice, no source.
+ * The limits within which a passage can be an arrow's. The defaults are common practice, no source.
  *
- * @param slowestMps slower is no arrow
- * @param fastestMps faster is no arrow
- * @param shortestM shorter is no arrow
- * @param longestM longer is no arrow
+ * @param slowestMps an arrow's least speed, at least 0
+ * @param fastestMps an arrow's greatest speed
+ * @param shortestM an arrow's least length, at least 0
+ * @param longestM an arrow's greatest length
  * @param lengthToleranceM how far a measured length may be from the tagged arrow's, beyond twice
  *     its standard uncertainty
  * @param flutterM the stretch of the arrow, to each side of where its tail was seen, in which

@@ -3,7 +3,7 @@ package castwell.analysis.verdict;
 import java.util.List;
 
 /**
- * It does not count, unless a person brings it back.
+ * The verdict that a passage does not count, unless a person brings it back.
  *
  * @param reasons the most telling first, never empty
  */

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Both gates saw it, but not its front and its tail each. */
+/** Both gates saw the object, but not each of them saw both its front and its tail. */
 final class MissingEdge implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {

@@ -3,7 +3,7 @@ package castwell.analysis.verdict;
 import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
-/** Shorter or longer than any arrow. */
+/** The object is shorter or longer than any arrow. */
 final class NoArrowsLength implements Rule {
   private static final String CODE = "no-arrows-length";
 

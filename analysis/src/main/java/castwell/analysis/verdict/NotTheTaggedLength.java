@@ -4,7 +4,7 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
-/** An arrow's length, and not that of the arrow that the tags name. */
+/** The length is an arrow's, but not that of the arrow that the tags name. */
 final class NotTheTaggedLength implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {

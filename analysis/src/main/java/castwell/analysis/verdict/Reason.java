@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Why a passage does not count.
  *
- * @param code for programs, in kebab-case, one a rule
- * @param told for people, a sentence each
+ * @param code the rule's code for programs, in kebab-case
+ * @param told the reason for people, a sentence each
  */
 public record Reason(String code, List<Phrase> told) {
   public Reason {

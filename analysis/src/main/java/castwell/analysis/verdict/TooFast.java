@@ -3,7 +3,7 @@ package castwell.analysis.verdict;
 import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
-/** Faster than any arrow. */
+/** The object is faster than any arrow. */
 final class TooFast implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {

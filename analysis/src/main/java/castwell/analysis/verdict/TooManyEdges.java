@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * More edges than fluttering fletching explains: it makes a few, and those near the tail, some just
- * after it since comparators bounce.
+ * There are more edges than fluttering fletching explains. Fletching makes a few extra edges near
+ * the tail, some just after it, since comparators bounce.
  */
 final class TooManyEdges implements Rule {
   private static final String CODE = "too-many-edges";
@@ -28,7 +28,7 @@ final class TooManyEdges implements Rule {
     List<Edge> others =
         passage.edges().stream()
             .filter(edge -> edge.gate() == gate && edge.kind() != EdgeKind.MERGED)
-            .filter(edge -> !is(edge, front) && !is(edge, tail))
+            .filter(edge -> !isSame(edge, front) && !isSame(edge, tail))
             .toList();
     if (others.size() > evidence.limits().flutterEdges()) {
       return Optional.of(Reason.of(CODE, "verdict.too_many_edges", gate, others.size()));
@@ -43,7 +43,7 @@ final class TooManyEdges implements Rule {
         .map(edge -> Reason.of(CODE, "verdict.edge_far_from_tail", gate));
   }
 
-  private static boolean is(Edge edge, Optional<Edge> other) {
+  private static boolean isSame(Edge edge, Optional<Edge> other) {
     return other.filter(edge::equals).isPresent();
   }
 

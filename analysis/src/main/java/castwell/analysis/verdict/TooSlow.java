@@ -3,7 +3,7 @@ package castwell.analysis.verdict;
 import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
-/** Slower than any arrow. */
+/** The object is slower than any arrow. */
 final class TooSlow implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {

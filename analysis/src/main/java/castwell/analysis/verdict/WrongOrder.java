@@ -5,7 +5,7 @@ import castwell.analysis.shot.Passage;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.Optional;
 
-/** Gate B, the farther one, saw an end of it before gate A, or at once with it. */
+/** Gate B, the farther one, saw an end of the object before gate A did, or at the same time. */
 final class WrongOrder implements Rule {
   private static final String CODE = "wrong-order";
 

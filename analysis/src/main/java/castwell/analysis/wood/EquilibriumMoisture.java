@@ -10,10 +10,10 @@ public final class EquilibriumMoisture {
   private EquilibriumMoisture() {}
 
   /**
-   * In percent of the dry mass.
+   * The moisture content in percent of the dry mass.
    *
-   * @param celsius about -1 to 55, the table's range
-   * @param relativeHumidity 0 to 0.95
+   * @param celsius the air's temperature, about -1 to 55, which is the table's range
+   * @param relativeHumidity the air's relative humidity, 0 to 0.95
    */
   public static double percent(double celsius, double relativeHumidity) {
     double t = celsius;

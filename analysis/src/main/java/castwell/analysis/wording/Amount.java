@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A quantity in a phrase, which is told in its reader's units. */
+/** An amount in a phrase, which each reader is told in units of their own. */
 public record Amount(double si, Of what) {
 
-  /** What it is of, in the SI's unit. */
+  /** The kind of an amount, with its SI unit. */
   public enum Of {
     SPEED("m/s"),
     LENGTH("m");
@@ -40,7 +40,7 @@ public record Amount(double si, Of what) {
         : Optional.empty();
   }
 
-  /** Finer than anybody is told it. */
+  /** The amount in SI, with more digits than any reader is told. */
   @Override
   public String toString() {
     return String.format(Locale.ROOT, "%.4f %s", si, what.unit);

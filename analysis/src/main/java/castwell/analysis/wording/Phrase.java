@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 /**
  * Something to tell a person, in no language yet.
  *
- * @param key of its text
- * @param values that stand in it: numbers, names, amounts, other phrases
+ * @param key the key of its text
+ * @param values the values that stand in the text: numbers, names, amounts, other phrases
  */
 public record Phrase(String key, List<Object> values) {
   private static final String BETWEEN = "|";
@@ -21,12 +21,15 @@ public record Phrase(String key, List<Object> values) {
     return new Phrase(key, List.of(values));
   }
 
-  /** Somebody's own words, or a sentence made before. */
+  /** A phrase of somebody's own words, or of a sentence that was made before. */
   public static Phrase asIs(String words) {
     return of("as_is", words);
   }
 
-  /** To be kept, and read again; its values hold neither other phrases nor a bar. */
+  /**
+   * The phrase as text to store and {@link #read} again; its values must hold neither other phrases
+   * nor a bar.
+   */
   public String written() {
     return Stream.concat(Stream.of(key), values.stream().map(String::valueOf))
         .collect(Collectors.joining(BETWEEN));

@@ -1,6 +1,6 @@
 package castwell.analysis.wording;
 
-/** What can be told to a person: why something wasn't done, for one. */
+/** Something that can be told to a person, such as why an action failed. */
 public interface Telling {
 
   Phrase phrase();

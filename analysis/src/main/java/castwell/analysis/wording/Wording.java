@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 public interface Wording {
   String say(Phrase phrase);
 
-  /** One after the other. */
+  /** The phrases one after the other, with a space between. */
   default String say(List<Phrase> phrases) {
     return phrases.stream().map(this::say).collect(Collectors.joining(" "));
   }

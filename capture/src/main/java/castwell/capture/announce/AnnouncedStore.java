@@ -5,7 +5,9 @@ import castwell.capture.store.Transaction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** Commits what a person says, and only then tells whoever listens that there is more. */
+/**
+ * A store that commits what a person says, and only then tells whoever listens that there is more.
+ */
 public record AnnouncedStore(Store store, Announcer announcer) {
 
   public <T> T write(Function<Transaction, T> work) {

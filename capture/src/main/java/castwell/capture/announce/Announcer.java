@@ -7,20 +7,22 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /**
- * Hop five: tells whoever listens that something was committed. Listeners must return at once; they
+ * Tells whoever listens that something was committed, hop five. Listeners must return at once; they
  * read the feed for what it was.
  */
 public final class Announcer {
   private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 
-  /** Called by the thread that committed. */
+  /** Someone who is told after a commit, by the thread that committed. */
   public interface Listener {
 
+    /** There is more to read in the feed. */
     void fedMore();
 
+    /** How things stand between a station and its board changed. */
     void linkChanged(LinkState state);
 
-    /** What is committed meanwhile waits in memory, or doesn't any more. */
+    /** What comes from a station now waits in memory, or doesn't any more. */
     void storeChanged(StoreState state);
 
     /** A board beat. Nothing is derived from that, so it is told before it is stored. */

@@ -15,14 +15,14 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Edges of one boot of one board to passages. An edge that comes after its passage was judged
- * amends it: the passage is given out again, with all its edges.
+ * Assembles the edges of one boot of one board into passages. An edge that comes after its passage
+ * was given out amends it: the passage is given out again, with all its edges.
  *
- * <p>Arrival times are the host's monotonic microseconds, and decide how long to wait. What belongs
- * together is decided by the board's ticks alone.
+ * <p>Arrival times are the host's monotonic microseconds; they decide how long to wait. The board's
+ * ticks alone decide which edges belong together.
  */
 public final class Assembler {
-  /** Passages remembered behind the last one, for edges that are sent again late. */
+  /** How many passages are remembered behind the last one, for edges that are sent again late. */
   private static final int REMEMBERED_PASSAGES = 128;
 
   private static final long NEVER = Long.MAX_VALUE;
@@ -39,7 +39,7 @@ public final class Assembler {
   /** The highest edge number heard of, or -1 while nothing is known of this boot. */
   private int highest = -1;
 
-  /** Beyond every edge number while all is settled. */
+  /** The first edge whose passage isn't settled; beyond every edge number while all are settled. */
   private long unsettledFrom = SETTLED;
 
   private long lastArrivalMicros;
@@ -55,12 +55,14 @@ public final class Assembler {
     this.dropped = new DroppedSpans(grouping.ticks(timing.quiet()));
   }
 
-  /** The host saw this boot begin, so its edges count from 1 and every missing one is missed. */
-  public void startedNow() {
+  /** Notes that the host saw this boot begin, so that every edge from 1 on is waited for. */
+  public void noteStart() {
     highest = Math.max(highest, 0);
   }
 
-  /** What the store already holds of this boot: not given out again unless amended. */
+  /**
+   * Takes in what the store already holds of this boot; it isn't given out again unless amended.
+   */
   public void restore(Collection<Edge> stored, Collection<Passage> passages) {
     for (Edge edge : stored) {
       edges.put(edge.number(), edge);
@@ -83,12 +85,14 @@ public final class Assembler {
   }
 
   /**
-   * An edge that isn't known yet.
+   * Adds an edge that isn't known yet.
    *
-   * @param ticks32 as stamped, wrapping
+   * @param ticks32 the 32-bit counter when it was stamped, wrapping
+   * @param late the most ticks by which the stamp may be late
+   * @param micros when the edge arrived
    * @return how many edges before it are newly found missing
    */
-  public int edge(int number, Gate gate, EdgeKind kind, long ticks32, int late, long micros) {
+  public int addEdge(int number, Gate gate, EdgeKind kind, long ticks32, int late, long micros) {
     int found = edges.isEmpty() && highest < 0 ? 0 : openHoles(number - 1, micros);
     holes.fill(number);
     highest = Math.max(highest, number);
@@ -109,11 +113,13 @@ public final class Assembler {
   }
 
   /**
+   * Adds a heartbeat.
+   *
    * @param counted the board's highest edge number when the beat was composed
    * @return how many edges are newly found missing
    */
-  public int beat(int counted, long ticks48, long micros) {
-    beats.beat(counted, ticks48);
+  public int addBeat(int counted, long ticks48, long micros) {
+    beats.add(counted, ticks48);
     if (highest < 0) {
       highest = counted;
       return 0;
@@ -123,8 +129,11 @@ public final class Assembler {
     return found;
   }
 
-  /** The board no longer keeps these. */
-  public void missing(int first, int last) {
+  /**
+   * Gives up those edges of a range that are still waited for, since the board no longer keeps
+   * them.
+   */
+  public void giveUp(int first, int last) {
     for (int number : holes.waitedFor(first, last)) {
       holes.giveUp(number);
       unsettledFrom = Math.min(unsettledFrom, number);
@@ -132,24 +141,29 @@ public final class Assembler {
     }
   }
 
-  /** The board had to drop edges: passages meanwhile, given out or not, lack some. */
-  public void dropped(long firstTicks32, long lastTicks32) {
+  /**
+   * Notes that the board had to drop edges, so that passages meanwhile, given out or not, lack
+   * some.
+   */
+  public void noteDropped(long firstTicks32, long lastTicks32) {
     long first = beats.nearest(firstTicks32);
     dropped.add(first, first + Math.floorMod(lastTicks32 - firstTicks32, 1L << 32));
     for (Passage passage : given.descendingMap().values()) {
-      if (!passage.edgesDropped() && dropped.touch(passage)) {
+      if (!passage.edgesDropped() && dropped.overlap(passage)) {
         unsettledFrom = Math.min(unsettledFrom, passage.firstEdge());
         nextLookMicros = 0;
       }
     }
   }
 
-  /** From which edge on the board should be asked to send again. */
+  /**
+   * The edge from which on the board should be asked to send again; empty when none is waited for.
+   */
   public OptionalInt wanted() {
     return holes.firstWaitedFor();
   }
 
-  /** By which tick a passage was stamped of which nothing arrived, as far as others tell. */
+  /** The tick by which a wholly lost passage was stamped, as far as beats and later edges tell. */
   public OptionalLong stampedBy(Passage lost) {
     OptionalLong counted = beats.alreadyAt(lost.lastEdge());
     var next = edges.higherEntry(lost.lastEdge());
@@ -160,18 +174,21 @@ public final class Assembler {
     return OptionalLong.of(counted.isPresent() ? Math.min(ticks, counted.getAsLong()) : ticks);
   }
 
-  /** When {@link #settle} should be called again, in micros; empty when nothing is open. */
+  /** When {@link #settle} has something to do next, in micros; empty when nothing is open. */
   public OptionalLong nextLook() {
     return nextLookMicros == NEVER ? OptionalLong.empty() : OptionalLong.of(nextLookMicros);
   }
 
-  /** The passages that closed or changed since the last call. */
+  /**
+   * Closes what has waited long enough, and returns the passages that closed or changed since the
+   * last call.
+   */
   public List<Passage> settle(long micros) {
     return micros < nextLookMicros ? List.of() : look(micros, false);
   }
 
   /**
-   * Nothing more of this boot will come: whatever is open closes now.
+   * Closes whatever is open, since nothing more of this boot will come.
    *
    * @param boardRestarted whether the board itself started anew
    */
@@ -227,13 +244,19 @@ public final class Assembler {
     return closed;
   }
 
-  /** Once known it stays so: spans from before a restart of the program aren't remembered here. */
+  /**
+   * Whether the board dropped edges meanwhile. A passage once marked stays so, since spans from
+   * before a restart of the program aren't remembered here.
+   */
   private boolean lacksDropped(Candidate candidate) {
     Passage before = given.get(candidate.first());
-    return dropped.touch(candidate.edges()) || before != null && before.edgesDropped();
+    return dropped.overlap(candidate.edges()) || before != null && before.edgesDropped();
   }
 
-  /** Two passages back, since an edge that came late may join the one before. */
+  /**
+   * The first edge to look at: two passages back, since an edge that came late may join the one
+   * before.
+   */
   private int startOfLook() {
     int unsettled = (int) Math.min(unsettledFrom, Integer.MAX_VALUE);
     Integer start = given.lowerKey(unsettled);

@@ -5,21 +5,28 @@ import java.time.Duration;
 /**
  * How long the assembler waits, and for what.
  *
- * @param quiet the gates' silence that closes a complete passage
- * @param holeWait how long an edge that the numbers say exists is waited for
+ * @param quiet the silence of the gates after which a complete passage closes
+ * @param holeWait how long to wait for an edge that must exist by its number
  */
 public record AssemblyTiming(Duration quiet, Duration holeWait) {
 
-  /** An object seen by gate A alone may be a slow one on its way to gate B. */
+  /**
+   * How long to wait for gate B: an object seen by gate A alone may be a slow one on its way there.
+   */
   static final Duration FOR_GATE_B = Duration.ofMillis(250);
 
-  /** An object seen by gate B alone may be one that flies the wrong way. */
+  /** How long to wait for gate A: an object seen by gate B alone may fly the wrong way. */
   static final Duration FOR_GATE_A = Duration.ofMillis(60);
 
-  /** Both gates were reached and something is missing: at 3 m/s it is this long on its way. */
+  /**
+   * How long to wait for what is missing once both gates were reached: at 3 m/s it takes this long.
+   */
   static final Duration FOR_THE_REST = Duration.ofMillis(200);
 
-  /** What goes on for longer is no object: a lamp that flickers is cut to pieces of this length. */
+  /**
+   * The longest passage: what goes on for longer is no object, so a lamp that flickers is cut into
+   * pieces this long.
+   */
   static final Duration LONGEST = Duration.ofSeconds(1);
 
   public static AssemblyTiming defaults() {

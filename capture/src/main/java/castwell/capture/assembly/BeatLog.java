@@ -5,27 +5,28 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 
 /**
- * What the heartbeats of one boot say about when an edge was stamped: each tells how many edges
- * there were at a tick. This unwraps the 32-bit stamps and dates edges whose lines were lost.
+ * What the heartbeats of one boot tell of when an edge was stamped, since each beat says how many
+ * edges there were at its tick. The log unwraps 32-bit stamps and dates edges whose lines were
+ * lost.
  */
 final class BeatLog {
   private static final int KEPT = 256;
   private static final long WRAP = 1L << 32;
 
-  /** The first and the last beat that told one count of edges, in ticks. */
+  /** The ticks of the first and the last beat that told the same count of edges. */
   private record Span(long first, long last) {}
 
   private final TreeMap<Integer, Span> spans = new TreeMap<>();
   private final long slack;
 
   /**
-   * @param slack how far, in ticks, a beat's count may be out of step with its own stamp
+   * @param slack how far a beat's count of edges may be out of step with its own stamp, in ticks
    */
   BeatLog(long slack) {
     this.slack = slack;
   }
 
-  void beat(int edges, long ticks48) {
+  void add(int edges, long ticks48) {
     spans.merge(
         edges,
         new Span(ticks48, ticks48),
@@ -49,7 +50,7 @@ final class BeatLog {
     return ticks(spans.ceilingEntry(edge), true);
   }
 
-  /** For how many ticks the beats tell that nothing was stamped just before the edge. */
+  /** For how many ticks just before the edge nothing was stamped, as far as the beats tell. */
   long silentBefore(int edge) {
     Span span = spans.get(edge - 1);
     return span == null ? 0 : span.last - span.first;
@@ -62,8 +63,8 @@ final class BeatLog {
   }
 
   /**
-   * The full count of a 32-bit stamp: the first one after the last beat that had not counted the
-   * edge, or the last one before the first beat that had.
+   * The full count of a 32-bit stamp: the first possible one after the last beat that had not
+   * counted the edge, or else the last possible one before the first beat that had.
    */
   long unwrap(int edge, long ticks32) {
     OptionalLong before = notYetAt(edge);

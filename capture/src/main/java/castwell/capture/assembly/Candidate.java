@@ -5,10 +5,10 @@ import castwell.analysis.shot.Passage;
 import java.util.List;
 
 /**
- * What may be one passage.
+ * Edges that may make up one passage.
  *
- * @param edges those that arrived, ascending; may be empty
- * @param lost the numbers of those that haven't, ascending; may be empty
+ * @param edges the edges that arrived, ascending; may be empty
+ * @param lost the numbers of the edges that haven't arrived, ascending; may be empty
  */
 record Candidate(List<Edge> edges, List<Integer> lost) {
 

@@ -6,7 +6,10 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 
-/** When the board had to drop edges, in full ticks. Those have no numbers, so only time tells. */
+/**
+ * The spans, in full ticks, in which the board had to drop edges. Dropped edges have no numbers, so
+ * only time tells which passage they belong to.
+ */
 final class DroppedSpans {
   private static final int KEPT = 256;
 
@@ -16,7 +19,7 @@ final class DroppedSpans {
   private record Span(long first, long last) {}
 
   /**
-   * @param slack how near, in ticks, counts as meanwhile
+   * @param slack how near to a passage a span must be to concern it, in ticks
    */
   DroppedSpans(long slack) {
     this.slack = slack;
@@ -29,7 +32,7 @@ final class DroppedSpans {
     }
   }
 
-  boolean touch(List<Edge> edges) {
+  boolean overlap(List<Edge> edges) {
     if (spans.isEmpty() || edges.isEmpty()) {
       return false;
     }
@@ -38,7 +41,7 @@ final class DroppedSpans {
     return spans.stream().anyMatch(span -> span.first <= to && span.last >= from);
   }
 
-  boolean touch(Passage passage) {
-    return touch(passage.edges());
+  boolean overlap(Passage passage) {
+    return overlap(passage.edges());
   }
 }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** Which edges belong to one object: told from their ticks alone. */
+/** Decides which edges belong to one object, from their ticks alone. */
 final class Grouping {
   private final AssemblyTiming timing;
   private final double hz;
@@ -19,7 +19,9 @@ final class Grouping {
   }
 
   /**
-   * @param edges in ascending number
+   * Splits edges into groups, one for each object.
+   *
+   * @param edges edges in ascending number
    */
   List<List<Edge>> split(Collection<Edge> edges) {
     List<List<Edge>> groups = new ArrayList<>();
@@ -53,8 +55,8 @@ final class Grouping {
   }
 
   /**
-   * After silence, a second "blocked" at a gate is a second object: unless the line that told of
-   * its "clear" is lost between.
+   * Whether the next edge, after silence, is a second object's: a second "blocked" at a gate is,
+   * unless the line that told of the "clear" between them was lost.
    */
   private static boolean isBlockedAgain(List<Edge> group, Edge next) {
     List<EdgeKind> seen =
@@ -66,7 +68,7 @@ final class Grouping {
         && !(linesLost && leftBlocked);
   }
 
-  /** How long silence must last until nothing more of this object can come. */
+  /** How long silence must last before nothing more of this object can come. */
   Duration patience(List<Edge> group) {
     if (!lacksEnd(group)) {
       return timing.quiet();
@@ -82,17 +84,23 @@ final class Grouping {
     return Math.round(duration.toNanos() * 1e-9 * hz);
   }
 
-  /** A gate that saw nothing, or is still blocked as far as is known: an edge is still to come. */
+  /**
+   * Whether an edge is still to come, since a gate saw nothing or is still blocked as far as is
+   * known.
+   */
   static boolean lacksEnd(List<Edge> group) {
     return lacks(group.size() - 1, -1, group, EdgeKind.CLEAR);
   }
 
-  /** A gate that saw nothing, or began by becoming clear: an edge came before. */
+  /** Whether an edge came before, since a gate saw nothing or began by becoming clear. */
   static boolean lacksBeginning(List<Edge> group) {
     return lacks(0, 1, group, EdgeKind.BLOCKED);
   }
 
-  /** Whether the outermost edge of either gate, seen from one side, is another one or missing. */
+  /**
+   * Whether the first edge of either gate, counted from one end of the group, is missing or of
+   * another kind.
+   */
   private static boolean lacks(int from, int step, List<Edge> group, EdgeKind kind) {
     boolean metA = false;
     boolean metB = false;

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * To which passage a missing edge belongs. Inside a group there is no question. Between two groups
- * the heartbeats tell when it was stamped, and an incomplete neighbour is the likelier owner. Where
- * neither has room for it, it was an object of its own.
+ * Decides to which passage a missing edge belongs. Inside a group there is no question. Between two
+ * groups the heartbeats tell when it was stamped, and an incomplete neighbour is the likelier
+ * owner. Where neither lacks it, the edge was of an object of its own.
  */
 final class HoleAssignment {
   private final Grouping grouping;
@@ -19,8 +19,8 @@ final class HoleAssignment {
   }
 
   /**
-   * @param groups in ascending edge number
-   * @param holes ascending
+   * @param groups the groups of edges that arrived, in ascending number
+   * @param holes the numbers of the missing edges, ascending
    */
   List<Candidate> assign(List<List<Edge>> groups, List<Integer> holes) {
     List<List<Integer>> lost = new ArrayList<>();
@@ -42,7 +42,10 @@ final class HoleAssignment {
     return candidates;
   }
 
-  /** Consecutive numbers; the edges between two runs have arrived, or a long silence lies there. */
+  /**
+   * Splits the holes into runs of consecutive numbers; between two runs edges arrived, or there was
+   * a long silence.
+   */
   private List<List<Integer>> runs(List<Integer> holes) {
     long longSilence = grouping.ticks(AssemblyTiming.FOR_GATE_B);
     List<List<Integer>> runs = new ArrayList<>();

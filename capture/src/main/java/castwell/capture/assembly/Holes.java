@@ -7,11 +7,14 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Edges that the numbers say exist and that haven't arrived: waited for, then given up. */
+/**
+ * The edges that must exist by their numbers but haven't arrived: they are waited for, then given
+ * up.
+ */
 final class Holes {
   /**
-   * No board keeps more edges than this to send again, and no passage lacks so many: numbers that
-   * leap further are not waited for, and not of one object.
+   * The most missing edges in a row to wait for. No board keeps more to send again, and no passage
+   * lacks so many; edges whose numbers leap further aren't of one object.
    */
   static final int MOST_IN_A_ROW = 256;
 
@@ -34,13 +37,13 @@ final class Holes {
     return waited.remove(number) != null | lost.remove(number);
   }
 
-  /** The board no longer has it. */
+  /** Gives an edge up, since it will not come any more. */
   void giveUp(int number) {
     waited.remove(number);
     lost.add(number);
   }
 
-  /** Gives up what has been waited for long enough: the numbers. */
+  /** Gives up the edges that were waited for long enough, and returns their numbers. */
   List<Integer> expire(long micros) {
     List<Integer> expired = new ArrayList<>();
     waited.forEach(
@@ -53,7 +56,7 @@ final class Holes {
     return expired;
   }
 
-  /** Those waited for in a range, both ends included. */
+  /** The edges of a range that are waited for, both ends included. */
   List<Integer> waitedFor(int first, int last) {
     return List.copyOf(waited.subMap(first, true, last, true).keySet());
   }
@@ -70,7 +73,7 @@ final class Holes {
     return waited.values().stream().mapToLong(Long::longValue).min();
   }
 
-  /** Holes from a number on, ascending. */
+  /** The holes from a number on, ascending, waited for or given up. */
   List<Integer> from(int number) {
     TreeSet<Integer> all = new TreeSet<>(lost.tailSet(number));
     all.addAll(waited.tailMap(number).keySet());

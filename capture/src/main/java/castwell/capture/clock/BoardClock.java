@@ -10,13 +10,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One board's counter against the host's clock, over boots, links and hours: each stretch of half
- * an hour at most is measured by itself, so that a crystal that warms up is followed.
+ * One board's counter measured against the host's clock, over boots, links and hours. Each stretch
+ * of at most half an hour is measured by itself, so that the rate of a crystal that warms up is
+ * followed.
  */
 public final class BoardClock {
   private static final double STRETCH_SECONDS = 1800;
 
-  /** Bounds memory where a link comes and goes all day. */
+  /** The most stretches kept, which bounds memory where a link comes and goes all day. */
   private static final int MOST_STRETCHES = 64;
 
   private static final int RECENT_BEATS = 8;
@@ -30,11 +31,14 @@ public final class BoardClock {
   private record Beat(int boot, long listening, long ticks48, double seconds) {}
 
   /**
-   * @param listening the stretch of listening whose microseconds these are
-   * @param queued bytes ahead of the beat on the wire
-   * @param bytes of the beat's own line
+   * Adds a beat.
+   *
+   * @param listening the stretch of listening over which it came
+   * @param queued the number of bytes ahead of the beat on the wire
+   * @param bytes the number of bytes of the beat's own line
+   * @param micros when it arrived, in microseconds of that stretch
    */
-  public void beat(int boot, long listening, long ticks48, int queued, int bytes, long micros) {
+  public void add(int boot, long listening, long ticks48, int queued, int bytes, long micros) {
     double seconds = micros * 1e-6 - (queued + bytes) / WIRE_BYTES_PER_SECOND;
     Stretch stretch = new Stretch(boot, listening, (long) Math.floor(seconds / STRETCH_SECONDS));
     segments.computeIfAbsent(stretch, s -> new BeatSegment()).add(ticks48, seconds);
@@ -45,9 +49,9 @@ public final class BoardClock {
     }
   }
 
-  /** A beat that was stored, of the stretch of listening that it came over. */
-  public void beat(StoredBeat beat) {
-    beat(
+  /** Adds a beat that was stored. */
+  public void add(StoredBeat beat) {
+    add(
         beat.boot(),
         beat.listeningId(),
         beat.ticks48(),
@@ -62,7 +66,10 @@ public final class BoardClock {
         segments.values().stream().map(BeatSegment::rate).flatMap(Optional::stream).toList());
   }
 
-  /** When the counter stood there, in microseconds of that stretch of listening. */
+  /**
+   * When the counter stood at this reading, in microseconds of that stretch of listening; empty
+   * without a beat of it.
+   */
   public OptionalDouble microsAt(int boot, long listening, long ticks48, double nominalHz) {
     OptionalDouble fitted = OptionalDouble.empty();
     for (var entry : segments.entrySet()) {
@@ -74,14 +81,14 @@ public final class BoardClock {
     if (fitted.isPresent()) {
       return OptionalDouble.of(fitted.getAsDouble() * 1e6);
     }
-    // Too few beats for a rate: the one that was delayed least still dates best.
+    // There are too few beats for a rate, but the one that was delayed least still dates best.
     return recent.stream()
         .filter(beat -> beat.boot == boot && beat.listening == listening)
         .mapToDouble(beat -> (beat.seconds + (ticks48 - beat.ticks48) / nominalHz) * 1e6)
         .min();
   }
 
-  /** Drops the stretches that ended before the newest so many. */
+  /** Keeps this many of the newest stretches and drops the rest. */
   public void keepNewest(int stretches) {
     var keys = segments.keySet().iterator();
     for (int surplus = segments.size() - stretches; surplus > 0; surplus--) {

@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 
 /**
- * This computer's wall clock jumped.
+ * A jump of this computer's wall clock.
  *
- * @param to what it showed after
- * @param by forward, or back where it is negative
+ * @param to what the clock showed afterwards
+ * @param by how far it jumped forward; negative where it jumped back
  */
 public record ClockStep(Instant to, Duration by) {}

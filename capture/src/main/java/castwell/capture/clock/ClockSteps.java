@@ -7,11 +7,14 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /**
- * Whether this computer's wall clock was set, or stood still while the computer slept: it then
- * leaves the monotonic clock. Looked after by one thread, read by any.
+ * Notices when this computer's wall clock was set, or the computer slept, by comparing the wall
+ * clock with the monotonic clock. One thread looks; any thread may read.
  */
 public final class ClockSteps {
-  /** A clock that is kept right is slewed by less, and a busy host reads two clocks within it. */
+  /**
+   * The least step: a clock that is kept right is slewed by less, and a busy host reads two clocks
+   * within less.
+   */
   private static final Duration LEAST = Duration.ofMillis(500);
 
   private final Clock clock;

@@ -5,17 +5,17 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.function.LongSupplier;
 
-/** What instant a reading of the monotonic clock was. */
+/** Tells at what instant the host's monotonic clock had a reading. */
 public interface HostClock {
 
   Instant at(long micros);
 
-  /** The instant at which this clock begins to be asked. */
+  /** The present instant, or where a recording is replayed the instant at which it began. */
   Instant now();
 
   /**
-   * A live host. The wall clock is asked anew each time, so that a step of it, or a sleep of the
-   * computer, doesn't shift what comes after.
+   * The clock of a live host. The wall clock is asked anew each time, so that a step of it, or a
+   * sleep of the computer, doesn't shift what comes after.
    */
   static HostClock live(Clock clock, LongSupplier micros) {
     return new HostClock() {
@@ -31,7 +31,7 @@ public interface HostClock {
     };
   }
 
-  /** A recording: its microseconds count from its start. */
+  /** The clock of a recording, whose microseconds count from its start. */
   static HostClock recorded(Instant started) {
     return new HostClock() {
       @Override

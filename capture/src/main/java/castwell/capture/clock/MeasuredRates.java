@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A board's tick rate as its beats told it at one moment.
+ * A board's tick rate as its beats had told it by one moment.
  *
- * @param stretches one a stretch of beats; empty while they are too few
+ * @param stretches one rate for each stretch of beats; empty while there are too few beats
  */
 public record MeasuredRates(List<TickRate> stretches) {
 
@@ -16,12 +16,12 @@ public record MeasuredRates(List<TickRate> stretches) {
     stretches = List.copyOf(stretches);
   }
 
-  /** Made one with the nominal rate. */
+  /** The measured rates combined with the nominal rate. */
   public TickRate with(TickRate nominal, double hostClockRelativeU) {
     return TickRates.combine(nominal, stretches, hostClockRelativeU);
   }
 
-  /** The rate as the beats alone tell it. */
+  /** The rate as the beats alone tell it; empty while they are too few. */
   public Optional<TickRate> alone(double hostClockRelativeU) {
     return TickRates.measured(stretches, hostClockRelativeU);
   }

@@ -12,16 +12,16 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
- * The computer's clock, but that it doesn't go back when that is set back: it goes on from where it
- * was, at the pace of the monotonic clock, until the computer's is past it again. So what is shot
- * later is dated later, and gets the tags, gates, session and end that were said last. A computer's
- * clock that was more than a day ahead is followed back all the same: its dates were too wrong to
- * go on from.
+ * A clock that follows the computer's clock but doesn't go back when that is set back. It then goes
+ * on from where it was, at the pace of the monotonic clock, until the computer's clock is past it
+ * again. So what is shot later is dated later, and gets the tags, gates, session and end that were
+ * set last. A computer's clock that is set back by more than a day is followed all the same, since
+ * the earlier dates were too wrong to go on from.
  */
 public final class OnwardClock extends Clock {
   private static final Duration FURTHEST = Duration.ofDays(1);
 
-  /** Less than this nobody needs to be told. */
+  /** The least deviation of the computer's clock that people are told of. */
   private static final Duration NOTEWORTHY = Duration.ofSeconds(2);
 
   private final Clock host;
@@ -50,7 +50,10 @@ public final class OnwardClock extends Clock {
     this.lastMicros = micros.getAsLong();
   }
 
-  /** An earlier run gave something this date: what comes is dated later, unless that is far off. */
+  /**
+   * Goes on from a date that an earlier run gave to something, so that what comes is dated later,
+   * unless that date is more than a day ahead.
+   */
   public synchronized void goOnFrom(Instant dated) {
     if (dated.isAfter(instant())) {
       last = dated;

@@ -81,7 +81,7 @@ public final class ArrowCommands {
             clock.instant());
     List<Passages.Row> shots = t.passages().ofArrow(id);
     if (!shots.isEmpty()) {
-      shots.forEach(row -> derivation.again(t, row));
+      shots.forEach(row -> derivation.deriveAgain(t, row));
       t.feed().add(Feed.Kind.REFRESH, "", OptionalLong.empty());
     }
     t.feed().add(Feed.Kind.RACK, "", OptionalLong.empty());

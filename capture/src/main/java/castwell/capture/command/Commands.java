@@ -151,7 +151,7 @@ public final class Commands {
             Passages.Row row = shot(t, shot.shotId());
             Tags.Pair pair = pair(t, shot.bow(), shot.arrow());
             t.tags().tagShot(row.id(), pair, clock.instant(), by, reason);
-            derivation.again(t, row);
+            derivation.deriveAgain(t, row);
             t.feed().shot(row.station(), row.id());
             PlanCommands.shot(t, row);
           }
@@ -250,7 +250,7 @@ public final class Commands {
         t -> {
           t.calibrations().enter(station, from, to, calibration, clock.instant(), by);
           t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
-          return derivation.calibrated(t, station, from, to);
+          return derivation.deriveStation(t, station, from, to);
         });
   }
 
@@ -265,7 +265,7 @@ public final class Commands {
     return store.tryOut(
         t -> {
           t.calibrations().enter(station, from, to, calibration, clock.instant(), "trial");
-          derivation.calibrated(t, station, from, to);
+          derivation.deriveStation(t, station, from, to);
           return look.apply(t);
         });
   }

@@ -13,14 +13,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What one station still has to write, in order. While the disk doesn't take it, it is kept in
- * memory up to a bound, and tried again every so often. Used by one thread.
+ * What one station still has to write, in order. While the disk takes nothing, it is kept in memory
+ * up to a bound and tried again every 2 s. One thread uses this.
  */
 final class Backlog {
-  /** An hour of shooting an arrow every 4 s; about a kilobyte each. */
+  /** The most writes kept: an hour of shooting an arrow every 4 s, at about a kilobyte each. */
   static final int MOST = 900;
 
-  /** Five hours of beats. */
+  /** The most raw facts kept beside them, which are five hours of beats. */
   private static final int MOST_FACTS = 20_000;
 
   static final long RETRY_MICROS = 2_000_000;
@@ -34,8 +34,9 @@ final class Backlog {
   private long retryAt = Long.MAX_VALUE;
 
   /**
-   * @param most how much it keeps; with 0 trouble is thrown on to the caller at once
-   * @param facts the raw facts that wait beside it
+   * @param most the most writes to keep; with 0 the store's trouble is thrown on to the caller at
+   *     once
+   * @param facts the raw facts that wait beside the writes
    */
   Backlog(String station, HostClock clock, int most, WaitingFacts facts) {
     this.clock = clock;
@@ -48,7 +49,7 @@ final class Backlog {
     return state;
   }
 
-  /** The states since the last call, the newest last. */
+  /** Takes out the states since the last call, the newest last. */
   List<StoreState> takeChanges() {
     List<StoreState> taken = List.copyOf(untold);
     untold.clear();
@@ -74,8 +75,11 @@ final class Backlog {
     }
   }
 
-  /** What is to be written now; empty where nothing waits, or trying failed a moment ago. */
-  Optional<Write> next(long micros) {
+  /**
+   * Picks up what is to be written now; empty where nothing waits, or where the last try failed a
+   * moment ago. After trouble with nothing waiting it is a probe.
+   */
+  Optional<Write> pickUp(long micros) {
     if (isInTrouble() && micros < retryAt) {
       return Optional.empty();
     }
@@ -85,8 +89,8 @@ final class Backlog {
     return Optional.ofNullable(waiting.peek());
   }
 
-  /** The next one is on the disk. */
-  void written() {
+  /** Notes that the first write is on the disk. */
+  void noteWritten() {
     waiting.remove();
     if (waiting.isEmpty()) {
       retryAt = Long.MAX_VALUE;
@@ -94,8 +98,8 @@ final class Backlog {
     }
   }
 
-  /** The store let something not be done: it stays the next. */
-  void refused(StoreUnavailable trouble, long micros) {
+  /** Notes that the store refused; the first write stays the first. */
+  void noteRefused(StoreUnavailable trouble, long micros) {
     if (most == 0) {
       throw trouble;
     }
@@ -103,12 +107,12 @@ final class Backlog {
     tell(Optional.of(trouble.phrase()));
   }
 
-  /** Whatever was refused may be tried at once. */
+  /** Lets what was refused be tried again at once. */
   void retryNow() {
     retryAt = Long.MIN_VALUE;
   }
 
-  /** When it is tried again. */
+  /** When to try again, in micros. */
   long nextLook() {
     return retryAt;
   }

@@ -31,14 +31,17 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
- * The daemon's heart: one reader thread a station waits for bytes, one thread does everything else
- * with them, so that the store has one writer and every passage one order.
+ * The capture loop. One reader thread a station waits for bytes; one thread does everything else
+ * with them, so that the store has one writer and passages have one order.
  */
 public final class Capture implements AutoCloseable {
   private static final int WAITING_SIGNALS = 1024;
   private static final long LONGEST_WAIT_MICROS = 250_000;
 
-  /** A slow disk or a large import may hold it up for so long. */
+  /**
+   * How long the loop may take for one turn before it counts as hung: a slow disk or a large import
+   * may hold it up for nearly so long.
+   */
   private static final long HUNG_AFTER_MICROS = 120_000_000;
 
   private final LongSupplier micros;
@@ -79,7 +82,9 @@ public final class Capture implements AutoCloseable {
   }
 
   /**
-   * @param died called with what ended the capture thread, should anything
+   * Starts all threads.
+   *
+   * @param died called with the error that ended a thread, should one end
    */
   public void start(Consumer<Throwable> died) {
     Thread loop = new Thread(this::run, "capture");
@@ -93,7 +98,7 @@ public final class Capture implements AutoCloseable {
     threads.forEach(Thread::start);
   }
 
-  /** Whether it goes on taking in what comes; when it doesn't, it hangs. */
+  /** Whether the loop still turns; when it doesn't, it hangs. */
   public boolean isTurning() {
     return micros.getAsLong() - turnedMicros < HUNG_AFTER_MICROS;
   }
@@ -102,7 +107,7 @@ public final class Capture implements AutoCloseable {
     return stations.values().stream().map(Pipeline::link).toList();
   }
 
-  /** Whether what comes gets onto the disk, station by station. */
+  /** The state of writing to the disk, station by station. */
   public List<StoreState> stores() {
     return stations.values().stream().map(Pipeline::store).toList();
   }
@@ -113,7 +118,7 @@ public final class Capture implements AutoCloseable {
     return faults;
   }
 
-  /** The last five minutes' heartbeats of a station, ascending. */
+  /** The last five minutes' heartbeats of a station, the oldest first. */
   public List<HeardBeat> recentBeats(String station) {
     return stations.get(station).recentBeats();
   }
@@ -122,7 +127,7 @@ public final class Capture implements AutoCloseable {
     return stations.get(station).recentFaults();
   }
 
-  /** The last time since the start that this computer's clock jumped. */
+  /** The last jump of this computer's clock since the start, if there was one. */
   public Optional<ClockStep> clockStep() {
     return clockSteps.last();
   }
@@ -131,7 +136,7 @@ public final class Capture implements AutoCloseable {
     while (open || !signals.isEmpty()) {
       turnedMicros = micros.getAsLong();
       clockSteps.look();
-      Signal signal = next();
+      Signal signal = awaitSignal();
       if (signal != null) {
         stations.get(signal.station()).hear(signal);
       }
@@ -142,7 +147,10 @@ public final class Capture implements AutoCloseable {
     stations.values().forEach(station -> station.end(now));
   }
 
-  /** A host that is behind must not take for silence what it hasn't come to yet. */
+  /**
+   * The time up to which everything was heard. While signals wait it is that of the first one, so
+   * that a host that is behind doesn't take what it hasn't come to for silence.
+   */
   private long heardUntil() {
     long now = micros.getAsLong();
     Signal waiting = signals.peek();
@@ -150,7 +158,7 @@ public final class Capture implements AutoCloseable {
   }
 
   /** The next signal, or null when something is due before one comes. */
-  private Signal next() {
+  private Signal awaitSignal() {
     long due =
         stations.values().stream().mapToLong(Pipeline::nextLook).min().orElse(Long.MAX_VALUE);
     long wait = Math.max(0, Math.min(due - micros.getAsLong(), LONGEST_WAIT_MICROS));

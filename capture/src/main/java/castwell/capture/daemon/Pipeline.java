@@ -20,9 +20,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One station's way from a signal to the disk and to whoever listens. While the store takes nothing
- * what comes waits in memory; once that is full, the board isn't listened to, and is asked
- * afterwards for what it still keeps. Used by one thread.
+ * One station's way from a signal to the disk and to whoever listens. While the store takes
+ * nothing, what comes waits in memory. Once that is full, the board isn't listened to, and is asked
+ * afterwards for what it still keeps. One thread uses this.
  */
 final class Pipeline {
   private static final byte[] NOTHING = {};
@@ -93,15 +93,15 @@ final class Pipeline {
   }
 
   /**
-   * An arrow's way, in five steps. What the disk doesn't take waits between the second and the
-   * third; nobody hears of a passage before it is written.
+   * Takes an arrow its whole way, in five steps. What the disk doesn't take waits between the
+   * second and the third; nobody hears of a passage before it is written.
    */
   private void turn(byte[] bytes, long micros) {
     List<Sentence> sentences = input.decode(bytes); // 1. bytes to sentences
     attempt(() -> input.assemble(sentences, micros), micros); // 2. edges to closed passages
     takeOver(micros);
-    for (var next = backlog.next(micros); next.isPresent(); next = backlog.next(micros)) {
-      if (isWritten(next.get(), micros)) { // 3. speed and verdict, 4. one transaction
+    for (var next = backlog.pickUp(micros); next.isPresent(); next = backlog.pickUp(micros)) {
+      if (tryToWrite(next.get(), micros)) { // 3. speed and verdict, 4. one transaction
         announcer.fedMore(); // 5. whoever listens reads what is new
       }
     }
@@ -119,14 +119,14 @@ final class Pipeline {
   }
 
   /**
-   * A station looks up and enters what it hears of for the first time. Where the store doesn't let
-   * it, the board is asked for all of it again later.
+   * Lets the station hear. It may have to look up in the store, or enter there, what it hears of
+   * for the first time; where the store refuses, the board is asked for all of it again later.
    */
   private void attempt(Runnable hearing, long micros) {
     try {
       hearing.run();
     } catch (StoreUnavailable e) {
-      backlog.refused(e, micros);
+      backlog.noteRefused(e, micros);
       stopListening(micros);
     }
   }
@@ -156,7 +156,8 @@ final class Pipeline {
   }
 
   /**
-   * Listening anew is as over a new link: closing and opening the port would start many a board.
+   * Listens again, or stops, by whether what is heard can be kept. The station then listens as over
+   * a new link, but the port stays open, since opening it would restart many boards.
    */
   private void listenIfItCanBeKept(long micros) {
     if (backlog.isFull() && !deaf) {
@@ -169,21 +170,26 @@ final class Pipeline {
   }
 
   /**
-   * @return whether it is on the disk, and told by the feed
+   * Tries to put a write on the disk.
+   *
+   * @return whether it is on the disk and the feed tells of it
    */
-  private boolean isWritten(Write write, long micros) {
+  private boolean tryToWrite(Write write, long micros) {
     try {
-      boolean isFed = write(write);
-      backlog.written();
-      return isFed;
+      boolean fed = write(write);
+      backlog.noteWritten();
+      return fed;
     } catch (StoreUnavailable e) {
-      backlog.refused(e, micros);
+      backlog.noteRefused(e, micros);
       return false;
     }
   }
 
   /**
-   * @return whether the feed tells of it; of what a key chose it is told by the command itself
+   * Puts a write on the disk.
+   *
+   * @return whether the feed tells of it and listeners are still to be told; a key's command tells
+   *     them itself
    */
   private boolean write(Write write) {
     if (write instanceof Write.Shot shot) {
@@ -210,7 +216,7 @@ final class Pipeline {
     facts.enterListenings();
     long listening = input.listenings().enter(passage.listening());
     Recorded recorded = recorder.record(passage, listening, facts::write);
-    facts.written();
+    facts.clear();
     if (recorded.isFirst()) {
       input.recall(passage.board(), recorded.earlierBeats());
     } else if (recorded.beginsSession()) {
@@ -225,10 +231,13 @@ final class Pipeline {
     WaitingFacts facts = input.waitingFacts();
     facts.enterListenings();
     store.writing(facts::write);
-    facts.written();
+    facts.clear();
   }
 
-  /** Brings the session's figures up to the board's tick rate as it is known now. */
+  /**
+   * Derives the session's figures again where the board's tick rate is known better now; returns
+   * whether any changed.
+   */
   private boolean refresh() {
     return input
         .board()

@@ -25,9 +25,11 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 
-/** Hops three and four: speed and verdict, then one transaction a passage. */
+/** Records passages, hops three and four: speed and verdict, then one transaction a passage. */
 final class Recorder {
-  /** Earlier shots follow a tick rate that moved by more than this share of itself. */
+  /**
+   * The relative change of the tick rate beyond which a session's earlier shots are derived again.
+   */
   private static final double NOTEWORTHY = 2e-6;
 
   private final Store store;
@@ -43,11 +45,13 @@ final class Recorder {
   /**
    * What a passage on the disk means for what comes.
    *
-   * @param isFirst of this board, since this program runs
-   * @param beginsSession of another session than the board's last
-   * @param earlierBeats where it is the first: those stored around its session's shots
+   * @param isFirst whether it is the board's first since this program started
+   * @param beginsSession whether it is of another session than the board's last one
+   * @param earlierBeats for the board's first passage, the beats stored around its session's shots;
+   *     else empty
    * @param rateMoved whether the tick rate is known better than the session's earlier shots were
-   *     derived with, so that {@link #refresh} has something to do: not now, since it takes long
+   *     derived with, so that {@link #refresh} has something to do; that is left for later, since
+   *     it takes long
    */
   record Recorded(
       boolean isFirst, boolean beginsSession, List<StoredBeat> earlierBeats, boolean rateMoved) {}
@@ -65,7 +69,7 @@ final class Recorder {
    * Puts a passage on the disk: new, or amended where its edges are known already.
    *
    * @param listening the row of its stretch of listening
-   * @param facts other raw facts to write in the same transaction
+   * @param facts writes other raw facts in the same transaction
    */
   Recorded record(ClosedPassage closed, long listening, Consumer<Transaction> facts) {
     Taken taken =
@@ -144,7 +148,8 @@ final class Recorder {
     t.passages().amend(row.id(), closed.passage(), closed.firstTicks());
     for (Passages.Row part : known.subList(1, known.size())) {
       t.passages().join(part.id(), row.id());
-      t.feed().shot(closed.station(), part.id()); // it is none of its own any more
+      // The feed tells that this part is no shot of its own any more.
+      t.feed().shot(closed.station(), part.id());
     }
     derivation.derive(t, row, closed.passage(), closed.timing(), conditions);
     return row;
@@ -162,7 +167,8 @@ final class Recorder {
   }
 
   /**
-   * The board beat on: what is known better now holds for the session's earlier shots too.
+   * Derives the session's earlier shots again where the board's further beats tell its tick rate
+   * better.
    *
    * @return whether any figure changed
    */
@@ -197,7 +203,7 @@ final class Recorder {
     }
     t.passages().ofSession(now.session()).stream()
         .filter(row -> row.boardId() == key.boardId())
-        .forEach(row -> derivation.again(t, row, rate));
+        .forEach(row -> derivation.deriveAgain(t, row, rate));
     return new Current(now.session(), rate, now.timing(), now.fired());
   }
 

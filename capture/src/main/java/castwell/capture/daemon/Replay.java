@@ -17,7 +17,7 @@ import castwell.capture.wire.Faults;
 import java.io.ByteArrayOutputStream;
 import java.util.List;
 
-/** A recording through the same station input, assembler and recorder as a live port. */
+/** Replays a recording through the same station input, assembler and recorder as a live port. */
 public final class Replay {
   private static final long A_MINUTE_MICROS = 60_000_000;
 
@@ -26,15 +26,18 @@ public final class Replay {
   private final Commands commands;
 
   /**
-   * How fast it goes.
+   * The pace of a replay.
    *
-   * @param lines how many are taken in and committed together: a commit takes longer than most
+   * @param lines how many lines are taken in and committed together, since a commit takes long
    * @param waiting waits until the first of them is due
    */
   public record Pace(int lines, Waiting waiting) {
     private static final int MANY = 2000;
 
-    /** Hears of when lines were heard, in micros, before they are taken in. */
+    /**
+     * Waits until a moment of the recording, in micros, before the lines of that moment are taken
+     * in.
+     */
     @FunctionalInterface
     public interface Waiting {
       void until(long micros) throws InterruptedException;
@@ -56,6 +59,8 @@ public final class Replay {
   }
 
   /**
+   * Replays a whole recording as one station.
+   *
    * @return what went wrong on the wire, by kind
    */
   public Faults replay(String station, Recording recording, Pace pace) throws InterruptedException {
@@ -119,7 +124,7 @@ public final class Replay {
     return bytes.toByteArray();
   }
 
-  /** A recording can't be asked anything. */
+  /** A link that answers nothing, since a recording can't be asked anything. */
   private static final class Mute implements Link {
     @Override
     public int read(byte[] buffer) {

@@ -30,7 +30,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Raw facts to figures. Measuring a live passage is reprocessing one. */
+/** Derives figures from raw facts, by the same steps for a live passage as for a stored one. */
 public final class Derivation {
   private static final double LEAD_SECONDS = 1800;
   private final CaptureSettings settings;
@@ -39,13 +39,13 @@ public final class Derivation {
     this.settings = settings;
   }
 
-  /** A tick rate and the air, as measured when the passage was. */
+  /** The tick rate, and the air's density in kg/m3, under which a passage is derived. */
   public record Conditions(TickRate rate, double airDensity) {}
 
   /**
-   * What a passage's ticks say.
+   * The figure that follows from a passage's ticks.
    *
-   * @param passageId 0 while it has none yet
+   * @param passageId the passage's row, 0 while it has none yet
    */
   public Figure figure(
       long passageId,
@@ -76,31 +76,34 @@ public final class Derivation {
   }
 
   /** Derives a stored passage anew under the conditions it was derived with before. */
-  public void again(Transaction t, Passages.Row row) {
+  public void deriveAgain(Transaction t, Passages.Row row) {
     if (row.isByHand()) {
       return;
     }
     Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
     TickRate rate = new TickRate(before.hz(), before.hzRelativeU());
-    again(t, row, new Conditions(rate, before.airDensity()));
+    deriveAgain(t, row, new Conditions(rate, before.airDensity()));
   }
 
-  /** The same at another tick rate. */
-  public void again(Transaction t, Passages.Row row, TickRate rate) {
+  /**
+   * Derives a stored passage anew at another tick rate, in the air that it was derived with before.
+   */
+  public void deriveAgain(Transaction t, Passages.Row row, TickRate rate) {
     Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
-    again(t, row, new Conditions(rate, before.airDensity()));
+    deriveAgain(t, row, new Conditions(rate, before.airDensity()));
   }
 
-  private void again(Transaction t, Passages.Row row, Conditions conditions) {
+  private void deriveAgain(Transaction t, Passages.Row row, Conditions conditions) {
     derive(t, row, t.passages().together(row), timing(t, row), conditions);
   }
 
   /**
-   * Derives every shot of a station in some time, after its gates were measured anew.
+   * Derives every shot of a station in a span of time, after its gates were measured anew.
    *
-   * @return how many
+   * @param to the end of the span, excluded; empty for one without an end
+   * @return how many shots were derived
    */
-  public int calibrated(Transaction t, String station, Instant from, Optional<Instant> to) {
+  public int deriveStation(Transaction t, String station, Instant from, Optional<Instant> to) {
     List<Passages.Row> rows =
         t.passages().ofStationFrom(station, from).stream()
             .filter(row -> to.map(end -> row.firedMs().isBefore(end)).orElse(true))
@@ -112,14 +115,14 @@ public final class Derivation {
     return rows.size();
   }
 
-  /** Shots of one session and board, which share a tick rate. */
+  /** Derives shots of one session and board, which share a tick rate. */
   private void deriveSet(Transaction t, List<Passages.Row> rows) {
     Passages.Row first = rows.get(0);
     BoardClock clock = new BoardClock();
-    beats(t, first.sessionId(), first.boardId()).forEach(clock::beat);
+    beats(t, first.sessionId(), first.boardId()).forEach(clock::add);
     MeasuredRates rates = clock.measured();
     for (Passages.Row row : rows) {
-      again(t, row, rate(t, row.station(), row.firedMs(), timing(t, row), rates));
+      deriveAgain(t, row, rate(t, row.station(), row.firedMs(), timing(t, row), rates));
     }
   }
 
@@ -162,7 +165,7 @@ public final class Derivation {
         .filter(beat -> beat.listeningId() == stretch.listening());
   }
 
-  /** When each gate saw what of a stored shot; empty of one entered by hand. */
+  /** When each gate saw each end of a stored shot; empty for one entered by hand. */
   public static Optional<Stamps> stamps(Transaction t, Shot shot) {
     return shot.byGates()
         .flatMap(gates -> t.passages().byId(shot.passageId()))
@@ -178,7 +181,7 @@ public final class Derivation {
     return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
   }
 
-  /** The length of the arrow that the tags name. */
+  /** The length in m of the arrow that the tags name; empty where it isn't known. */
   public static OptionalDouble length(Transaction t, Tags.Pair tags) {
     return tags.arrowId().isEmpty()
         ? OptionalDouble.empty()

@@ -20,11 +20,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Whether every derived figure still follows from the raw facts, with the tick rate and the air
- * that it was derived with.
+ * Verifies that every derived figure still follows from the raw facts, with the tick rate and the
+ * air that it was derived with.
  */
 public final class Verification {
-  /** Sums in another order may differ by this share. */
+  /** The relative difference that is allowed, since sums in another order round otherwise. */
   private static final double ROUNDING = 1e-12;
 
   private static final int MOST_TOLD = 20;
@@ -32,10 +32,14 @@ public final class Verification {
   private final Derivation derivation;
 
   /**
-   * @param figures how many were derived anew and compared
-   * @param byOlderRules how many of these an earlier program judged, whose verdicts may differ
-   * @param faults what is wrong, a sentence each, the first few
-   * @param faultCount how many in all
+   * What a verification found.
+   *
+   * @param passages how many passages were looked at
+   * @param figures how many figures were derived anew and compared
+   * @param byOlderRules how many of these were judged by older rules, so that their verdicts may
+   *     differ
+   * @param faults what is wrong, a sentence each, for the first few faults
+   * @param faultCount how many faults there are in all
    */
   public record Outcome(
       long passages, long figures, long byOlderRules, List<String> faults, long faultCount) {}
@@ -44,7 +48,7 @@ public final class Verification {
     this.derivation = new Derivation(settings);
   }
 
-  /** Figures are looked at once the database itself is whole. */
+  /** Verifies the database itself, and where that is whole also the figures in it. */
   public Outcome verify(Store store, ProgressListener progress) {
     return store.read(
         t -> {
@@ -60,14 +64,14 @@ public final class Verification {
           t.passages()
               .each(
                   row -> {
-                    passage(t, row, calibrations, tally);
+                    verifyPassage(t, row, calibrations, tally);
                     progress.reached(++tally.passages, all);
                   });
           return tally.outcome();
         });
   }
 
-  private void passage(
+  private void verifyPassage(
       Transaction t, Passages.Row row, Map<Long, Calibrations.Entry> calibrations, Tally tally) {
     var inForce = t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
     if (inForce.id() != row.calibrationId()) {
@@ -95,12 +99,15 @@ public final class Verification {
     }
   }
 
-  /** Those of a calibration that holds no more were judged by the tags of their time. */
+  /**
+   * Compares a stored figure with the one derived anew. The verdict is compared only under the
+   * calibration in force, since earlier ones were judged by the tags of their time.
+   */
   private static void compare(
       Passages.Row row, Figure stored, Figure anew, boolean judged, Tally tally) {
     boolean oldRules = stored.rulesVersion() != Judge.RULES_VERSION;
     tally.byOlderRules += oldRules ? 1 : 0;
-    if (!same(numbers(stored), numbers(anew))) {
+    if (!isSame(numbers(stored), numbers(anew))) {
       tally.fault(
           "The figures of shot %s (calibration %d) don't follow from its edges: %s are stored, and %s follow."
               .formatted(row.shotId(), stored.calibrationId(), numbers(stored), numbers(anew)));
@@ -126,11 +133,11 @@ public final class Verification {
         .toList();
   }
 
-  private static boolean same(List<Double> stored, List<Double> anew) {
-    return IntStream.range(0, stored.size()).allMatch(i -> same(stored.get(i), anew.get(i)));
+  private static boolean isSame(List<Double> stored, List<Double> anew) {
+    return IntStream.range(0, stored.size()).allMatch(i -> isSame(stored.get(i), anew.get(i)));
   }
 
-  private static boolean same(double a, double b) {
+  private static boolean isSame(double a, double b) {
     return Double.compare(a, b) == 0 || Math.abs(a - b) <= ROUNDING * Math.abs(a);
   }
 

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** The first port whose board answers; the one that did so last is asked first. */
+/** The first port at which a board answers; the port that answered last is asked first. */
 final class AnyPort implements Port {
   private final SerialPorts ports;
   private final BoardCall call;
@@ -29,7 +29,7 @@ final class AnyPort implements Port {
     for (PluggedIn candidate : candidates()) {
       try {
         Link link = ports.claim(candidate.path());
-        Optional<Link> board = call.answered(link);
+        Optional<Link> board = call.ask(link);
         if (board.isPresent()) {
           foundPath = candidate.path();
           return board.get();

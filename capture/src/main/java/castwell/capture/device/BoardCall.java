@@ -10,8 +10,11 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /**
- * Asks whether a board is at the other end: {@code ?}, and again every second, since a board that
- * starts anew doesn't hear the first.
+ * Asks whether a board is at the other end of a link, by a {@code ?} that is repeated every second,
+ * since a board that starts anew doesn't hear the first one.
+ *
+ * @param micros the host's monotonic clock
+ * @param patience how long to wait for an answer
  */
 record BoardCall(LongSupplier micros, Duration patience) {
   private static final byte[] QUESTION = "?\n".getBytes(US_ASCII);
@@ -19,10 +22,12 @@ record BoardCall(LongSupplier micros, Duration patience) {
   private static final int MOST_BYTES = 1 << 16;
 
   /**
-   * @return a link that gives once more what was heard meanwhile, then the rest; empty when nothing
-   *     answered
+   * Asks over a link.
+   *
+   * @return a link that first gives once more what was heard meanwhile, then the rest; empty when
+   *     nothing answered
    */
-  Optional<Link> answered(Link link) {
+  Optional<Link> ask(Link link) {
     ByteArrayOutputStream heard = new ByteArrayOutputStream();
     byte[] buffer = new byte[4096];
     long started = micros.getAsLong();

@@ -9,9 +9,9 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
- * Passes on what a board says to whoever listens elsewhere, and what is said to the board. It keeps
- * nothing: what the board says while the other end is away is dropped and counted. Once it is back
- * the board's next heartbeat tells which edges are missing there, and they are asked for.
+ * Passes on what a board says to a listener elsewhere, and what that listener says to the board. It
+ * keeps nothing: what the board says while the other end is away is dropped and counted. Once that
+ * is back, the board's next heartbeat tells there which edges are missing, and they are asked for.
  */
 public final class Forwarder implements AutoCloseable {
   private final Port board;
@@ -25,10 +25,11 @@ public final class Forwarder implements AutoCloseable {
   private long droppedBytes;
 
   /**
-   * @param away where the board is listened to
+   * @param board where the board is
+   * @param away where the listener is
    * @param micros the host's monotonic clock
    * @param tell called with one sentence whenever something changes, by one of two threads
-   * @param died called with what ended a thread, should anything
+   * @param died called with the error that ended a thread, should one end
    */
   public Forwarder(
       Port board, Port away, LongSupplier micros, Consumer<Phrase> tell, Consumer<Throwable> died) {
@@ -76,14 +77,14 @@ public final class Forwarder implements AutoCloseable {
       awayLink = Optional.of(opened.link());
       tellWhenBothAreOpen();
     } else if (signal instanceof Signal.Received received) {
-      write(boardLink, received.bytes()); // it is said again until it is answered
+      write(boardLink, received.bytes()); // A lost request is repeated until it is answered.
     } else if (signal instanceof Signal.Closed closed) {
       awayLink = Optional.empty();
       tell.accept(Phrase.of("forward.away_lost", closed.why()));
     }
   }
 
-  /** A link that broke is noticed by its reader. */
+  /** Writes if the link is there; a link that broke is noticed by its reader. */
   private static boolean write(Optional<Link> link, byte[] bytes) {
     try {
       if (link.isPresent()) {
@@ -91,7 +92,7 @@ public final class Forwarder implements AutoCloseable {
         return true;
       }
     } catch (IOException e) {
-      // as if it were not there
+      // A broken link is treated as if it weren't there.
     }
     return false;
   }
@@ -110,7 +111,7 @@ public final class Forwarder implements AutoCloseable {
     }
   }
 
-  /** Ends it, at once and for good. */
+  /** Ends the forwarding, at once and for good. */
   @Override
   public void close() {
     readers.forEach(PortReader::close);

@@ -3,7 +3,7 @@ package castwell.capture.device;
 import java.io.IOException;
 import java.util.Arrays;
 
-/** A link of which something was read already: that comes first. */
+/** A link of which some bytes were read already; reading gives these first. */
 final class HeardLink implements Link {
   private final Link link;
   private byte[] heard;

@@ -2,7 +2,7 @@ package castwell.capture.device;
 
 import java.io.IOException;
 
-/** An open connection to one board: bytes in, bytes out. One thread reads; any may write. */
+/** An open connection to one board, for bytes in and bytes out. One thread reads; any may write. */
 public interface Link extends AutoCloseable {
 
   /**
@@ -14,11 +14,13 @@ public interface Link extends AutoCloseable {
   int read(byte[] buffer);
 
   /**
+   * Writes all these bytes.
+   *
    * @throws IOException when the link is gone
    */
   void write(byte[] bytes) throws IOException;
 
-  /** Wakes a waiting {@link #read}. Closing twice does nothing. */
+  /** Closes the link and wakes a waiting {@link #read}. Closing twice does nothing. */
   @Override
   void close();
 }

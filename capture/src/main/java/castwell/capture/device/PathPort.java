@@ -1,6 +1,6 @@
 package castwell.capture.device;
 
-/** The port at a path; a link there is followed anew at each opening. */
+/** The port at a path; a symbolic link there is followed anew at each opening. */
 record PathPort(PortSpec.ByPath spec, SerialPorts ports) implements Port {
 
   @Override

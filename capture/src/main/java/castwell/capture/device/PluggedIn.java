@@ -9,11 +9,11 @@ import java.util.List;
  *
  * @param vendorId -1 when it isn't a USB device
  * @param productId -1 when it isn't a USB device
- * @param serialNumber empty when not known
+ * @param serialNumber the USB serial number; empty when it isn't known
  */
 record PluggedIn(String path, int vendorId, int productId, String serialNumber) {
 
-  /** Every port the system knows; USB devices first, since boards mostly are. */
+  /** Every port that the system knows, USB devices first, since most boards are. */
   static List<PluggedIn> now() {
     return Arrays.stream(SerialPort.getCommPorts())
         .map(PluggedIn::of)
@@ -29,7 +29,7 @@ record PluggedIn(String path, int vendorId, int productId, String serialNumber) 
         String.valueOf(port.getSerialNumber()));
   }
 
-  boolean is(PortSpec.ByUsb usb) {
+  boolean matches(PortSpec.ByUsb usb) {
     return vendorId == usb.vendorId()
         && productId == usb.productId()
         && usb.serialNumber().map(serialNumber::equals).orElse(true);

@@ -3,11 +3,11 @@ package castwell.capture.device;
 /** A place where a board may be reached, now or later. */
 public interface Port {
 
-  /** What a person calls it: a path, a USB identity, "auto". */
+  /** What a person calls the port: a path, a USB identity, "auto". */
   String name();
 
   /**
-   * Looks the board up again and opens a link to it.
+   * Looks the board up and opens a link to it.
    *
    * @throws PortUnavailable when that can't be done now
    */

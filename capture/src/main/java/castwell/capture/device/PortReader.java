@@ -9,11 +9,12 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
- * Reads one station's port for as long as the program runs, on a thread of its own: opens it, hands
- * on what comes, and opens it again when it vanishes. A failure that stays the same is told once.
+ * Reads one station's port for as long as the program runs, on a thread of its own. It opens the
+ * port, hands on what comes, and opens it again when it vanishes. A failure that stays the same is
+ * reported once.
  */
 public final class PortReader implements Runnable, AutoCloseable {
-  /** How to wait between two tries. */
+  /** A way to wait between two tries. */
   interface Pause {
     void millis(long millis) throws InterruptedException;
   }
@@ -56,7 +57,7 @@ public final class PortReader implements Runnable, AutoCloseable {
         }
       }
     } catch (InterruptedException e) {
-      // Only close() interrupts.
+      // Only close() interrupts, so the reading ends.
     }
   }
 

@@ -4,13 +4,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** How a person says where a board is. */
+/** Where a board is, as a person says it. */
 public sealed interface PortSpec {
 
   /** A serial port of this machine. */
   sealed interface Serial extends PortSpec {}
 
-  /** The station's own topic at the broker: a wireless board, or another machine's port. */
+  /** The station's own topic at the broker, for a wireless board or another machine's port. */
   record OverMqtt() implements PortSpec {
     @Override
     public String toString() {
@@ -18,7 +18,7 @@ public sealed interface PortSpec {
     }
   }
 
-  /** A path of the system; a link is followed anew at each opening. */
+  /** A path of the system; a symbolic link there is followed anew at each opening. */
   record ByPath(String path) implements Serial {
     @Override
     public String toString() {
@@ -26,7 +26,7 @@ public sealed interface PortSpec {
     }
   }
 
-  /** Whatever path the device with this USB identity has now. */
+  /** The device with this USB identity, at whatever path it is now. */
   record ByUsb(int vendorId, int productId, Optional<String> serialNumber) implements Serial {
     @Override
     public String toString() {

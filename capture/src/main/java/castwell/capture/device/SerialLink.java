@@ -26,8 +26,9 @@ final class SerialLink implements Link {
   }
 
   /**
-   * @param path no link, but the device itself
-   * @param onClose called once, when closed
+   * @param path the device itself, not a symbolic link to it
+   * @param onClose called once, when the link is closed
+   * @throws PortUnavailable when the port can't be opened now
    */
   static SerialLink open(Path path, Runnable onClose) throws PortUnavailable {
     if (Files.isRegularFile(path) || Files.isDirectory(path)) {
@@ -41,7 +42,7 @@ final class SerialLink implements Link {
       port.setComPortParameters(BAUD, 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
       port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
       port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, LONGEST_WAIT_MILLIS, 0);
-      // Without an argument it sleeps for 200 ms.
+      // Without an argument the library sleeps for 200 ms first.
       if (!port.openPort(0)) {
         throw refused(path, port.getLastErrorCode());
       }

@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 
 /** The serial ports of this machine, each for one station of this program at a time. */
 public final class SerialPorts {
-  /** A board may start anew when its port is opened. */
+  /** How long to wait for a board's answer, since it may start anew when its port is opened. */
   private static final Duration PATIENCE = Duration.ofMillis(2500);
 
   private final Supplier<List<PluggedIn>> pluggedIn;
@@ -35,13 +35,13 @@ public final class SerialPorts {
 
   /**
    * Has the serial library unpack its native part into this folder instead of one that every user
-   * of the machine may write to. To be called before anything else touches a serial port.
+   * of the machine may write to. It must be called before anything else touches a serial port.
    *
    * @throws IOException when the folder can't be made
    */
   public static void unpackInto(Path folder) throws IOException {
     Files.createDirectories(folder);
-    // It reads this property once, while its class loads; there is none of its own for that.
+    // The library reads this property once, while its class loads; it has none of its own for that.
     String before = System.setProperty("java.io.tmpdir", folder.toAbsolutePath().toString());
     try {
       Class.forName("com.fazecast.jSerialComm.SerialPort");
@@ -52,8 +52,11 @@ public final class SerialPorts {
     }
   }
 
-  /** The port a specification names, whether or not it is there now. */
-  public Port port(PortSpec.Serial spec) {
+  /**
+   * Reserves the port that a specification names, whether or not it is there now, so that no search
+   * for a board tries it.
+   */
+  public Port reserve(PortSpec.Serial spec) {
     promised.add(spec);
     if (spec instanceof PortSpec.ByPath byPath) {
       return new PathPort(byPath, this);
@@ -67,14 +70,14 @@ public final class SerialPorts {
     return pluggedIn.get();
   }
 
-  /** Whether another station asked for this very port. */
+  /** Whether a station asked for this very port. */
   boolean isPromised(PluggedIn candidate) {
     return promised.stream().anyMatch(spec -> names(spec, candidate));
   }
 
   private static boolean names(PortSpec spec, PluggedIn candidate) {
     if (spec instanceof PortSpec.ByUsb byUsb) {
-      return candidate.is(byUsb);
+      return candidate.matches(byUsb);
     }
     return spec instanceof PortSpec.ByPath byPath && isSame(byPath.path(), candidate.path());
   }

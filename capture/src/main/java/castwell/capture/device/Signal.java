@@ -3,8 +3,8 @@ package castwell.capture.device;
 import castwell.analysis.wording.Phrase;
 
 /**
- * What a station's reader tells the capture loop. Times are the host's monotonic clock in
- * microseconds; they are comparable within one run of the program only.
+ * What a station's reader tells the capture loop. Times are readings of the host's monotonic clock
+ * in microseconds, which can be compared within one run of the program only.
  */
 public sealed interface Signal {
 
@@ -21,7 +21,7 @@ public sealed interface Signal {
     }
   }
 
-  /** Bytes came. */
+  /** Bytes came over the link. */
   record Received(String station, long micros, byte[] bytes) implements Signal {}
 
   /** The link is gone, or couldn't be opened; another try follows. */

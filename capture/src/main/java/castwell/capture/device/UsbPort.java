@@ -12,7 +12,7 @@ record UsbPort(PortSpec.ByUsb spec, SerialPorts ports) implements Port {
   public Link open() throws PortUnavailable {
     PortUnavailable why = PortUnavailable.of("port.usb_absent", name());
     for (PluggedIn candidate : ports.pluggedIn()) {
-      if (candidate.is(spec)) {
+      if (candidate.matches(spec)) {
         try {
           return ports.claim(candidate.path());
         } catch (PortUnavailable e) {

@@ -4,9 +4,12 @@ import java.io.ByteArrayOutputStream;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** Gathers bytes up to the last line end, so that few messages carry many sentences. */
+/** Gathers bytes up to a line end, so that few messages carry many sentences. */
 final class WholeLines {
-  /** Four times the longest sentence: noise without a line end is handed on as well. */
+  /**
+   * The most bytes kept, four times the longest sentence; noise without a line end is handed on
+   * beyond that.
+   */
   private static final int MOST_KEPT = 480;
 
   private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
@@ -15,7 +18,7 @@ final class WholeLines {
     kept.reset();
   }
 
-  /** All lines that are whole by now. */
+  /** Adds bytes, and returns all lines that are whole by now; empty without any. */
   Optional<byte[]> add(byte[] bytes) {
     int end = bytes.length;
     while (end > 0 && bytes[end - 1] != '\n') {

@@ -6,7 +6,7 @@ import castwell.capture.wire.Crc16;
 import java.util.Arrays;
 import java.util.Locale;
 
-/** Whether bytes are one sentence of the wire with its right check sum: {@code $...*CRC4}. */
+/** Tells whether bytes are one sentence of the wire with the right check sum: {@code $...*CRC4}. */
 public final class WholeSentence {
   private WholeSentence() {}
 

@@ -117,7 +117,7 @@ public final class Checkup {
     List<StoredBeat> stamps = new ArrayList<>(t.beats().stamps(run, STAMPS_APART, MOST_STAMPS));
     Collections.reverse(stamps);
     for (StoredBeat beat : stamps) {
-      boardClock.beat(beat);
+      boardClock.add(beat);
     }
     Oscillator oscillator =
         t.calibrations()

@@ -2,7 +2,10 @@ package castwell.capture.recording;
 
 import java.nio.file.Path;
 
-/** Why a file can't be replayed, as one sentence for a person: what, where, and what to do. */
+/**
+ * Why a file can't be replayed, as one sentence for a person that says what is wrong, where, and
+ * what to do.
+ */
 public final class BadRecording extends Exception {
   private static final long serialVersionUID = 1L;
 

@@ -3,7 +3,10 @@ package castwell.capture.recording;
 import java.io.ByteArrayOutputStream;
 import java.util.Optional;
 
-/** Any bytes as one line of visible ASCII: {@code \xNN} for what isn't, and for the backslash. */
+/**
+ * Writes any bytes as one line of visible ASCII, with {@code \xNN} for other bytes and for the
+ * backslash.
+ */
 final class Escapes {
   private static final char[] HEX = "0123456789ABCDEF".toCharArray();
 
@@ -18,8 +21,10 @@ final class Escapes {
   }
 
   /**
-   * A backslash without an x stands for itself, since some recorders leave it as it is.
+   * Reads bytes back. A backslash without an x stands for itself, since some recorders leave it as
+   * it is.
    *
+   * @param from the index of the first byte to read
    * @return the bytes; empty when two hex digits don't follow {@code \x}
    */
   static Optional<byte[]> undo(byte[] text, int from) {

@@ -44,7 +44,7 @@ final class HeaderText {
     }
   }
 
-  /** Called where the first line that isn't the header's begins, or at the end of the file. */
+  /** Reads the header from its lines. Call this once they are all added. */
   RecordingHeader read() throws BadRecording {
     Entry version = entries.remove(VERSION_KEY);
     if (version == null) {
@@ -65,14 +65,14 @@ final class HeaderText {
     Entry name = entries.remove(NAME);
     return new RecordingHeader(
         name == null ? file.getFileName().toString().replaceFirst("\\.rec$", "") : name.value(),
-        started(entries.remove(STARTED)),
-        number(SPACING, 3, "above 0"),
-        number(SPACING_U, 3, "at least 0"),
-        number(FROM_BOW, 0, "at least 0"),
+        parseStarted(entries.remove(STARTED)),
+        takeNumber(SPACING, 3, "above 0"),
+        takeNumber(SPACING_U, 3, "at least 0"),
+        takeNumber(FROM_BOW, 0, "at least 0"),
         notes());
   }
 
-  private Instant started(Entry entry) throws BadRecording {
+  private Instant parseStarted(Entry entry) throws BadRecording {
     if (entry == null) {
       throw new BadRecording(
           file,
@@ -92,7 +92,7 @@ final class HeaderText {
     }
   }
 
-  private OptionalDouble number(String key, int decimalPlacesToSi, String bound)
+  private OptionalDouble takeNumber(String key, int decimalPlacesToSi, String bound)
       throws BadRecording {
     Entry entry = entries.remove(key);
     if (entry == null) {
@@ -117,6 +117,8 @@ final class HeaderText {
   }
 
   /**
+   * The text of a header.
+   *
    * @throws IllegalArgumentException when a key or value would not read back as it is
    */
   static String write(RecordingHeader header) {

@@ -4,10 +4,10 @@ import castwell.capture.device.WholeSentence;
 import java.util.Arrays;
 
 /**
- * One received line.
+ * One line as it was received.
  *
  * @param micros when its last byte came, in microseconds since the recording began
- * @param bytes what came, without the line's end
+ * @param bytes the line's bytes without its end
  */
 public record RecordedLine(long micros, byte[] bytes) {
 

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A recording, read line by line. The whole file is checked first, so none is half replayed. */
+/**
+ * A recording that is read line by line. The whole file is checked first, so that none is half
+ * replayed.
+ */
 public final class Recording implements AutoCloseable {
   private final RecordingText text;
   private final long sizeBytes;
@@ -19,6 +22,8 @@ public final class Recording implements AutoCloseable {
   }
 
   /**
+   * Opens a recording and checks all of it.
+   *
    * @throws BadRecording when there is no such file, or any part of it can't be understood
    */
   public static Recording open(Path file) throws BadRecording {
@@ -46,7 +51,7 @@ public final class Recording implements AutoCloseable {
   }
 
   /**
-   * The next line, empty after the last.
+   * Reads the next line; empty after the last.
    *
    * @throws UncheckedIOException when the file was changed or lost since it was opened
    */
@@ -60,7 +65,7 @@ public final class Recording implements AutoCloseable {
     }
   }
 
-  /** Likewise so many at once, fewer before the end. */
+  /** Reads the next lines, at most this many; fewer at the end, and then none. */
   public List<RecordedLine> next(int most) {
     return Stream.generate(this::next)
         .limit(most)
@@ -69,7 +74,7 @@ public final class Recording implements AutoCloseable {
         .toList();
   }
 
-  /** How much has been read: 0 to {@link #sizeBytes}. */
+  /** How many bytes have been read, 0 to {@link #sizeBytes}. */
   public long bytesRead() {
     return text.bytesRead();
   }

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
  * What a recording says about itself.
  *
  * @param started the instant from which its lines count their microseconds
- * @param gateSpacingM above 0
- * @param gateSpacingUncertaintyM standard uncertainty, at least 0
- * @param gatesFromBowM from the bow to gate A, at least 0
- * @param notes every other key
+ * @param gateSpacingM the distance from gate A to gate B, above 0
+ * @param gateSpacingUncertaintyM the spacing's standard uncertainty, at least 0
+ * @param gatesFromBowM the distance from the bow to gate A, at least 0
+ * @param notes the header's other keys with their values
  */
 public record RecordingHeader(
     String name,

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The text of a recording: the header when opened, then one line after another. */
+/** Reads the text of a recording: the header when it is opened, then one line after another. */
 final class RecordingText implements AutoCloseable {
   private static final int LONGEST_LINE = 1 << 16;
 
@@ -99,7 +99,10 @@ final class RecordingText implements AutoCloseable {
         "the last line is cut off; copy the file once more, or delete that line.");
   }
 
-  /** Reads up to the next LF; a CR before it is an editor's, since a received one is escaped. */
+  /**
+   * Reads up to the next LF. A CR before it comes from an editor and is dropped, since a received
+   * one is escaped.
+   */
   private Optional<TextLine> readLine() throws IOException, BadRecording {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(128);
     for (int next = in.read(); next >= 0; next = in.read()) {

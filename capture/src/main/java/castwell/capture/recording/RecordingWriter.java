@@ -10,7 +10,7 @@ import java.nio.file.StandardOpenOption;
 
 /** Writes what a port says as a recording, each line as soon as it is whole. */
 public final class RecordingWriter implements AutoCloseable {
-  /** An endless line is written in pieces of so many bytes. */
+  /** The longest piece, in bytes: a line without an end is written in pieces of this length. */
   static final int LONGEST_PIECE = 4096;
 
   private final BufferedWriter out;

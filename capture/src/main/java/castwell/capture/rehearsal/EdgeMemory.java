@@ -3,7 +3,9 @@ package castwell.capture.rehearsal;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
-/** The last edges, as their sentences' fields, kept to be sent again. */
+/**
+ * The last edges of the pretended board, kept as the fields of their sentences to be sent again.
+ */
 final class EdgeMemory {
   static final int KEEP = 64;
 
@@ -18,7 +20,7 @@ final class EdgeMemory {
     }
   }
 
-  /** The number of the oldest edge that is kept; the one after {@code highest} when none is. */
+  /** The number of the oldest edge that is kept; the number after {@code highest} when none is. */
   int oldest(int highest) {
     return kept.isEmpty() ? highest + 1 : kept.peek().number();
   }

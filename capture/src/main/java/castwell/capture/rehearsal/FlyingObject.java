@@ -11,15 +11,15 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Something that flies through both gates at a steady speed.
+ * An object that flies through both gates at a steady speed.
  *
  * @param frontMicros when its front reaches gate A
  */
 record FlyingObject(double frontMicros, double speedMps, double lengthM) {
-  /** How far along the flight a gate may trigger off its place: one standard deviation. */
+  /** The standard deviation of the place along the flight at which a gate triggers. */
   private static final double TRIGGER_SCATTER_M = 0.0004;
 
-  /** When a point so far behind the front passes a gate. */
+  /** When a point of the object, at this distance behind its front, passes a gate. */
   double micros(Gate gate, double behindFrontM) {
     double gateM = gate == Gate.A ? 0 : RehearsalSettings.GATE_SPACING_M;
     return frontMicros + (gateM + behindFrontM) / speedMps * 1e6;

@@ -4,12 +4,12 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 
-/** Watches one gate for more edges than the wire can carry, and counts those left out. */
+/** Watches one gate for more edges than the wire can carry, and counts those that are dropped. */
 final class GateFlood {
   private static final int MOST_EDGES = 32;
   private static final double WINDOW_MICROS = 100_000;
 
-  /** Edges left out, the ticks of the first and the last of them. */
+  /** How many edges were dropped, with the ticks of the first and the last of them. */
   record Loss(long firstTicks, long lastTicks, int count) {}
 
   private final Deque<Double> lately = new ArrayDeque<>();
@@ -17,9 +17,11 @@ final class GateFlood {
   private double reportMicros = Double.POSITIVE_INFINITY;
 
   /**
-   * @return whether this edge is one too many
+   * Takes in an edge, and counts it as dropped where it is one too many.
+   *
+   * @return whether it was dropped
    */
-  boolean leavesOut(double micros, long ticks) {
+  boolean dropIfTooMany(double micros, long ticks) {
     lately.add(micros);
     while (lately.peek() < micros - WINDOW_MICROS) {
       lately.remove();
@@ -37,12 +39,12 @@ final class GateFlood {
     return true;
   }
 
-  /** When the next report is due; infinity when there is nothing to report. */
+  /** When the next report of dropped edges is due; infinity when there is nothing to report. */
   double reportMicros() {
     return reportMicros;
   }
 
-  Optional<Loss> report() {
+  Optional<Loss> takeLoss() {
     Optional<Loss> told = loss;
     loss = Optional.empty();
     reportMicros = Double.POSITIVE_INFINITY;

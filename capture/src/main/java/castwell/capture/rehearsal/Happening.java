@@ -3,12 +3,12 @@ package castwell.capture.rehearsal;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 
-/** What befalls the pretended gates and the wire, at a moment of the host's monotonic clock. */
+/** What happens to the pretended gates and the wire, at a moment of the host's monotonic clock. */
 sealed interface Happening {
 
   double micros();
 
-  /** A beam is blocked or comes clear. */
+  /** A gate's beam is blocked or becomes clear. */
   record Beam(double micros, Gate gate, EdgeKind kind, Fate fate) implements Happening {
     Beam(double micros, Gate gate, EdgeKind kind) {
       this(micros, gate, kind, Fate.SENT);
@@ -19,10 +19,10 @@ sealed interface Happening {
     }
   }
 
-  /** Bytes that no board ever meant to send. */
+  /** The wire carries bytes that no board meant to send. */
   record Noise(double micros, byte[] bytes) implements Happening {}
 
-  /** What becomes of the line that tells of an edge. */
+  /** What becomes of the line that reports an edge. */
   enum Fate {
     SENT,
     LOST,

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** What goes wrong now and then. */
+/** The mishaps that go with an arrow now and then. */
 enum Mishap {
   NONE,
   FRONT_UNSEEN,
@@ -28,9 +28,9 @@ enum Mishap {
   FLOOD;
 
   /**
-   * All that happens with one arrow and after it.
+   * Everything that happens with one arrow and after it.
    *
-   * @param afterMicros when the things happen that aren't the arrow's own
+   * @param afterMicros when those things happen that aren't the arrow's own
    */
   List<Happening> with(FlyingObject arrow, double afterMicros, Random random) {
     List<Beam> beams = arrow.beams(random);

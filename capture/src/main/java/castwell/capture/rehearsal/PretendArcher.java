@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
 
-/** Shoots arrow after arrow with whatever is tagged, in ends of five or six. */
+/** A pretended archer, who shoots arrow after arrow with what is tagged, in ends of five or six. */
 final class PretendArcher {
   private final RehearsalSettings settings;
   private final Supplier<Optional<RehearsalTags>> tags;
@@ -19,7 +19,7 @@ final class PretendArcher {
     this.tags = tags;
     this.random = new Random(settings.seed());
     this.nextMicros = startMicros + 1e6 * settings.secondsBetweenArrows();
-    this.leftInEnd = arrowsInEnd();
+    this.leftInEnd = pickArrowsInEnd();
   }
 
   /** When the next arrow comes to the gates. */
@@ -27,14 +27,14 @@ final class PretendArcher {
     return nextMicros;
   }
 
-  /** One arrow, of what is tagged now, and what happens until the next. */
+  /** Shoots one arrow with what is tagged now, and returns all that happens until the next one. */
   List<Happening> shoot() {
-    FlyingObject arrow = arrow();
-    Mishap mishap = mishap();
+    FlyingObject arrow = pickArrow();
+    Mishap mishap = pickMishap();
     leftInEnd--;
     double seconds = settings.secondsBetweenArrows();
     if (leftInEnd == 0) {
-      leftInEnd = arrowsInEnd();
+      leftInEnd = pickArrowsInEnd();
       seconds = settings.secondsToFetch();
     }
     double waitMicros = seconds * 1e6 * Math.max(0.5, 1 + 0.15 * random.nextGaussian());
@@ -42,7 +42,7 @@ final class PretendArcher {
     return mishap.with(arrow, arrow.frontMicros() + 0.4 * waitMicros, random);
   }
 
-  private FlyingObject arrow() {
+  private FlyingObject pickArrow() {
     Optional<RehearsalTags> now = tags.get();
     RehearsalBow bow = RehearsalRack.bow(now.map(RehearsalTags::bow).orElse(""));
     RehearsalArrow arrow = RehearsalRack.arrow(now.map(RehearsalTags::arrow).orElse(""));
@@ -50,13 +50,13 @@ final class PretendArcher {
     return new FlyingObject(nextMicros, bow.speedMps(arrow) * spread, arrow.lengthM());
   }
 
-  private Mishap mishap() {
+  private Mishap pickMishap() {
     Mishap[] all = Mishap.values();
     Mishap any = all[1 + random.nextInt(all.length - 1)];
     return random.nextDouble() < settings.mishapShare() ? any : Mishap.NONE;
   }
 
-  private int arrowsInEnd() {
+  private int pickArrowsInEnd() {
     return 5 + random.nextInt(2);
   }
 }

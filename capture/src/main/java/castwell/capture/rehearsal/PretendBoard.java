@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Random;
 
-/** A gate board that isn't there: stamps what befalls its gates and tells it on the wire. */
+/** A pretended gate board, which stamps what happens at its gates and reports it on the wire. */
 final class PretendBoard {
   private static final int HZ = 2_000_000;
   private static final double IDENTITY_EVERY_MICROS = 60e6;
@@ -56,21 +56,21 @@ final class PretendBoard {
     planned.addAll(happenings);
   }
 
-  /** When something comes of the board next, unless more is planned or it is asked. */
+  /** When the board next does or says something, unless more is planned or it is asked before. */
   double nextMicros() {
     return Math.min(wire.nextMicros(), nextDoingMicros());
   }
 
-  /** Does all that it has to do until now. */
-  void live(double nowMicros) {
+  /** Does everything that is due by now. */
+  void advance(double nowMicros) {
     while (nextDoingMicros() <= nowMicros) {
       doNext();
     }
   }
 
-  /** The lines that came through the wire by now. */
-  byte[] due(double nowMicros) {
-    return wire.due(nowMicros);
+  /** Takes out the lines that came through the wire by now. */
+  byte[] takeDue(double nowMicros) {
+    return wire.takeDue(nowMicros);
   }
 
   private double nextDoingMicros() {
@@ -84,19 +84,19 @@ final class PretendBoard {
   private void doNext() {
     double micros = nextDoingMicros();
     if (!planned.isEmpty() && planned.peek().micros() == micros) {
-      befalls(planned.remove());
+      carryOut(planned.remove());
     } else if (nextIdentityMicros == micros) {
       nextIdentityMicros += IDENTITY_EVERY_MICROS;
       sayIdentity(micros);
     } else if (nextBeatMicros == micros) {
       nextBeatMicros += BEAT_EVERY_MICROS + MOST_DITHER_MICROS * random.nextDouble();
-      beat(micros);
+      sayBeat(micros);
     } else {
       floods.forEach((gate, flood) -> reportLoss(micros, gate, flood));
     }
   }
 
-  private void befalls(Happening happening) {
+  private void carryOut(Happening happening) {
     if (happening instanceof Noise noise) {
       wire.raw(noise.micros(), noise.bytes());
     } else if (happening instanceof Beam beam) {
@@ -108,7 +108,7 @@ final class PretendBoard {
     levels.put(beam.gate(), beam.kind() == EdgeKind.CLEAR ? EdgeKind.CLEAR : EdgeKind.BLOCKED);
     int late = random.nextInt(50) == 0 ? 1 + random.nextInt(MOST_LATE_TICKS) : 0;
     long ticks = counter.ticks(beam.micros()) + (late == 0 ? 0 : random.nextInt(late + 1));
-    if (floods.get(beam.gate()).leavesOut(beam.micros(), ticks)) {
+    if (floods.get(beam.gate()).dropIfTooMany(beam.micros(), ticks)) {
       dropped++;
       return;
     }
@@ -129,7 +129,7 @@ final class PretendBoard {
   private void reportLoss(double micros, Gate gate, GateFlood flood) {
     if (flood.reportMicros() <= micros) {
       flood
-          .report()
+          .takeLoss()
           .ifPresent(
               loss ->
                   say(
@@ -143,7 +143,7 @@ final class PretendBoard {
     }
   }
 
-  private void beat(double micros) {
+  private void sayBeat(double micros) {
     say(
         micros,
         'H',

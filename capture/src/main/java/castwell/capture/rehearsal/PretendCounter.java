@@ -2,9 +2,9 @@ package castwell.capture.rehearsal;
 
 import java.util.Random;
 
-/** The pretended board's tick counter: at its start 0, and a little off its nominal rate. */
+/** The pretended board's tick counter, which starts at 0 and runs a little off its nominal rate. */
 record PretendCounter(double startMicros, double ticksPerMicro) {
-  /** Within the half percent that a ceramic resonator may be off. */
+  /** The most by which the rate is off, within the half percent that a ceramic resonator may be. */
   private static final double MOST_OFF = 0.003;
 
   static PretendCounter ofResonator(double startMicros, int hz, Random random) {
@@ -16,7 +16,7 @@ record PretendCounter(double startMicros, double ticksPerMicro) {
     return (long) ((micros - startMicros) * ticksPerMicro);
   }
 
-  /** As an edge's sentence carries it. */
+  /** The low 32 bits, as an edge's sentence carries them. */
   static long low32(long ticks) {
     return ticks & 0xFFFF_FFFFL;
   }

@@ -5,7 +5,7 @@ import castwell.analysis.shot.Gate;
 import java.util.Map;
 import java.util.Random;
 
-/** Light, supply and weather at the pretended gates, on a day that slowly warms and cools. */
+/** The light, supply and weather at the pretended gates, on a day that slowly warms and cools. */
 record PretendSensors(Random random) {
 
   /** The last six fields of a heartbeat. */

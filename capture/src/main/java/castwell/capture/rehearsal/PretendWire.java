@@ -11,9 +11,11 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Collectors;
 
-/** The way from board to host: numbers the lines, and lets them out at 115200 baud. */
+/**
+ * The pretended wire from board to host, which numbers the lines and carries them at 115200 baud.
+ */
 final class PretendWire {
-  /** Ten bits a byte: a start bit, eight, a stop bit. */
+  /** The time a byte takes: ten bits, which are a start bit, eight data bits and a stop bit. */
   static final double MICROS_PER_BYTE = 10 * 1e6 / 115200;
 
   private record Sending(byte[] bytes, double doneMicros) {}
@@ -30,14 +32,16 @@ final class PretendWire {
     return Arrays.stream(fields).map(String::valueOf).collect(Collectors.joining(","));
   }
 
-  /** How many bytes wait. */
+  /** How many bytes wait to be sent. */
   int queuedBytes(double nowMicros) {
     return (int) Math.ceil(Math.max(0, freeMicros - nowMicros) / MICROS_PER_BYTE);
   }
 
   /**
+   * Sends a sentence, unless its fate is to be lost.
+   *
    * @param type the sentence's letter
-   * @param fields all that follow the line number
+   * @param fields all fields after the line number
    */
   void send(double nowMicros, char type, String fields, Happening.Fate fate) {
     String body = type + "," + line + "," + fields;
@@ -69,8 +73,8 @@ final class PretendWire {
     return sendings.isEmpty() ? Double.POSITIVE_INFINITY : sendings.peek().doneMicros();
   }
 
-  /** The lines that came through by now and were not taken yet. */
-  byte[] due(double nowMicros) {
+  /** Takes out the lines that came through by now. */
+  byte[] takeDue(double nowMicros) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     while (nextMicros() <= nowMicros) {
       bytes.writeBytes(sendings.remove().bytes());

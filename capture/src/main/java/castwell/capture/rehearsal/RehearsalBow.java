@@ -3,10 +3,11 @@ package castwell.capture.rehearsal;
 /**
  * An invented bow.
  *
- * @param drawWeightN at the draw length
- * @param drawLengthM from the nock groove to the grip's pivot point, plus 1 3/4 in
- * @param energyJ what it hands over to arrow and virtual mass together
- * @param virtualMassKg what limbs and string keep, as mass at arrow speed
+ * @param drawWeightN the draw weight at the draw length
+ * @param drawLengthM the distance from the nock groove to the grip's pivot point, plus 1 3/4 in
+ * @param energyJ the energy that it hands over to arrow and virtual mass together
+ * @param virtualMassKg the energy that limbs and string keep, told as a mass that moves at arrow
+ *     speed
  * @param lastDone the last work on it
  */
 public record RehearsalBow(

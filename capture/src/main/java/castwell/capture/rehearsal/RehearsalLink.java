@@ -8,7 +8,7 @@ import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.LongSupplier;
 
-/** The connection to a pretended board: its lines come when their last byte would. */
+/** The connection to a pretended board; each line comes when its last byte would have come. */
 final class RehearsalLink implements Link {
   private static final long LONGEST_WAIT_MICROS = 500_000;
 
@@ -32,7 +32,7 @@ final class RehearsalLink implements Link {
     try {
       long now = micros.getAsLong();
       long deadline = now + LONGEST_WAIT_MICROS;
-      while (!closed && !hasBytes(now) && now < deadline) {
+      while (!closed && !fetch(now) && now < deadline) {
         double next = Math.min(deadline, range.nextMicros());
         changed.await((long) Math.ceil(next - now), TimeUnit.MICROSECONDS);
         now = micros.getAsLong();
@@ -46,8 +46,8 @@ final class RehearsalLink implements Link {
     }
   }
 
-  private boolean hasBytes(long nowMicros) {
-    left = left.length > 0 ? left : range.due(nowMicros);
+  private boolean fetch(long nowMicros) {
+    left = left.length > 0 ? left : range.takeDue(nowMicros);
     return left.length > 0;
   }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
-/** A port behind which a pretended board stands, for whoever has none yet. */
+/** A port with a pretended board behind it, for whoever has no board yet. */
 public final class RehearsalPort implements Port {
   private final RehearsalRange range;
   private final LongSupplier micros;
@@ -35,8 +35,8 @@ public final class RehearsalPort implements Port {
       throw new PortUnavailable(Phrase.of("port.rehearsing"));
     }
     open = true;
-    // Nobody heard what was said before.
-    range.due(micros.getAsLong());
+    // What the board said before the port was open is dropped, since nobody heard it.
+    range.takeDue(micros.getAsLong());
     return new RehearsalLink(range, micros, this::closed);
   }
 

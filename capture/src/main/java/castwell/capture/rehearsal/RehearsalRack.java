@@ -61,12 +61,12 @@ public final class RehearsalRack {
     return ARROWS;
   }
 
-  /** The bow of that name, else the first: somebody shoots whatever the tags say. */
+  /** The bow of that name, else the first one, since an archer shoots whatever the tags say. */
   static RehearsalBow bow(String name) {
     return BOWS.stream().filter(bow -> bow.name().equals(name)).findFirst().orElse(BOWS.get(0));
   }
 
-  /** The arrow of that name, else the first. */
+  /** The arrow of that name, else the first one. */
   static RehearsalArrow arrow(String name) {
     return ARROWS.stream()
         .filter(arrow -> arrow.name().equals(name))

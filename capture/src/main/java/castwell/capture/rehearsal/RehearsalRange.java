@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A range without hardware: an archer before a board. Knows no clock: it is told what time it is,
- * which must not run backwards.
+ * A range without hardware: a pretended archer shooting through the gates of a pretended board. It
+ * has no clock but is told the time, which must not run backwards.
  */
 final class RehearsalRange {
   private static final int LONGEST_REQUEST = 120;
@@ -23,27 +23,27 @@ final class RehearsalRange {
     this.archer = new PretendArcher(settings, tags, startMicros);
   }
 
-  /** What the host receives, up to now. */
-  byte[] due(double nowMicros) {
-    live(nowMicros);
-    return board.due(nowMicros);
+  /** Takes out the bytes that the host receives by now. */
+  byte[] takeDue(double nowMicros) {
+    advance(nowMicros);
+    return board.takeDue(nowMicros);
   }
 
-  private void live(double nowMicros) {
+  private void advance(double nowMicros) {
     while (archer.nextMicros() <= nowMicros) {
       board.plan(archer.shoot());
     }
-    board.live(nowMicros);
+    board.advance(nowMicros);
   }
 
-  /** When there may be more, unless the host says something. */
+  /** When there may be more bytes, unless the host says something before. */
   double nextMicros() {
     return Math.min(archer.nextMicros(), board.nextMicros());
   }
 
-  /** What the host says. */
+  /** Takes in what the host says. */
   void hear(byte[] bytes, double nowMicros) {
-    live(nowMicros);
+    advance(nowMicros);
     for (byte value : bytes) {
       if (value != '\n') {
         request.append((char) value);

@@ -1,16 +1,16 @@
 package castwell.capture.rehearsal;
 
 /**
- * How to rehearse.
+ * The settings of a rehearsal.
  *
- * @param seed the same seed shoots the same arrows
+ * @param seed the seed of all chance; the same seed shoots the same arrows
  * @param device the pretended board's name, 1 to 16 letters, digits, dots or dashes
  * @param boot the pretended board's count of starts, 0 to 65535: another one for each rehearsal
  *     that shares a data folder
- * @param secondsBetweenArrows on average, within an end
- * @param secondsToFetch on average, between two ends
- * @param speedSpread relative standard deviation of the speed
- * @param mishapShare what part of the arrows has something go wrong with it, 0 to 1
+ * @param secondsBetweenArrows the average time between two arrows of an end, above 0
+ * @param secondsToFetch the average time between two ends, above 0
+ * @param speedSpread the relative standard deviation of the speed
+ * @param mishapShare the share of arrows that have a mishap, 0 to 1
  */
 public record RehearsalSettings(
     long seed,

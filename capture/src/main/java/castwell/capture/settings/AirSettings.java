@@ -7,13 +7,14 @@ import castwell.capture.wire.Sentence.Surroundings;
 /**
  * The air to assume where the board has no sensor.
  *
- * @param altitudeM above sea level; the pressure is the standard atmosphere's there
- * @param celsius temperature
- * @param relativeHumidity 0 to 1
+ * @param altitudeM the height above sea level, from which the pressure follows by the standard
+ *     atmosphere
+ * @param celsius the temperature, in degrees C
+ * @param relativeHumidity the relative humidity, 0 to 1
  */
 public record AirSettings(double altitudeM, double celsius, double relativeHumidity) {
 
-  /** In kg/m3, with what the board's sensors say where it has them. */
+  /** The air's density in kg/m3, by the board's sensors where it has them. */
   public double density(Surroundings measured) {
     double temperature =
         measured.airCentiC().isPresent() ? measured.airCentiC().getAsInt() / 100.0 : celsius;

@@ -8,10 +8,12 @@ import java.time.ZoneId;
 /**
  * What a person may set about capture.
  *
- * @param gates how a station's gates stand until someone enters otherwise
- * @param air the air where the board doesn't measure it
- * @param hostClockRelativeU relative standard uncertainty of this computer's clock rate
- * @param zone in which a session's date is told
+ * @param timing how long to wait for edges
+ * @param limits the limits within which a passage can be an arrow's
+ * @param gates how a station's gates stand until someone enters another calibration
+ * @param air the air to assume where the board doesn't measure it
+ * @param hostClockRelativeU the relative standard uncertainty of this computer's clock rate
+ * @param zone the time zone of a session's date
  */
 public record CaptureSettings(
     AssemblyTiming timing,

@@ -14,14 +14,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One boot of one board at a station: what is known of it, and what is being put together.
+ * One boot of one board at a station, with the assembler that makes passages of its edges.
  *
- * @param storedHighest the highest edge number that the store held when this began
+ * @param storedHighest the highest edge number of this boot that the store held when the station
+ *     began to hear it
  */
 record BoardBoot(Board board, int boot, Timing timing, Assembler assembler, int storedHighest) {
   private static final int REMEMBERED_PASSAGES = 32;
 
-  /** No further back than the remembered passages surely reach. */
+  /**
+   * How many edges before the last stored one may be asked for again: no further back than the
+   * remembered passages surely reach.
+   */
   private static final int MOST_ASKED_AGAIN = 64;
 
   static BoardBoot open(
@@ -50,7 +54,9 @@ record BoardBoot(Board board, int boot, Timing timing, Assembler assembler, int 
         : store.read(t -> t.raw().edge(board.id(), boot, number));
   }
 
-  /** From which edge on the board is asked, so that nothing it still keeps is missed. */
+  /**
+   * The edge from which on the board should send again, so that nothing it still keeps is missed.
+   */
   int firstNotStored(Store store, int keep) {
     return store.read(
         t -> {

@@ -9,9 +9,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 
-/** What the host asks its board: who it is, and edges once more. A recording answers nothing. */
+/** Asks the board who it is, and for edges once more. A recording answers nothing. */
 final class BoardQuestions {
-  /** Half the time that a hole is waited for: a lost request gets a second chance. */
+  /**
+   * The time after which a request is repeated: half of that for which a hole is waited for, so
+   * that a lost request gets a second chance.
+   */
   private static final long REPEAT_MICROS = 150_000;
 
   private Optional<Link> link = Optional.empty();
@@ -36,7 +39,9 @@ final class BoardQuestions {
   }
 
   /**
-   * @return whether this is the first answer over this link
+   * Notes that the board said who it is.
+   *
+   * @return whether that is its first answer over this link
    */
   boolean noteIdentity() {
     boolean first = !identityHeard;
@@ -56,7 +61,7 @@ final class BoardQuestions {
     askedMicros = micros;
   }
 
-  /** Asks for a hole, unless that was just done. */
+  /** Asks for the edges from a hole on, unless that was just done. */
   void fill(int boot, OptionalInt hole, long micros) {
     if (hole.isPresent()
         && (hole.getAsInt() != askedFrom || micros - askedMicros >= REPEAT_MICROS)) {

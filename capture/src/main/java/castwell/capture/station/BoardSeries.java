@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Which board a station hears when its name is taken: boot counters get reset, and two boards can
- * bear one name. No edge may vanish as a repeat of another.
+ * Finds which series of edges a board belongs to when its name is taken, since boot counters get
+ * reset and two boards can bear one name. No edge may vanish as a repeat of another board's.
  */
 final class BoardSeries {
   private final Store store;
@@ -25,19 +25,19 @@ final class BoardSeries {
     this.station = station;
   }
 
-  /** The one that this station heard last, or the latest, or a new one. */
+  /** The series of that name that this station heard last, or else the latest one, or a new one. */
   Board findOrBegin(String device, long micros) {
     return store
         .read(t -> free(t, device, micros).stream().findFirst())
         .orElseGet(() -> store.write(t -> t.boards().begin(device)));
   }
 
-  /** Whether another station hears it now. */
+  /** Whether another station hears the board now. */
   boolean isElsewhere(Board board, long micros) {
     return heard.isElsewhere(station, board.id(), micros);
   }
 
-  /** One that holds nothing of this boot, or a new one. */
+  /** A series that holds nothing of this boot, or a new one. */
   Board findOrBeginUnused(Board taken, int boot, Set<Board> used, long micros) {
     return store
         .read(t -> unused(t, free(t, taken.device(), micros), boot, used))
@@ -53,7 +53,7 @@ final class BoardSeries {
   /**
    * The series that holds this very edge, or one that holds nothing of its boot, or a new one.
    *
-   * @param used those that have edges of that boot, though it may not be stored yet
+   * @param used the series that have edges of that boot, some of which may not be stored yet
    */
   Board findOrBegin(Board taken, EdgeSeen edge, Set<Board> used, long micros) {
     return store.write(
@@ -66,10 +66,11 @@ final class BoardSeries {
   }
 
   /**
-   * The series that holds this very beat, or the one it was taken for unless more edges of its boot
-   * are stored than it has counted, or one that holds nothing of its boot, or a new one.
+   * The series that holds this very beat; or else the one the board was taken for, unless more
+   * edges of its boot are stored than the beat counts; or else one that holds nothing of its boot;
+   * or a new one.
    *
-   * @param used those that have edges of that boot, though it may not be stored yet
+   * @param used the series that have edges of that boot, some of which may not be stored yet
    */
   Board findOrBegin(Board taken, Heartbeat beat, Set<Board> used, long micros) {
     return store.write(

@@ -27,11 +27,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The board that a station hears, through its boots: edges go to the boot they are of, and come out
- * as closed passages with their date.
+ * Follows the board that a station hears through its boots. Edges go to the boot they are of, and
+ * come out as closed passages with their date.
  */
 final class BoardTrack {
-  /** Of the beats before a session began, so many stretches still count in it. */
+  /** How many stretches of beats from before a session still count in it. */
   private static final int STRETCHES_BEFORE_A_SESSION = 2;
 
   private static final OptionalInt NONE = OptionalInt.empty();
@@ -47,7 +47,7 @@ final class BoardTrack {
   private final WaitingFacts waitingFacts;
   private final Listenings listenings;
   private final List<ClosedPassage> closed = new ArrayList<>();
-  private Optional<BoardBoot> context = Optional.empty();
+  private Optional<BoardBoot> current = Optional.empty();
   private BoardClock clock = new BoardClock();
   private Listening listening;
   private Surroundings surroundings = NOTHING_MEASURED;
@@ -86,23 +86,26 @@ final class BoardTrack {
     return listening;
   }
 
-  Optional<BoardBoot> context() {
-    return context;
+  Optional<BoardBoot> current() {
+    return current;
   }
 
-  /** How fast the board's counter runs, as it is known now. */
+  /** How fast the board's counter runs, as far as it is known now. */
   MeasuredRates rates() {
     return clock.measured();
   }
 
-  /** Beats from before this program began to listen tell the rate of the board's counter too. */
+  /**
+   * Takes in beats from before this program began to listen, since they tell the rate of the
+   * board's counter too.
+   */
   void recall(Board board, List<StoredBeat> beats) {
     if (isHeard(board)) {
-      beats.forEach(clock::beat);
+      beats.forEach(clock::add);
     }
   }
 
-  /** What the beats told long before a session says little of it. */
+  /** Forgets beats from long before the session, since they say little of the rate in it. */
   void beginSession(Board board) {
     if (isHeard(board)) {
       clock.keepNewest(STRETCHES_BEFORE_A_SESSION);
@@ -110,19 +113,22 @@ final class BoardTrack {
   }
 
   private boolean isHeard(Board board) {
-    return context.map(c -> c.board().id() == board.id()).orElse(false);
+    return current.map(now -> now.board().id() == board.id()).orElse(false);
   }
 
   /**
-   * The board said who it is.
+   * Takes in that the board said who it is.
    *
-   * @param connectedBefore whether this link has heard it before, so that a start was witnessed
-   * @param heardBefore whether this boot said other things already; line 0 comes again by wrapping
+   * @param connectedBefore whether the board was heard over this link before, so that a new boot's
+   *     start was witnessed
+   * @param heardBefore whether this boot said other things already, so that its line 0 came by
+   *     wrapping
    */
   BoardBoot identified(
       Identity identity, boolean connectedBefore, boolean heardBefore, long micros) {
-    Optional<BoardBoot> same = context.filter(c -> c.board().device().equals(identity.device()));
-    if (same.map(c -> c.boot() != identity.boot()).orElse(true)) {
+    Optional<BoardBoot> same =
+        current.filter(now -> now.board().device().equals(identity.device()));
+    if (same.map(now -> now.boot() != identity.boot()).orElse(true)) {
       close(same.isPresent(), micros);
       Board board =
           same.map(BoardBoot::board).orElseGet(() -> series.findOrBegin(identity.device(), micros));
@@ -130,89 +136,94 @@ final class BoardTrack {
       boolean witnessed = firstLine || same.isPresent() && connectedBefore;
       open(board, identity.boot(), timing(identity), witnessed);
     }
-    return context.orElseThrow();
+    return current.orElseThrow();
   }
 
   static Timing timing(Identity identity) {
     return new Timing(identity.hz(), identity.latencyANs(), identity.latencyBNs());
   }
 
-  /** It didn't say who it is, as far as anyone heard. */
+  /** Assumes a board that wasn't heard to say who it is. */
   void assume(String device, int boot, Timing timing, long micros) {
     open(series.findOrBegin(device, micros), boot, timing, false);
   }
 
-  /** Another boot than the current: the board started anew, and its identity was lost. */
+  /**
+   * Whether a sentence's boot isn't the current one, so that the board started anew and its
+   * identity was lost.
+   */
   boolean isRestart(int boot) {
-    return context.orElseThrow().boot() != boot;
+    return current.orElseThrow().boot() != boot;
   }
 
   void restarted(int boot, long micros) {
-    BoardBoot before = context.orElseThrow();
+    BoardBoot before = current.orElseThrow();
     close(true, micros);
     open(before.board(), boot, before.timing(), true);
   }
 
-  void edge(EdgeSeen edge, long micros) {
-    BoardBoot c = context.orElseThrow();
-    Optional<StoredEdge> known = c.known(store, edge.number());
+  void takeEdge(EdgeSeen edge, long micros) {
+    BoardBoot now = current.orElseThrow();
+    Optional<StoredEdge> known = now.known(store, edge.number());
     if (known.isEmpty()) {
       int missing =
-          c.assembler()
-              .edge(edge.number(), edge.gate(), edge.kind(), edge.ticks(), edge.late(), micros);
+          now.assembler()
+              .addEdge(edge.number(), edge.gate(), edge.kind(), edge.ticks(), edge.late(), micros);
       faults.count(Fault.EDGE_GAP, missing);
     } else if (BoardSeries.isSame(known.get(), edge)) {
       faults.count(Fault.REPEATED_EDGE);
     } else {
-      takeForAnother(series.findOrBegin(c.board(), edge, used(edge.boot()), micros), micros);
-      edge(edge, micros);
+      takeForAnother(series.findOrBegin(now.board(), edge, used(edge.boot()), micros), micros);
+      takeEdge(edge, micros);
     }
     recognised = true;
   }
 
   /**
-   * A boot's first beat tells whether it can be the board that it was taken for.
+   * Uses a boot's first beat to tell whether the board can be the one it was taken for.
    *
-   * @return where it is another of that name: that one
+   * @return the boot of another board of that name, where it is another; else empty
    */
   Optional<BoardBoot> recognise(Heartbeat beat, long micros) {
-    BoardBoot c = context.orElseThrow();
+    BoardBoot now = current.orElseThrow();
     if (recognised) {
       return Optional.empty();
     }
-    Board board = series.findOrBegin(c.board(), beat, used(beat.boot()), micros);
-    boolean another = board.id() != c.board().id();
+    Board board = series.findOrBegin(now.board(), beat, used(beat.boot()), micros);
+    boolean another = board.id() != now.board().id();
     if (another) {
       takeForAnother(board, micros);
     }
     recognised = true;
-    return another ? context : Optional.empty();
+    return another ? current : Optional.empty();
   }
 
   /**
-   * While this station was silent, another began to hear the board that this one was taken for.
+   * Takes the board for another one where a second station began, while this one was silent, to
+   * hear the board that it was taken for.
    *
-   * @return where that is so: the board that it is taken for now
+   * @return the boot of the board that it is taken for now, where that changed; else empty
    */
   Optional<BoardBoot> giveWay(long micros) {
-    boolean taken = context.map(c -> series.isElsewhere(c.board(), micros)).orElse(false);
+    boolean taken = current.map(now -> series.isElsewhere(now.board(), micros)).orElse(false);
     if (taken) {
-      BoardBoot c = context.orElseThrow();
-      takeForAnother(series.findOrBeginUnused(c.board(), c.boot(), used(c.boot()), micros), micros);
+      BoardBoot now = current.orElseThrow();
+      takeForAnother(
+          series.findOrBeginUnused(now.board(), now.boot(), used(now.boot()), micros), micros);
     }
-    return taken ? context : Optional.empty();
+    return taken ? current : Optional.empty();
   }
 
-  /** Boards with edges of that boot that may be on their way to the store. */
+  /** The boards with edges of that boot that may still be on their way to the store. */
   private Set<Board> used(int boot) {
     Set<Board> used =
         closed.stream()
             .filter(passage -> passage.boot() == boot)
             .map(ClosedPassage::board)
             .collect(Collectors.toSet());
-    context
-        .filter(c -> c.boot() == boot && c.assembler().hasEdges())
-        .ifPresent(c -> used.add(c.board()));
+    current
+        .filter(now -> now.boot() == boot && now.assembler().hasEdges())
+        .ifPresent(now -> used.add(now.board()));
     return used;
   }
 
@@ -220,33 +231,33 @@ final class BoardTrack {
     faults.count(Fault.NAME_REUSED);
     close(false, micros);
     waitingFacts.move(origin(), board.id());
-    BoardBoot taken = context.orElseThrow();
+    BoardBoot taken = current.orElseThrow();
     open(board, taken.boot(), taken.timing(), sawItStart);
   }
 
   WaitingFacts.Origin origin() {
-    BoardBoot c = context.orElseThrow();
-    return new WaitingFacts.Origin(c.board().id(), c.boot(), listening);
+    BoardBoot now = current.orElseThrow();
+    return new WaitingFacts.Origin(now.board().id(), now.boot(), listening);
   }
 
-  void beat(Heartbeat beat, long micros) {
-    BoardBoot c = context.orElseThrow();
+  void takeBeat(Heartbeat beat, long micros) {
+    BoardBoot now = current.orElseThrow();
     surroundings = beat.surroundings();
-    clock.beat(
-        c.boot(),
+    clock.add(
+        now.boot(),
         listenings.enter(listening),
         beat.ticks48(),
         beat.queued(),
         beat.bytes(),
         listening.sinceOpened(micros));
-    faults.count(Fault.EDGE_GAP, c.assembler().beat(beat.edges(), beat.ticks48(), micros));
+    faults.count(Fault.EDGE_GAP, now.assembler().addBeat(beat.edges(), beat.ticks48(), micros));
   }
 
   void settle(long micros) {
-    context.ifPresent(c -> giveOut(c, c.assembler().settle(micros), micros));
+    current.ifPresent(now -> giveOut(now, now.assembler().settle(micros), micros));
   }
 
-  /** Whatever is open closes. */
+  /** Closes whatever is open. */
   void end(long micros) {
     close(false, micros);
   }
@@ -258,14 +269,14 @@ final class BoardTrack {
   }
 
   private void open(Board board, int boot, Timing timing, boolean sawItStart) {
-    if (context.map(c -> c.board().id() != board.id()).orElse(true)) {
+    if (current.map(now -> now.board().id() != board.id()).orElse(true)) {
       clock = new BoardClock();
     }
     BoardBoot opened = BoardBoot.open(store, settings, board, boot, timing);
     if (sawItStart) {
-      opened.assembler().startedNow();
+      opened.assembler().noteStart();
     }
-    context = Optional.of(opened);
+    current = Optional.of(opened);
     this.sawItStart = sawItStart;
     recognised = false;
   }
@@ -274,44 +285,44 @@ final class BoardTrack {
     if (boardRestarted) {
       faults.count(Fault.BOARD_RESTARTED);
     }
-    settle(micros); // what went through in time wasn't cut short by the restart
-    context.ifPresent(c -> giveOut(c, c.assembler().close(boardRestarted), micros));
+    settle(micros); // What went through in time wasn't cut short by the restart.
+    current.ifPresent(now -> giveOut(now, now.assembler().close(boardRestarted), micros));
   }
 
-  private void giveOut(BoardBoot c, List<Passage> passages, long micros) {
+  private void giveOut(BoardBoot now, List<Passage> passages, long micros) {
     for (Passage passage : passages) {
       faults.count(Fault.LOST_EDGE, passage.lostEdges().size());
-      OptionalLong stamped = stamped(c, passage);
+      OptionalLong stamped = stamped(now, passage);
       closed.add(
           new ClosedPassage(
               station,
-              c.board(),
-              c.boot(),
+              now.board(),
+              now.boot(),
               listening,
-              c.timing(),
+              now.timing(),
               passage,
               stamped.orElse(0),
-              fired(c, stamped, micros),
+              fired(now, stamped, micros),
               clock.measured(),
               settings.air().density(surroundings)));
     }
   }
 
-  private static OptionalLong stamped(BoardBoot c, Passage passage) {
+  private static OptionalLong stamped(BoardBoot now, Passage passage) {
     return passage.edges().isEmpty()
-        ? c.assembler().stampedBy(passage)
+        ? now.assembler().stampedBy(passage)
         : OptionalLong.of(passage.edges().get(0).ticks());
   }
 
-  private Instant fired(BoardBoot c, OptionalLong firstTicks, long micros) {
+  private Instant fired(BoardBoot now, OptionalLong firstTicks, long micros) {
     OptionalDouble stamped =
         firstTicks.isEmpty() || listenings.row(listening).isEmpty()
             ? OptionalDouble.empty()
             : clock.microsAt(
-                c.boot(),
+                now.boot(),
                 listenings.row(listening).getAsLong(),
                 firstTicks.getAsLong(),
-                c.timing().hz());
+                now.timing().hz());
     return hostClock.at(
         stamped.isPresent() ? Math.min(micros, listening.micros(stamped.getAsDouble())) : micros);
   }

@@ -4,23 +4,25 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Which board each station hears now: what two stations hear at once are two boards, whatever name
- * they bear. Used by one thread.
+ * Which board each station hears now. Two stations that hear something at once hear two boards,
+ * even if these bear one name. One thread uses this.
  */
 public final class BoardsHeard {
-  /** Boards beat every second; one that is silent for longer may have been taken elsewhere. */
+  /**
+   * The silence after which a board may have been taken elsewhere, since boards beat every second.
+   */
   private static final long SILENT_MICROS = 2_000_000;
 
   private final Map<String, Heard> stations = new HashMap<>();
 
   private record Heard(long board, long micros) {}
 
-  void hears(String station, long board, long micros) {
+  void note(String station, long board, long micros) {
     stations.put(station, new Heard(board, micros));
   }
 
-  /** Its link is gone. */
-  void leaves(String station) {
+  /** Forgets what a station heard, since its link is gone. */
+  void forget(String station) {
     stations.remove(station);
   }
 

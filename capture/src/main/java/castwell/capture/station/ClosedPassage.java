@@ -9,9 +9,11 @@ import java.time.Instant;
 /**
  * A passage as it leaves a station, on its way to the store.
  *
- * @param firstTicks full ticks of its first edge; where none arrived, of what came next, or 0
+ * @param firstTicks the full ticks of its first edge; where none arrived, those of what was stamped
+ *     next, or 0
  * @param fired when its first edge was stamped
- * @param rates how fast its board's counter ran, as it was known then
+ * @param rates how fast its board's counter ran, as far as that was known then
+ * @param airDensity the air's density, in kg/m3
  */
 public record ClosedPassage(
     String station,

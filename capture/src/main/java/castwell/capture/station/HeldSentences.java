@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 
 /**
- * Sentences that came before the host could make sense of them: before the board said who it is, or
- * edges before the first heartbeat over this link, which unwraps their ticks.
+ * Sentences that came before the host could make sense of them: those before the board said who it
+ * is, and edges before the first heartbeat over this link, which unwraps their ticks.
  */
 final class HeldSentences {
   private static final long BEAT_WAIT_MICROS = 1_500_000;
@@ -29,12 +29,12 @@ final class HeldSentences {
     waitUntil = micros + BEAT_WAIT_MICROS;
   }
 
-  /** Whether an edge should wait for the first beat. */
+  /** Whether a sentence is an edge that should wait for the first beat. */
   boolean mustHold(Sentence sentence, long micros) {
     return sentence instanceof EdgeSeen && !beatHeard && micros < waitUntil;
   }
 
-  /** The oldest go first when there are too many. */
+  /** Holds a sentence; when there are too many, the oldest is dropped. */
   void hold(Sentence sentence, long micros) {
     held.add(new Held(sentence, micros));
     if (held.size() > MOST) {
@@ -42,7 +42,7 @@ final class HeldSentences {
     }
   }
 
-  void beatHeard() {
+  void noteBeat() {
     beatHeard = true;
   }
 
@@ -58,12 +58,12 @@ final class HeldSentences {
     return held.isEmpty() ? Long.MAX_VALUE : waitUntil;
   }
 
-  /** The boot that the first of them is of; empty where there are none. */
+  /** The boot of the first held sentence; empty where none is held. */
   OptionalInt firstBoot() {
     return held.stream().mapToInt(h -> h.sentence().boot()).findFirst();
   }
 
-  /** Boot by boot; of each the heartbeats first, since they unwrap the edges. */
+  /** Takes all out, boot by boot, each boot's heartbeats first, since they unwrap its edges. */
   List<Held> takeAll() {
     Map<Integer, List<Held>> boots = new LinkedHashMap<>();
     held.forEach(h -> boots.computeIfAbsent(h.sentence().boot(), b -> new ArrayList<>()).add(h));

@@ -9,7 +9,7 @@ import java.util.Optional;
  * How things stand between a station and its board.
  *
  * @param port where the board is, or where it is looked for
- * @param sentence the same in words
+ * @param sentence the state in words
  * @param device the board's name, once it has told it
  * @param levels whether each gate is blocked now
  * @param since when this state began
@@ -24,7 +24,7 @@ public record LinkState(
     Instant since) {
 
   public enum State {
-    /** No board found yet. */
+    /** No board was found yet. */
     SEARCHING,
     /** A port is open and nothing was heard yet. */
     WAITING,

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Keeps a station's {@link LinkState}, and what became of it since it was told last. */
+/** Keeps a station's {@link LinkState}, and the changes of it that nobody was told of yet. */
 final class LinkWatch {
   static final long OFFLINE_AFTER_MICROS = 3_000_000;
 
@@ -35,7 +35,7 @@ final class LinkWatch {
     return state;
   }
 
-  /** The states since the last call, the newest last. */
+  /** Takes out the states since the last call, the newest last. */
   List<LinkState> takeChanges() {
     List<LinkState> taken = List.copyOf(untold);
     untold.clear();
@@ -56,7 +56,7 @@ final class LinkWatch {
             now));
   }
 
-  /** Whether it beats can't be told. */
+  /** Notes that the board isn't listened to, so that it can't be told whether it beats. */
   void notListening(long micros) {
     offlineAt = Long.MAX_VALUE;
     if (state.state() == State.ONLINE || state.state() == State.WAITING) {
@@ -84,7 +84,7 @@ final class LinkWatch {
     }
   }
 
-  void beat(Optional<Levels> levels, long micros) {
+  void noteBeat(Optional<Levels> levels, long micros) {
     offlineAt = micros + OFFLINE_AFTER_MICROS;
     LinkState next = state.with(State.ONLINE, Phrase.of("link.answers", board()), clock.at(micros));
     change(
@@ -98,7 +98,7 @@ final class LinkWatch {
             next.since()));
   }
 
-  /** Its name, as far as it is known. */
+  /** The board's name, as far as it is known. */
   private Object board() {
     return state.device().<Object>map(name -> name).orElse(Phrase.of("link.board"));
   }

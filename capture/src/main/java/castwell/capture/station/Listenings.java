@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.OptionalLong;
 
 /**
- * The rows of a station's stretches of listening: each is entered in the store once something was
- * heard over it, in a transaction of its own, since a row outlives whatever is undone with the
- * transaction that needed it first. Used by one thread.
+ * The store's rows of a station's stretches of listening. Each is entered once something was heard
+ * over it, in a transaction of its own, so that the row outlives a transaction that is undone. One
+ * thread uses this.
  */
 public final class Listenings {
   private final Store store;
@@ -18,7 +18,7 @@ public final class Listenings {
     this.store = store;
   }
 
-  /** Enters the stretch if it wasn't entered yet. */
+  /** Enters the stretch if it wasn't entered yet, and returns its row. */
   public long enter(Listening listening) {
     Long row = rows.get(listening);
     if (row == null) {
@@ -32,7 +32,7 @@ public final class Listenings {
     return row;
   }
 
-  /** The stretch's row number; empty while it wasn't entered. */
+  /** The stretch's row; empty while it wasn't entered. */
   OptionalLong row(Listening listening) {
     Long row = rows.get(listening);
     return row == null ? OptionalLong.empty() : OptionalLong.of(row);

@@ -5,13 +5,13 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 
-/** The last five minutes' heartbeats over one link. Filled by one thread, read by any. */
+/** The last five minutes' heartbeats over one link. One thread adds them; any thread may read. */
 public final class RecentBeats {
   private static final int MOST = 300;
 
   private final Deque<HeardBeat> beats = new ArrayDeque<>();
 
-  synchronized void heard(HeardBeat beat) {
+  synchronized void add(HeardBeat beat) {
     beats.addLast(beat);
     if (beats.size() > MOST) {
       beats.removeFirst();
@@ -22,7 +22,7 @@ public final class RecentBeats {
     beats.clear();
   }
 
-  /** Ascending. */
+  /** The heartbeats, the oldest first. */
   public synchronized List<HeardBeat> all() {
     return List.copyOf(beats);
   }

@@ -25,15 +25,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** One station: bytes from its board to closed passages, hops one and two. Used by one thread. */
+/**
+ * One station's input: it turns bytes from the board into closed passages, hops one and two. One
+ * thread uses it.
+ */
 public final class StationInput {
   private static final long FLUSH_MICROS = 30_000_000;
   private static final long NEVER_YET = Long.MIN_VALUE;
 
-  /** An odd number near 2^64 over the golden ratio scatters names that are alike (Knuth, 6.4). */
+  /**
+   * An odd number near 2^64 over the golden ratio, by which names that are alike scatter (Knuth,
+   * 6.4).
+   */
   private static final long SCATTER = 0x9E37_79B9_7F4A_7C15L;
 
-  /** What to take a board for that never said who it is. */
+  /** The name for a board that never said who it is. */
   private static final String UNNAMED = "unnamed";
 
   private final String station;
@@ -58,9 +64,9 @@ public final class StationInput {
   public record KeyPress(Key key, Instant at) {}
 
   /**
-   * What came out of what a station heard.
+   * What came out of the sentences that a station heard.
    *
-   * @param links how the link stood, one after another
+   * @param links the states of the link, the newest last
    */
   public record Heard(
       List<LinkState> links,
@@ -120,10 +126,10 @@ public final class StationInput {
   }
 
   public Optional<Board> board() {
-    return track.context().map(BoardBoot::board);
+    return track.current().map(BoardBoot::board);
   }
 
-  /** How fast the board's counter runs, as it is known now. */
+  /** How fast the board's counter runs, as far as it is known now. */
   public MeasuredRates rates() {
     return track.rates();
   }
@@ -132,12 +138,12 @@ public final class StationInput {
     return listenings;
   }
 
-  /** Beats that were stored before this program began to listen. */
+  /** Takes in beats that were stored before this program began to listen. */
   public void recall(Board board, List<StoredBeat> beats) {
     track.recall(board, beats);
   }
 
-  /** The board shoots in a new session from here on. */
+  /** Notes that the board shoots in a new session from now on. */
   public void beginSession(Board board) {
     track.beginSession(board);
   }
@@ -154,11 +160,11 @@ public final class StationInput {
 
   public void closed(Signal.Closed gone) {
     questions.closed();
-    boards.leaves(station);
+    boards.forget(station);
     watch.closed(gone.why(), gone.micros());
   }
 
-  /** The whole sentences that end in these bytes. */
+  /** Reads bytes on, and returns the whole sentences that end in them. */
   public List<Sentence> decode(byte[] bytes) {
     return wire.accept(bytes);
   }
@@ -169,7 +175,7 @@ public final class StationInput {
     advance(micros);
   }
 
-  /** What comes from now on is lost, as far as the board doesn't keep it. */
+  /** Stops listening. What comes from now on is lost, as far as the board doesn't keep it. */
   public void stopListening(long micros) {
     questions.closed();
     watch.notListening(micros);
@@ -181,48 +187,53 @@ public final class StationInput {
     questions.advance(micros);
     watch.advance(micros);
     release(micros);
-    track.context().ifPresent(c -> questions.fill(c.boot(), c.assembler().wanted(), micros));
+    track
+        .current()
+        .ifPresent(current -> questions.fill(current.boot(), current.assembler().wanted(), micros));
     track.settle(micros);
   }
 
   /** When {@link #advance} has something to do, in micros. */
   public long nextLook() {
     long next = Math.min(questions.nextLook(), watch.nextLook());
-    if (track.context().isPresent()) {
-      var assembler = track.context().get().assembler();
+    if (track.current().isPresent()) {
+      var assembler = track.current().get().assembler();
       next = Math.min(next, held.nextLook());
       next = Math.min(next, assembler.nextLook().orElse(Long.MAX_VALUE));
     }
     return waitingFacts.isEmpty() ? next : Math.min(next, nextFlush);
   }
 
-  /** Whether raw facts have waited long enough for a passage to be written with. */
+  /** Whether raw facts have waited long enough for a passage and should be written without one. */
   public boolean isFlushDue(long micros) {
     return nextFlush != NEVER_YET && micros >= nextFlush && !waitingFacts.isEmpty();
   }
 
-  /** Raw facts wait anew from here on, where they have waited long enough. */
+  /** Sets the time of the next flush, where that of the last one has come. */
   public void scheduleFlush(long micros) {
     if (micros >= nextFlush) {
       nextFlush = micros + (nextFlush == NEVER_YET ? phase() : FLUSH_MICROS);
     }
   }
 
-  /** Stations that began together write at times of their own: no arrow waits for them all. */
+  /**
+   * The first wait, which differs from station to station, so that those which began together flush
+   * at different times and no arrow waits for them all.
+   */
   private long phase() {
     return Math.floorMod(station.hashCode() * SCATTER, FLUSH_MICROS);
   }
 
-  /** Nothing more will come: what is open closes. */
+  /** Closes what is open, since nothing more will come. */
   public void end(long micros) {
-    if (track.context().isEmpty()) {
+    if (track.current().isEmpty()) {
       held.firstBoot().ifPresent(boot -> track.assume(UNNAMED, boot, Timing.UNTOLD, micros));
     }
     deliverHeld();
     track.end(micros);
   }
 
-  /** What came out since the last call. */
+  /** Takes out what came out since the last call. */
   public Heard takeHeard() {
     Heard heard =
         new Heard(
@@ -237,27 +248,27 @@ public final class StationInput {
   }
 
   private void take(Sentence sentence, long micros) {
-    track.giveWay(micros).ifPresent(c -> askEdges(c, micros));
+    track.giveWay(micros).ifPresent(current -> askEdges(current, micros));
     if (sentence instanceof Heartbeat beat) {
-      held.beatHeard();
-      watch.beat(beat.levels(), micros);
+      held.noteBeat();
+      watch.noteBeat(beat.levels(), micros);
       HeardBeat now = new HeardBeat(hostClock.at(micros), beat);
-      recentBeats.heard(now);
+      recentBeats.add(now);
       untoldBeats.add(now);
     }
     if (sentence instanceof Identity identity) {
-      identity(identity, micros);
-    } else if (track.context().isEmpty() || held.mustHold(sentence, micros)) {
+      takeIdentity(identity, micros);
+    } else if (track.current().isEmpty() || held.mustHold(sentence, micros)) {
       held.hold(sentence, micros);
     } else {
       deliver(sentence, micros);
     }
     release(micros);
-    track.context().ifPresent(c -> boards.hears(station, c.board().id(), micros));
+    track.current().ifPresent(current -> boards.note(station, current.board().id(), micros));
   }
 
   private void release(long micros) {
-    if (track.context().isPresent() && held.isDue(micros)) {
+    if (track.current().isPresent() && held.isDue(micros)) {
       deliverHeld();
     }
   }
@@ -266,26 +277,27 @@ public final class StationInput {
     held.takeAll().forEach(h -> deliver(h.sentence(), h.micros()));
   }
 
-  private void identity(Identity identity, long micros) {
+  private void takeIdentity(Identity identity, long micros) {
     boolean firstAnswer = questions.noteIdentity();
     watch.identified(identity.device());
-    if (track.context().isEmpty()) {
+    if (track.current().isEmpty()) {
       hearEarlierBoots(identity, micros);
     }
-    BoardBoot c = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
+    BoardBoot current = track.identified(identity, !firstAnswer, !held.isEmpty(), micros);
     waitingFacts.add(track.origin(), identity, micros);
     keep = identity.keep();
     if (firstAnswer) {
-      askEdges(c, micros);
+      askEdges(current, micros);
     }
   }
 
-  private void askEdges(BoardBoot c, long micros) {
-    questions.askEdges(c.boot(), c.firstNotStored(store, keep), micros);
+  private void askEdges(BoardBoot current, long micros) {
+    questions.askEdges(current.boot(), current.firstNotStored(store, keep), micros);
   }
 
   /**
-   * What came before the board restarted is of the same board, though it hadn't named itself yet.
+   * Delivers sentences of an earlier boot, which are of the same board although it hadn't named
+   * itself before it restarted.
    */
   private void hearEarlierBoots(Identity identity, long micros) {
     OptionalInt first = held.firstBoot();
@@ -298,29 +310,29 @@ public final class StationInput {
   private void deliver(Sentence sentence, long micros) {
     if (sentence instanceof EdgeSeen edge) {
       noticeRestart(edge.boot(), micros);
-      track.edge(edge, micros);
+      track.takeEdge(edge, micros);
     } else if (sentence instanceof Heartbeat beat) {
       noticeRestart(beat.boot(), micros);
-      track.recognise(beat, micros).ifPresent(c -> askEdges(c, micros));
+      track.recognise(beat, micros).ifPresent(current -> askEdges(current, micros));
       waitingFacts.add(track.origin(), beat, micros);
-      track.beat(beat, micros);
+      track.takeBeat(beat, micros);
     } else if (sentence instanceof Loss loss) {
       faults.count(Fault.DROPPED_BY_BOARD, loss.count());
       noticeRestart(loss.boot(), micros);
       waitingFacts.add(track.origin(), loss, micros);
-      track.context().orElseThrow().assembler().dropped(loss.firstTicks(), loss.lastTicks());
+      track.current().orElseThrow().assembler().noteDropped(loss.firstTicks(), loss.lastTicks());
     } else if (sentence instanceof Missing missing) {
       noticeRestart(missing.boot(), micros);
       waitingFacts.add(track.origin(), missing, micros);
-      track.context().orElseThrow().assembler().missing(missing.first(), missing.last());
+      track.current().orElseThrow().assembler().giveUp(missing.first(), missing.last());
     } else if (sentence instanceof Key key) {
       keys.add(new KeyPress(key, hostClock.at(micros)));
     }
   }
 
   /**
-   * A sentence of another boot than the current tells that the board started anew, even when its
-   * identity was lost.
+   * Notices by a sentence of another boot that the board started anew, even when its identity was
+   * lost.
    */
   private void noticeRestart(int boot, long micros) {
     if (track.isRestart(boot)) {

@@ -14,13 +14,13 @@ public final class WaitingFacts {
   private final Listenings listenings;
   private final List<Fact> facts = new ArrayList<>();
 
-  /** Whose boot a fact is of, and over which stretch of listening it came. */
+  /** The board and boot that a fact is of, and the stretch of listening over which it came. */
   record Origin(long board, int boot, Listening listening) {}
 
   /**
-   * What a board said.
+   * A sentence that waits.
    *
-   * @param micros of the stretch of listening
+   * @param micros when it came, in microseconds of its stretch of listening
    */
   private record Fact(Origin origin, Sentence sentence, long micros) {}
 
@@ -32,7 +32,7 @@ public final class WaitingFacts {
     facts.add(new Fact(origin, sentence, origin.listening.sinceOpened(micros)));
   }
 
-  /** It turned out that another board of that name said it. */
+  /** Moves facts to another board of the same name, which turned out to have said them. */
   void move(Origin taken, long board) {
     Origin right = new Origin(board, taken.boot, taken.listening);
     facts.replaceAll(
@@ -47,12 +47,15 @@ public final class WaitingFacts {
     return facts.isEmpty();
   }
 
-  /** Before anything is written: within its transaction that would be undone with it. */
+  /**
+   * Enters the stretches of listening. It must be called before the facts' transaction, with which
+   * the rows would be undone.
+   */
   public void enterListenings() {
     facts.forEach(fact -> listenings.enter(fact.origin.listening));
   }
 
-  /** Writes everything; it stays here until {@link #written}. */
+  /** Writes all facts; they stay here until {@link #clear}, in case the transaction is undone. */
   public void write(Transaction t) {
     facts.forEach(fact -> write(t, fact));
   }
@@ -70,7 +73,8 @@ public final class WaitingFacts {
     }
   }
 
-  public void written() {
+  /** Forgets the facts, since they are on the disk. */
+  public void clear() {
     facts.clear();
   }
 }

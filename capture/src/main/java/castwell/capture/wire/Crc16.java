@@ -13,9 +13,9 @@ public final class Crc16 {
   private Crc16() {}
 
   /**
-   * @param from the first byte that counts
-   * @param to the first byte after it that doesn't
-   * @return 0 to FFFF
+   * @param from the index of the first byte that counts
+   * @param to the index after the last byte that counts
+   * @return the check sum, 0 to FFFF
    */
   public static int of(byte[] bytes, int from, int to) {
     int crc = 0xFFFF;

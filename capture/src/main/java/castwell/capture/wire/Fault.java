@@ -1,29 +1,35 @@
 package castwell.capture.wire;
 
-/** What can go wrong between a board and the store, each named and counted, none fatal. */
+/**
+ * The faults that can happen between a board and the store; each is named and counted, and none is
+ * fatal.
+ */
 public enum Fault {
-  /** Bytes outside any sentence, or bytes that no sentence has. */
+  /** Bytes came outside any sentence, or bytes that no sentence has. */
   GARBAGE,
-  /** A sentence that ended before its CRC. */
+  /** A sentence ended before its CRC. */
   TRUNCATED,
-  /** More than 120 bytes without an end. */
+  /** A sentence went on for more than 120 bytes without an end. */
   TOO_LONG,
   BAD_CRC,
-  /** The CRC is right and a field isn't: an error of the board's firmware. */
+  /** The CRC is right but a field isn't, which is an error of the board's firmware. */
   BAD_FIELD,
-  /** The CRC is right and the type is none that this program knows. */
+  /** The CRC is right but this program doesn't know the type. */
   UNKNOWN_SENTENCE,
-  /** Sentences lost on the way: the line numbers have a gap. */
+  /** The line numbers have a gap, so sentences were lost on the way. */
   LINE_GAP,
-  /** Edges that were stamped and had not arrived when the next one did. */
+  /** An edge was stamped but had not arrived when the next one did. */
   EDGE_GAP,
-  /** Edges that came again: harmless. */
+  /** An edge came again, which is harmless. */
   REPEATED_EDGE,
-  /** Edges that never arrived, asked for or not. */
+  /** An edge never arrived, whether or not it was asked for. */
   LOST_EDGE,
-  /** Edges that the board itself had to drop. */
+  /** The board itself had to drop an edge. */
   DROPPED_BY_BOARD,
-  /** An edge's name came again with other ticks: two boards of one name, or a reset counter. */
+  /**
+   * An edge's name came again with other ticks, since two boards have one name or a boot counter
+   * was reset.
+   */
   NAME_REUSED,
   BOARD_RESTARTED
 }

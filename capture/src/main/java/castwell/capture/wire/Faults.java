@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** How often each fault happened. Counted by one thread, read by any. */
+/** How often each fault happened. One thread counts; any thread may read. */
 public final class Faults {
   private final Map<Fault, Long> counts = Collections.synchronizedMap(new EnumMap<>(Fault.class));
 

@@ -13,7 +13,7 @@ import castwell.capture.wire.Sentence.Press;
 import castwell.capture.wire.Sentence.Surroundings;
 import java.util.Optional;
 
-/** The fields of a sentence whose CRC is right: bytes to {@link Sentence}. */
+/** Decodes the fields of a sentence whose CRC is right into a {@link Sentence}. */
 final class SentenceDecoder {
   private static final int MAX16 = 0xFFFF;
   private static final long MAX32 = 0xFFFF_FFFFL;
@@ -24,9 +24,9 @@ final class SentenceDecoder {
 
   /**
    * @param type the sentence's letter
-   * @param fields standing just after the line number
-   * @param length of the line on the wire without its end
-   * @return nothing for a type that isn't known
+   * @param fields the fields, of which the line number was read last
+   * @param length the length of the line on the wire without its end, in bytes
+   * @return the sentence; empty for a type that isn't known
    * @throws SentenceFields.Bad when a field isn't what the protocol says
    */
   static Optional<Sentence> decode(char type, int line, SentenceFields fields, int length) {
@@ -42,16 +42,16 @@ final class SentenceDecoder {
   }
 
   private static Identity identity(int line, SentenceFields f) {
-    int protocol = f.integer(1, MAX16);
-    String firmware = f.name();
-    String device = f.name();
-    int boot = f.integer(0, MAX16);
-    int hz = f.integer(1, Integer.MAX_VALUE);
-    f.known(0, MAX16); // gates: always two in this version
-    int latencyA = f.known(Integer.MIN_VALUE + 1, Integer.MAX_VALUE).orElse(0);
-    int latencyB = f.known(Integer.MIN_VALUE + 1, Integer.MAX_VALUE).orElse(0);
-    int keep = f.known(0, Integer.MAX_VALUE).orElse(0);
-    char cause = f.isEmpty() ? 'U' : f.letter();
+    int protocol = f.readInteger(1, MAX16);
+    String firmware = f.readName();
+    String device = f.readName();
+    int boot = f.readInteger(0, MAX16);
+    int hz = f.readInteger(1, Integer.MAX_VALUE);
+    f.readIfKnown(0, MAX16); // The number of gates is always two in this version.
+    int latencyA = f.readIfKnown(Integer.MIN_VALUE + 1, Integer.MAX_VALUE).orElse(0);
+    int latencyB = f.readIfKnown(Integer.MIN_VALUE + 1, Integer.MAX_VALUE).orElse(0);
+    int keep = f.readIfKnown(0, Integer.MAX_VALUE).orElse(0);
+    char cause = f.isEmpty() ? 'U' : f.readLetter();
     return new Identity(
         line, protocol, firmware, device, boot, hz, latencyA, latencyB, keep, cause);
   }
@@ -59,84 +59,84 @@ final class SentenceDecoder {
   private static EdgeSeen edge(int line, SentenceFields f) {
     return new EdgeSeen(
         line,
-        f.integer(0, MAX16),
-        f.integer(1, Integer.MAX_VALUE),
-        gate(f),
-        kind(f),
-        f.integer(0L, MAX32),
-        f.known(0, Integer.MAX_VALUE).orElse(0));
+        f.readInteger(0, MAX16),
+        f.readInteger(1, Integer.MAX_VALUE),
+        readGate(f),
+        readKind(f),
+        f.readInteger(0L, MAX32),
+        f.readIfKnown(0, Integer.MAX_VALUE).orElse(0));
   }
 
   private static Heartbeat heartbeat(int line, SentenceFields f, int bytes) {
     return new Heartbeat(
         line,
-        f.integer(0, MAX16),
-        f.integer(0L, MAX48),
-        f.known(0, Integer.MAX_VALUE).orElse(0),
-        f.integer(0, Integer.MAX_VALUE),
-        f.known(0, Integer.MAX_VALUE).orElse(0),
-        f.known(0, Integer.MAX_VALUE).orElse(0),
-        levels(f),
+        f.readInteger(0, MAX16),
+        f.readInteger(0L, MAX48),
+        f.readIfKnown(0, Integer.MAX_VALUE).orElse(0),
+        f.readInteger(0, Integer.MAX_VALUE),
+        f.readIfKnown(0, Integer.MAX_VALUE).orElse(0),
+        f.readIfKnown(0, Integer.MAX_VALUE).orElse(0),
+        readLevels(f),
         new Surroundings(
-            f.known(0, 1023),
-            f.known(0, 1023),
-            f.known(0, Integer.MAX_VALUE),
-            f.known(Short.MIN_VALUE, Short.MAX_VALUE),
-            f.known(Short.MIN_VALUE, Short.MAX_VALUE),
-            f.known(0, 10_000)),
+            f.readIfKnown(0, 1023),
+            f.readIfKnown(0, 1023),
+            f.readIfKnown(0, Integer.MAX_VALUE),
+            f.readIfKnown(Short.MIN_VALUE, Short.MAX_VALUE),
+            f.readIfKnown(Short.MIN_VALUE, Short.MAX_VALUE),
+            f.readIfKnown(0, 10_000)),
         bytes);
   }
 
   private static Loss loss(int line, SentenceFields f) {
     return new Loss(
         line,
-        f.integer(0, MAX16),
-        gate(f),
-        f.integer(0L, MAX32),
-        f.integer(0L, MAX32),
-        f.integer(0L, MAX32));
+        f.readInteger(0, MAX16),
+        readGate(f),
+        f.readInteger(0L, MAX32),
+        f.readInteger(0L, MAX32),
+        f.readInteger(0L, MAX32));
   }
 
   private static Missing missing(int line, SentenceFields f) {
-    int boot = f.integer(0, MAX16);
-    int first = f.integer(1, Integer.MAX_VALUE);
-    return new Missing(line, boot, first, f.integer(first, Integer.MAX_VALUE));
+    int boot = f.readInteger(0, MAX16);
+    int first = f.readInteger(1, Integer.MAX_VALUE);
+    return new Missing(line, boot, first, f.readInteger(first, Integer.MAX_VALUE));
   }
 
   private static Key key(int line, SentenceFields f) {
-    int boot = f.integer(0, MAX16);
-    int key = f.integer(1, 9);
+    int boot = f.readInteger(0, MAX16);
+    int key = f.readInteger(1, 9);
     Press press =
-        switch (f.letter()) {
+        switch (f.readLetter()) {
           case 'S' -> Press.SHORT;
           case 'L' -> Press.LONG;
           default -> throw new SentenceFields.Bad();
         };
-    return new Key(line, boot, key, press, f.integer(0L, MAX32));
+    return new Key(line, boot, key, press, f.readInteger(0L, MAX32));
   }
 
-  private static Gate gate(SentenceFields f) {
-    return switch (f.letter()) {
+  private static Gate readGate(SentenceFields f) {
+    return switch (f.readLetter()) {
       case 'A' -> Gate.A;
       case 'B' -> Gate.B;
       default -> throw new SentenceFields.Bad();
     };
   }
 
-  private static EdgeKind kind(SentenceFields f) {
+  private static EdgeKind readKind(SentenceFields f) {
     try {
-      return EdgeKind.ofLetter(f.letter());
+      return EdgeKind.ofLetter(f.readLetter());
     } catch (IllegalArgumentException e) {
       throw new SentenceFields.Bad();
     }
   }
 
-  private static Optional<Levels> levels(SentenceFields f) {
+  private static Optional<Levels> readLevels(SentenceFields f) {
     if (f.isEmpty()) {
-      f.known(0, 0);
+      f.readIfKnown(0, 0);
       return Optional.empty();
     }
-    return switch (f.text(2)) {
+    return switch (f.readText(2)) {
       case "CC" -> Optional.of(new Levels(false, false));
       case "BC" -> Optional.of(new Levels(true, false));
       case "CB" -> Optional.of(new Levels(false, true));

@@ -20,8 +20,8 @@ final class SentenceFields {
   private int next;
 
   /**
-   * @param from the first field's first byte
-   * @param end just past the last field
+   * @param from the index of the first field's first byte
+   * @param end the index just past the last field
    */
   SentenceFields(byte[] bytes, int from, int end) {
     this.bytes = bytes;
@@ -29,18 +29,18 @@ final class SentenceFields {
     this.end = end;
   }
 
-  String text(int longest) {
+  String readText(int longest) {
     int from = next;
-    int to = fieldEnd();
+    int to = passField();
     if (to == from || to - from > longest) {
       throw new Bad();
     }
     return new String(bytes, from, to - from, StandardCharsets.US_ASCII);
   }
 
-  /** A name: 1 to 16 of A-Z a-z 0-9 . _ - */
-  String name() {
-    String name = text(16);
+  /** Reads a name, which is 1 to 16 characters of A-Z a-z 0-9 . _ - */
+  String readName() {
+    String name = readText(16);
     for (int i = 0; i < name.length(); i++) {
       char c = name.charAt(i);
       if (!(c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9')
@@ -51,17 +51,17 @@ final class SentenceFields {
     return name;
   }
 
-  char letter() {
-    return text(1).charAt(0);
+  char readLetter() {
+    return readText(1).charAt(0);
   }
 
-  int integer(int least, int most) {
-    return (int) integer((long) least, most);
+  int readInteger(int least, int most) {
+    return (int) readInteger((long) least, most);
   }
 
-  long integer(long least, long most) {
+  long readInteger(long least, long most) {
     int from = next;
-    int to = fieldEnd();
+    int to = passField();
     boolean negative = from < to && bytes[from] == '-';
     int digit = negative ? from + 1 : from;
     if (digit == to || to - digit > 18) {
@@ -82,22 +82,25 @@ final class SentenceFields {
     return value;
   }
 
-  /** An integer, or nothing where the field is empty: not known. */
-  OptionalInt known(int least, int most) {
-    return isEmpty() ? skipped() : OptionalInt.of(integer(least, most));
+  /**
+   * Reads an integer; the result is empty where the field is, since the board doesn't know the
+   * value.
+   */
+  OptionalInt readIfKnown(int least, int most) {
+    return isEmpty() ? skip() : OptionalInt.of(readInteger(least, most));
   }
 
   boolean isEmpty() {
     return next >= end ? next == end : bytes[next] == ',';
   }
 
-  private OptionalInt skipped() {
-    fieldEnd();
+  private OptionalInt skip() {
+    passField();
     return OptionalInt.empty();
   }
 
-  /** Steps past the field and its comma. */
-  private int fieldEnd() {
+  /** Steps past the field and its comma, and returns where the field ended. */
+  private int passField() {
     if (next > end) {
       throw new Bad();
     }

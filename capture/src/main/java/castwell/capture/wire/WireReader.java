@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Bytes to sentences. A sentence starts at its <code>$</code> and ends at the line's end or at the
- * next <code>$</code>, so that nothing that came before it, however long or wild, is in a good
- * sentence's way. What isn't a sentence is counted by kind and skipped.
+ * Turns bytes into sentences. A sentence starts at its <code>$</code> and ends at the line's end or
+ * at the next <code>$</code>, so that whatever came before it, however long or wild, can't spoil a
+ * good sentence. Anything that isn't a sentence is counted by its kind of fault and skipped.
  */
 public final class WireReader {
   static final int LONGEST = 120;
@@ -16,11 +16,13 @@ public final class WireReader {
   private static final int NOT_YET = -1;
 
   private enum Where {
-    /** Between lines. */
+    /** The reader is between lines. */
     OUTSIDE,
-    /** Behind a <code>$</code>. */
+    /** A <code>$</code> was read, and a sentence follows. */
     SENTENCE,
-    /** In bytes already counted as a fault, until the line ends or a sentence starts. */
+    /**
+     * The bytes were counted as a fault and are skipped until the line ends or a sentence starts.
+     */
     SKIPPING
   }
 
@@ -34,7 +36,10 @@ public final class WireReader {
     this.faults = faults;
   }
 
-  /** The link was opened anew: half a line from before is dropped, and line numbers start over. */
+  /**
+   * Starts over for a link that was opened anew: half a line from before is dropped, and line
+   * numbers begin again.
+   */
   public void reset() {
     if (where == Where.SENTENCE) {
       faults.count(Fault.TRUNCATED);
@@ -64,7 +69,7 @@ public final class WireReader {
   private void take(byte b) {
     if (where == Where.OUTSIDE || b < 0x20 || b > 0x7E) {
       skip(Fault.GARBAGE);
-    } else if (length == LONGEST - 1) { // the $ itself isn't in the buffer
+    } else if (length == LONGEST - 1) { // The $ itself isn't in the buffer.
       skip(Fault.TOO_LONG);
     } else {
       buffer[length++] = b;
@@ -90,8 +95,8 @@ public final class WireReader {
   private void read(int star, List<Sentence> sentences) {
     try {
       SentenceFields fields = new SentenceFields(buffer, 0, star);
-      String type = fields.text(star);
-      int line = fields.integer(0, LINES - 1);
+      String type = fields.readText(star);
+      int line = fields.readInteger(0, LINES - 1);
       countGap(line, type.equals("I") && line == 0);
       Optional<Sentence> sentence =
           type.length() == 1
@@ -110,7 +115,7 @@ public final class WireReader {
     lastLine = line;
   }
 
-  /** Upper-case hex digits as the protocol writes them; -1 for anything else. */
+  /** The value of four upper-case hex digits, as the protocol writes them; -1 for anything else. */
   private int hex(int from) {
     int value = 0;
     for (int i = from; i < from + CRC_DIGITS; i++) {

@@ -33,7 +33,7 @@ final class Host {
   }
 
   Host sawItStart() {
-    assembler.startedNow();
+    assembler.noteStart();
     return this;
   }
 
@@ -46,7 +46,7 @@ final class Host {
   Host hear(Stamp stamp, long micros) {
     advance(micros);
     if (assembler.known(stamp.number()).isEmpty()) {
-      assembler.edge(
+      assembler.addEdge(
           stamp.number(), stamp.gate(), stamp.kind(), stamp.ticks() & 0xFFFF_FFFFL, 0, micros);
     }
     advance(micros);
@@ -65,14 +65,14 @@ final class Host {
   /** A beat composed at a second that arrives later. */
   Host beatLate(double composedSeconds, int counted, long micros) {
     advance(micros);
-    assembler.beat(counted, Math.round(composedSeconds * PretendGates.HZ), micros);
+    assembler.addBeat(counted, Math.round(composedSeconds * PretendGates.HZ), micros);
     advance(micros);
     return this;
   }
 
   Host missing(double seconds, int first, int last) {
     advance(micros(seconds));
-    assembler.missing(first, last);
+    assembler.giveUp(first, last);
     advance(now);
     return this;
   }

@@ -78,7 +78,7 @@ class ForwardedBoardTest {
 
   private Forwarder forwarder(AnsweringPeer board, BrokerSettings broker, LongSupplier micros) {
     return new Forwarder(
-        new SerialPorts(micros).port(new PortSpec.ByPath(board.path().toString())),
+        new SerialPorts(micros).reserve(new PortSpec.ByPath(board.path().toString())),
         WirePort.ofForwarder(broker, STATION),
         micros,
         phrase -> told.add(English.say(phrase)),

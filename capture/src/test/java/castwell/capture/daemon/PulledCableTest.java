@@ -105,8 +105,8 @@ class PulledCableTest {
   private static Capture capture(RangeBench bench, AnsweringPeer one, AnsweringPeer two) {
     SerialPorts serial = new SerialPorts(MICROS);
     Map<String, Port> ports = new LinkedHashMap<>();
-    ports.put("lane-1", serial.port(new PortSpec.ByPath(one.path().toString())));
-    ports.put("lane-2", serial.port(new PortSpec.ByPath(two.path().toString())));
+    ports.put("lane-1", serial.reserve(new PortSpec.ByPath(one.path().toString())));
+    ports.put("lane-2", serial.reserve(new PortSpec.ByPath(two.path().toString())));
     return new Capture(
         ports,
         bench.store(),

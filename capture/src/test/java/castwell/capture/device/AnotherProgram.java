@@ -19,7 +19,7 @@ final class AnotherProgram {
 
   public static void main(String[] arguments) throws Exception {
     SerialPorts.unpackInto(Path.of(arguments[1]));
-    Port port = new SerialPorts(() -> 0).port(new PortSpec.ByPath(arguments[0]));
+    Port port = new SerialPorts(() -> 0).reserve(new PortSpec.ByPath(arguments[0]));
     try (Link link = port.open()) {
       System.out.println("open");
       System.out.println(

@@ -22,7 +22,7 @@ class PortReaderTest {
 
   private Port port(Path path) {
     return new SerialPorts(() -> System.nanoTime() / 1000)
-        .port(new PortSpec.ByPath(path.toString()));
+        .reserve(new PortSpec.ByPath(path.toString()));
   }
 
   @Test

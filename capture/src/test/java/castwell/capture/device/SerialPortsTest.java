@@ -41,7 +41,7 @@ class SerialPortsTest {
   @Test
   void bytesPassBothWaysUnchanged() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"));
-        Link link = ports().port(serial(peer.path().toString())).open()) {
+        Link link = ports().reserve(serial(peer.path().toString())).open()) {
       byte[] all = new byte[256];
       for (int i = 0; i < all.length; i++) {
         all[i] = (byte) i;
@@ -64,7 +64,7 @@ class SerialPortsTest {
 
   @Test
   void anAbsentPortIsToldSo() {
-    Port port = ports().port(serial(folder.resolve("ttyNone").toString()));
+    Port port = ports().reserve(serial(folder.resolve("ttyNone").toString()));
     assertThatThrownBy(port::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessage("port.absent|%s", port.name());
@@ -73,10 +73,10 @@ class SerialPortsTest {
   @Test
   void whatIsNoPortIsToldSo() throws Exception {
     Path file = Files.createFile(folder.resolve("file"));
-    assertThatThrownBy(ports().port(serial(file.toString()))::open)
+    assertThatThrownBy(ports().reserve(serial(file.toString()))::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessageContaining("port.no_port|");
-    assertThatThrownBy(ports().port(serial("/dev/null"))::open)
+    assertThatThrownBy(ports().reserve(serial("/dev/null"))::open)
         .isInstanceOf(PortUnavailable.class)
         .hasMessageContaining("/dev/null");
   }
@@ -84,7 +84,7 @@ class SerialPortsTest {
   @Test
   void anotherProgramsPortIsRefusedUntilItIsFree() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"))) {
-      Port port = ports().port(serial(peer.path().toString()));
+      Port port = ports().reserve(serial(peer.path().toString()));
       Path unpacked = folder.resolve("native");
       try (AnotherJvm other = AnotherProgram.opening(peer.path(), unpacked)) {
         assertThat(other.says()).isEqualTo("open");
@@ -107,20 +107,20 @@ class SerialPortsTest {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"))) {
       SerialPorts ports = ports();
       PortSpec.Serial spec = serial(peer.path().toString());
-      Link held = ports.port(spec).open();
-      assertThatThrownBy(ports.port(spec)::open)
+      Link held = ports.reserve(spec).open();
+      assertThatThrownBy(ports.reserve(spec)::open)
           .isInstanceOf(PortUnavailable.class)
           .hasMessageContaining("port.claimed|");
       held.close();
       held.close();
-      ports.port(spec).open().close();
+      ports.reserve(spec).open().close();
     }
   }
 
   @Test
   void aPortGoneIsToldByTheRead() throws Exception {
     try (PtyPeer peer = PtyPeer.at(folder.resolve("board"));
-        Link link = ports().port(serial(peer.path().toString())).open()) {
+        Link link = ports().reserve(serial(peer.path().toString())).open()) {
       assertThat(link.read(new byte[10])).isZero();
       peer.hangUp();
       assertThat(link.read(new byte[10])).isEqualTo(-1);
@@ -135,12 +135,12 @@ class SerialPortsTest {
           ports(
               new PluggedIn(one.path().toString(), 0x2341, 0x0043, "A1"),
               new PluggedIn(two.path().toString(), 0x2341, 0x0043, "B2"));
-      try (Link link = ports.port(serial("usb:2341:0043:B2")).open()) {
+      try (Link link = ports.reserve(serial("usb:2341:0043:B2")).open()) {
         link.write("?\n".getBytes(US_ASCII));
         two.awaitHeard("?\n");
       }
       assertThat(one.heard()).isEmpty();
-      assertThatThrownBy(ports.port(serial("usb:2341:0044"))::open)
+      assertThatThrownBy(ports.reserve(serial("usb:2341:0044"))::open)
           .isInstanceOf(PortUnavailable.class)
           .hasMessageContaining("usb:2341:0044");
     }
@@ -152,7 +152,7 @@ class SerialPortsTest {
         PtyPeer garbage =
             PtyPeer.at(folder.resolve("garbage"), l -> "\0\u00FF$I,1*0000\r\n" + IDENTITY.trim());
         PtyPeer board = PtyPeer.at(folder.resolve("board"), SerialPortsTest::identity)) {
-      Port port = ports(plain(silent), plain(garbage), plain(board)).port(serial("auto"));
+      Port port = ports(plain(silent), plain(garbage), plain(board)).reserve(serial("auto"));
       try (Link link = port.open()) {
         byte[] buffer = new byte[200];
         assertThat(new String(buffer, 0, link.read(buffer), US_ASCII)).startsWith(IDENTITY.trim());
@@ -170,10 +170,10 @@ class SerialPortsTest {
     try (PtyPeer promised = PtyPeer.at(folder.resolve("promised"), SerialPortsTest::identity);
         PtyPeer taken = PtyPeer.at(folder.resolve("taken"), SerialPortsTest::identity)) {
       SerialPorts ports = ports(plain(promised), plain(taken));
-      ports.port(serial(promised.path().toString()));
-      try (Link first = ports.port(serial("auto")).open()) {
+      ports.reserve(serial(promised.path().toString()));
+      try (Link first = ports.reserve(serial("auto")).open()) {
         assertThat(first.read(new byte[200])).isPositive();
-        assertThatThrownBy(ports.port(serial("auto"))::open)
+        assertThatThrownBy(ports.reserve(serial("auto"))::open)
             .isInstanceOf(PortUnavailable.class)
             .hasMessageContaining("port.claimed|" + taken.path());
       }

@@ -44,7 +44,7 @@ class PortTrialTest {
   private PortTrial trial(Path path, LongSupplier micros) {
     PortTrial trial = new PortTrial(Clock.systemUTC(), micros);
     SerialPorts ports = new SerialPorts(() -> System.nanoTime() / 1_000);
-    trial.listen("range", ports.port(new PortSpec.ByPath(path.toString())));
+    trial.listen("range", ports.reserve(new PortSpec.ByPath(path.toString())));
     return trial;
   }
 

@@ -38,7 +38,7 @@ final class Listening {
     double until = nowMicros + seconds * 1e6;
     while (nowMicros < until) {
       nowMicros += STEP_MICROS;
-      text.append(new String(range.due(nowMicros), ISO_8859_1));
+      text.append(new String(range.takeDue(nowMicros), ISO_8859_1));
       for (int end = text.indexOf("\n"); end >= 0; end = text.indexOf("\n")) {
         take(text.substring(0, end));
         text.delete(0, end + 1);

@@ -59,7 +59,7 @@ final class ForwardCommand implements Callable<Integer> {
         WirePort.ofForwarder(broker(SettingsFile.read(folder, environment())), stationName());
     PortSpec.Serial spec = Ports.serial(port);
     SerialPorts.unpackInto(folder.resolve("native"));
-    Port board = new SerialPorts(Daemon::micros).port(spec);
+    Port board = new SerialPorts(Daemon::micros).reserve(spec);
     forward(spec instanceof PortSpec.ByPath ? Ports.opened(board) : board, away);
     return 0;
   }

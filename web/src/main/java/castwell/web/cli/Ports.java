@@ -36,7 +36,7 @@ final class Ports {
   /** The port of a station's board. */
   static Port of(Station station, Settings settings, SerialPorts serial) {
     if (station.port() instanceof PortSpec.Serial here) {
-      return serial.port(here);
+      return serial.reserve(here);
     }
     return WirePort.ofListener(
         settings

@@ -42,7 +42,7 @@ final class RecordCommand implements Callable<Integer> {
     Settings settings = SettingsFile.read(folder);
     SerialPorts.unpackInto(folder.resolve("native"));
     PortSpec.Serial spec = Ports.serial(port);
-    try (Link link = new SerialPorts(Daemon::micros).port(spec).open()) {
+    try (Link link = new SerialPorts(Daemon::micros).reserve(spec).open()) {
       Instant started = Instant.now();
       try (RecordingWriter writer =
           RecordingWriter.create(file, header(settings, started), Daemon.micros())) {
