@@ -1,5 +1,5 @@
 /**
- * What a broker is told and what may be said to us over it; under which topics is known by whoever
- * publishes.
+ * What a broker is told under each topic, and what may be said to us over it; when it is told is
+ * known by whoever publishes.
  */
 package castwell.capture.view.broker;

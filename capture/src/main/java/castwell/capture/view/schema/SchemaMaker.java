@@ -46,14 +46,14 @@ public final class SchemaMaker {
 
   private SchemaMaker() {}
 
-  /** One shape's own document. */
-  public static ObjectNode document(Class<?> shape, String title, String description) {
+  /** One shape's own document, as text. */
+  public static String document(Class<?> shape, String title, String description) {
     SchemaGeneratorConfigBuilder config = config();
     config
         .forTypesInGeneral()
         .withTitleResolver(type -> isOf(shape, type) ? title : null)
         .withDescriptionResolver(type -> isOf(shape, type) ? description : null);
-    return new SchemaGenerator(config.build()).generateSchema(shape);
+    return new SchemaGenerator(config.build()).generateSchema(shape).toPrettyString();
   }
 
   private static boolean isOf(Class<?> shape, TypeScope scope) {
@@ -61,7 +61,7 @@ public final class SchemaMaker {
   }
 
   /** For a document that holds many: each is referred to, and told once. */
-  public static SchemaBuilder many() {
+  static SchemaBuilder many() {
     return new SchemaGenerator(config().build()).buildMultipleSchemaDefinitions();
   }
 
