@@ -46,14 +46,14 @@ public final class SchemaMaker {
 
   private SchemaMaker() {}
 
-  /** The document of a single shape. */
-  public static ObjectNode document(Class<?> shape, String title, String description) {
+  /** The document of a single shape, as text. */
+  public static String document(Class<?> shape, String title, String description) {
     SchemaGeneratorConfigBuilder config = config();
     config
         .forTypesInGeneral()
         .withTitleResolver(type -> isOf(shape, type) ? title : null)
         .withDescriptionResolver(type -> isOf(shape, type) ? description : null);
-    return new SchemaGenerator(config.build()).generateSchema(shape);
+    return new SchemaGenerator(config.build()).generateSchema(shape).toPrettyString();
   }
 
   private static boolean isOf(Class<?> shape, TypeScope scope) {
@@ -64,7 +64,7 @@ public final class SchemaMaker {
    * A builder for a document of many shapes: each is described once, and referred to from
    * elsewhere.
    */
-  public static SchemaBuilder many() {
+  static SchemaBuilder many() {
     return new SchemaGenerator(config().build()).buildMultipleSchemaDefinitions();
   }
 

@@ -48,12 +48,11 @@ final class ApiDocument {
     }
     return new OpenApi(
         "3.1.1",
-        new OpenApi.Info(
-            "Castwell", version, "What is shot, stored and concluded, in trade units."),
+        new OpenApi.Info("Castwell", version, "what is shot, stored and concluded, in trade units"),
         paths,
         new OpenApi.Components(
             shapes.told(SHAPES),
-            Map.of("key", new OpenApi.SecurityScheme("http", "bearer", "Where it takes a key."))),
+            Map.of("key", new OpenApi.SecurityScheme("http", "bearer", "where it takes a key"))),
         List.of(Map.of(), Map.of("key", List.of())));
   }
 
@@ -67,7 +66,7 @@ final class ApiDocument {
     route.queries().stream().map(ApiDocument::inQuery).forEach(parameters::add);
     Map<String, Response> responses = new LinkedHashMap<>();
     responses.put(String.valueOf(route.answer().status().getCode()), response(route.answer()));
-    responses.put("default", new Response("What went wrong.", Map.of(PROBLEM, one(Problem.class))));
+    responses.put("default", new Response("what went wrong", Map.of(PROBLEM, one(Problem.class))));
     return new Operation(
         route.summary(),
         parameters,
@@ -95,15 +94,15 @@ final class ApiDocument {
           shape.isList()
               ? new Content(Schema.listOf(shapes.one(shape.shape())))
               : one(shape.shape());
-      return new Response("As it is.", Map.of(JSON, content));
+      return new Response("as it is", Map.of(JSON, content));
     } else if (answer instanceof Route.Other other) {
       Map<String, Content> contents = new LinkedHashMap<>();
       other
           .contentTypes()
           .forEach(type -> contents.put(type, new Content(Schema.of(other.type()))));
-      return new Response("As it is.", contents);
+      return new Response("as it is", contents);
     }
-    return new Response("Done.", Map.of());
+    return new Response("done", Map.of());
   }
 
   private Content one(Class<?> shape) {

@@ -1,8 +1,8 @@
 package castwell.web.http.api;
 
-import castwell.capture.publish.Payload;
 import castwell.capture.publish.broker.BrokerState;
 import castwell.capture.view.broker.BrokerView;
+import castwell.capture.view.broker.Payload;
 import castwell.web.text.Speech;
 import io.javalin.http.Context;
 import java.util.Arrays;

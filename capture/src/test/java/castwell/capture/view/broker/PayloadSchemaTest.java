@@ -1,4 +1,4 @@
-package castwell.capture.publish;
+package castwell.capture.view.broker;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

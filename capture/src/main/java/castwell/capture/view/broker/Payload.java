@@ -1,10 +1,5 @@
-package castwell.capture.publish;
+package castwell.capture.view.broker;
 
-import castwell.capture.view.broker.RefreshTold;
-import castwell.capture.view.broker.RefusalTold;
-import castwell.capture.view.broker.ShotTold;
-import castwell.capture.view.broker.StatusTold;
-import castwell.capture.view.broker.TagWish;
 import castwell.capture.view.health.StationHealth;
 import castwell.capture.view.plan.PlanView;
 import castwell.capture.view.schema.SchemaMaker;
@@ -69,6 +64,6 @@ public enum Payload {
 
   /** The payload's JSON Schema (2020-12), made of the shape that is written. */
   public String schema() {
-    return SchemaMaker.document(shape, title, description).toPrettyString();
+    return SchemaMaker.document(shape, title, description);
   }
 }
