@@ -24,7 +24,7 @@ public final class Alike {
   }
 
   /**
-   * @param catalogue all that there are
+   * @param catalogue every measure that there is
    */
   public static <M extends Enum<M> & Measure> boolean are(
       M[] catalogue, Measures<M> a, Measures<M> b) {

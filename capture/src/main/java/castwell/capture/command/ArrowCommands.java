@@ -40,7 +40,9 @@ public final class ArrowCommands {
         });
   }
 
-  /** An arrow measured anew: what is entered now holds for all of its shots. */
+  /**
+   * Enters an arrow as measured anew. The new values hold for all of its shots, earlier ones too.
+   */
   public void enter(String name, double massKg, Measures<ArrowMeasure> measures) {
     store.writing(t -> enter(t, arrow(t, name).name(), massKg, measures));
   }

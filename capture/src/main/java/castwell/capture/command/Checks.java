@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What a bow or an arrow can be; anything else is a slip of the pen. */
+/** Refuses values that no bow or arrow can have; they are slips of the pen. */
 public final class Checks {
   private static final int LONGEST_NAME = 60;
   private static final int LONGEST_TEXT = 500;
@@ -40,7 +40,7 @@ public final class Checks {
     return text.strip();
   }
 
-  /** Blank is not known. */
+  /** The words without blanks around them; blank ones aren't known. */
   static Optional<String> words(String what, Optional<String> text) {
     return text.map(words -> text(what, words)).filter(words -> !words.isEmpty());
   }
@@ -61,7 +61,7 @@ public final class Checks {
   }
 
   /**
-   * @param catalogue all that there are
+   * @param catalogue every measure that there is
    */
   static <M extends Enum<M> & Measure> Measures<M> measures(M[] catalogue, Measures<M> told) {
     Measures<M> measures = told.completed(catalogue);

@@ -5,14 +5,17 @@ import static castwell.capture.measure.Entry.words;
 
 import java.util.Optional;
 
-/** What may be known of an arrow besides its mass, in the order in which tables tell it. */
+/** What may be known of an arrow besides its mass, in the order of the tables. */
 public enum ArrowMeasure implements Measure {
   LENGTH(measured(Scale.LENGTH, 10, 45, "in", "of the shaft")),
   DIAMETER(measured(Scale.DIAMETER, 0.1, 1, "in", "of the shaft")),
   SPINE(
       measured(
           Scale.DEFLECTION, 50, 3000, "mil", "how far a weight bends the shaft at its middle")),
-  /** 28 in and 1.94 lb are common practice, 26 in and 2 lb are another; neither has a source. */
+  /**
+   * A span of 28 in with a weight of 1.94 lb is common practice, and so are 26 in with 2 lb;
+   * neither has a source.
+   */
   SPINE_SPAN(
       measured(Scale.DRAW_LENGTH, 10, 40, "in", "between the supports of the spine, usually 28"),
       SPINE,
@@ -40,7 +43,7 @@ public enum ArrowMeasure implements Measure {
   }
 
   @Override
-  public String room() {
+  public String textGroup() {
     return "arrows";
   }
 

@@ -3,19 +3,19 @@ package castwell.capture.measure;
 import java.util.Optional;
 
 /**
- * What the catalogue says of a measure.
+ * The catalogue's entry on a measure.
  *
- * @param told what it is, to whoever reads a table of them
- * @param number empty of what is told in words
- * @param isToldOfRework whether a report on a rework tells that it changed
+ * @param told what the measure is, for readers of a table
+ * @param number its scale and limits; empty for a measure in words
+ * @param isToldOfRework whether the report on a rework mentions that it changed
  */
 public record Entry(String told, Optional<Number> number, boolean isToldOfRework) {
 
   /**
    * A measure that is a number.
    *
-   * @param least in the limits' unit; what lies outside is a slip of the pen
-   * @param limitsUnit by its ending
+   * @param least the smallest value in the limits' unit; one beyond the limits is a slip of the pen
+   * @param limitsUnit the limits' unit, by the ending that headings have for it
    */
   public record Number(Scale scale, double least, double most, String limitsUnit) {
     /** An SI value in the limits' unit. */

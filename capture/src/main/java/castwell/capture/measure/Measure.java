@@ -4,15 +4,16 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What may be known of a thing besides what must be. Columns, fields, headings, limits, inputs and
- * the keys of its words all follow from its one entry.
+ * A measure of a bow or an arrow that need not be known. Columns, fields, headings, limits, inputs
+ * and the keys of its texts all follow from its one entry.
  */
 public sealed interface Measure permits BowMeasure, ArrowMeasure {
 
   /**
-   * How another measure was taken.
+   * For a measure that says how another one was taken, such as the span of a spine.
    *
-   * @param si what it is where nobody says otherwise
+   * @param with the other measure
+   * @param si the usual value in SI units, which is assumed where nobody says otherwise
    */
   record Usual(Measure with, double si) {}
 
@@ -20,10 +21,10 @@ public sealed interface Measure permits BowMeasure, ArrowMeasure {
 
   Entry entry();
 
-  /** Whose words it is among. */
-  String room();
+  /** The group of texts that has its label. */
+  String textGroup();
 
-  /** Of what tells how another measure was taken. */
+  /** The usual value, for a measure that says how another one was taken. */
   default Optional<Usual> usual() {
     return Optional.empty();
   }
@@ -36,23 +37,23 @@ public sealed interface Measure permits BowMeasure, ArrowMeasure {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** As exports, sheets and requests name it, in the trade's unit. */
+  /** The name in exports, sheets and requests, which ends in the trade's unit. */
   default String field() {
     return stem() + number().map(n -> "_" + n.scale().ending()).orElse("");
   }
 
-  /** As its table names it, in the SI's unit. */
+  /** The column's name in its table, which ends in the SI unit. */
   default String column() {
     return stem() + number().map(n -> "_" + n.scale().family().si()).orElse("");
   }
 
-  /** The key of what people call it. */
+  /** The text key of its name. */
   default String label() {
-    return room() + "." + stem();
+    return textGroup() + "." + stem();
   }
 
-  /** The key of what a refusal calls it. */
+  /** The text key of its name in a refusal. */
   default String refusal() {
-    return "refused.what_" + room() + "_" + stem();
+    return "refused.what_" + textGroup() + "_" + stem();
   }
 }

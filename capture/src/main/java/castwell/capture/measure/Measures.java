@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * What is known of a bow's state or of an arrow, each where it was measured or told.
+ * The known measures of a bow's state or of an arrow.
  *
  * @param numbers in SI units
  */
@@ -25,9 +25,9 @@ public record Measures<M extends Enum<M> & Measure>(
   }
 
   /**
-   * @param catalogue all that there are
-   * @param number asked of those that are numbers, for SI units
-   * @param words asked of the others
+   * @param catalogue every measure that there is
+   * @param number gives the value of a measure that is a number, in SI units
+   * @param words gives the value of a measure in words
    */
   public static <M extends Enum<M> & Measure> Measures<M> of(
       M[] catalogue, Function<M, OptionalDouble> number, Function<M, Optional<String>> words) {
@@ -43,7 +43,7 @@ public record Measures<M extends Enum<M> & Measure>(
     return new Measures<>(numbers, told);
   }
 
-  /** In SI units. */
+  /** The value of a measure in SI units. */
   public OptionalDouble number(M measure) {
     Double si = numbers.get(measure);
     return si == null ? OptionalDouble.empty() : OptionalDouble.of(si);
@@ -53,7 +53,7 @@ public record Measures<M extends Enum<M> & Measure>(
     return Optional.ofNullable(words.get(measure));
   }
 
-  /** With this number besides, or in the place of what it was. */
+  /** The same measures, with this number added or replaced. */
   public Measures<M> with(M measure, double si) {
     SortedMap<M, Double> more = new TreeMap<>(numbers);
     more.put(measure, si);
@@ -61,9 +61,10 @@ public record Measures<M extends Enum<M> & Measure>(
   }
 
   /**
-   * How a measure was taken is known with it alone: as it was told, or else as it usually is.
+   * The same measures, with how they were taken. That is known only together with the measure
+   * itself: as somebody said, or else as is usual.
    *
-   * @param catalogue all that there are
+   * @param catalogue every measure that there is
    */
   public Measures<M> completed(M[] catalogue) {
     SortedMap<M, Double> whole = new TreeMap<>(numbers);

@@ -1,8 +1,8 @@
 package castwell.capture.measure;
 
-/** In what the trade takes a number; how finely each is shown is the page's business. */
+/** The units in which the trade takes numbers. How finely each is shown is decided by the pages. */
 public enum Scale {
-  /** Of a draw, or a bow from nock to nock. */
+  /** The length of a draw, or of a bow from nock to nock. */
   DRAW_LENGTH(UnitFamily.LENGTH, "in", "inch"),
   LENGTH(UnitFamily.LENGTH, "in", "inch"),
   DIAMETER(UnitFamily.LENGTH, "in", "inch"),
@@ -22,12 +22,12 @@ public enum Scale {
     this.unit = unit;
   }
 
-  /** All units in which a sheet may tell it. */
+  /** All units that a sheet may use for it. */
   public UnitFamily family() {
     return family;
   }
 
-  /** The trade's unit, as headings and fields end. */
+  /** The ending that headings and fields have for the trade's unit. */
   public String ending() {
     return ending;
   }
@@ -37,7 +37,7 @@ public enum Scale {
     return unit;
   }
 
-  /** How many SI units the trade's is. */
+  /** How many SI units one of the trade's is. */
   public double si() {
     return si(ending);
   }

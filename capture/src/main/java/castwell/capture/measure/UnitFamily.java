@@ -10,7 +10,7 @@ import static castwell.analysis.unit.Units.STANDARD_GRAVITY;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Units of one dimension, by the endings that a sheet's headings may have. */
+/** The units of one dimension, by the endings that a sheet's headings may have. */
 public enum UnitFamily {
   SPEED("mps") {
     @Override
@@ -33,7 +33,9 @@ public enum UnitFamily {
           unit("lb", KILOGRAMS_PER_POUND));
     }
   },
-  /** The kilogram-force is standard gravity on a kilogram (NIST SP 811 (2008), appendix B.8). */
+  /**
+   * One kilogram-force is standard gravity acting on a kilogram (NIST SP 811 (2008), appendix B.8).
+   */
   FORCE("n") {
     @Override
     public Map<String, Double> units() {
@@ -51,7 +53,7 @@ public enum UnitFamily {
           unit("m", 1));
     }
   },
-  /** The mil is a thousandth of an inch (NIST SP 811 (2008), appendix B.8). */
+  /** One mil is a thousandth of an inch (NIST SP 811 (2008), appendix B.8). */
   DEFLECTION("m") {
     @Override
     public Map<String, Double> units() {
@@ -66,12 +68,12 @@ public enum UnitFamily {
     this.si = si;
   }
 
-  /** The ending that names the SI unit. */
+  /** The ending for the SI unit. */
   String si() {
     return si;
   }
 
-  /** A heading's ending to how many SI units it is. */
+  /** The endings that a heading may have, each with the SI value of its unit. */
   public abstract Map<String, Double> units();
 
   private static Map.Entry<String, Double> unit(String ending, double si) {

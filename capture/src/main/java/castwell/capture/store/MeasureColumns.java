@@ -13,7 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.statement.Update;
 
-/** A table's columns for the measures of a catalogue. */
+/** The columns that a table has for the measures of a catalogue. */
 final class MeasureColumns<M extends Enum<M> & Measure> {
   static final MeasureColumns<BowMeasure> BOW =
       new MeasureColumns<>("bow_state", BowMeasure.values());
@@ -28,17 +28,17 @@ final class MeasureColumns<M extends Enum<M> & Measure> {
     this.catalogue = List.of(catalogue);
   }
 
-  /** As a query reads them, under names that no other table has. */
+  /** The columns for a query, under names that no other table has. */
   String read() {
     return joined(measure -> "%s.%s AS %s".formatted(table, measure.column(), alias(measure)));
   }
 
-  /** As a row that is written names them. */
+  /** The columns' names, for writing a row. */
   String names() {
     return joined(Measure::column);
   }
 
-  /** Where a row that is written takes their values. */
+  /** The parameters of a statement that writes a row. */
   String places() {
     return joined(measure -> ":" + alias(measure));
   }
@@ -61,7 +61,7 @@ final class MeasureColumns<M extends Enum<M> & Measure> {
     }
   }
 
-  /** Of a row that was read. */
+  /** The measures in a row that was read. */
   Measures<M> of(ResultSet row) throws SQLException {
     SortedMap<M, Double> numbers = new TreeMap<>();
     SortedMap<M, String> words = new TreeMap<>();

@@ -41,9 +41,9 @@ public final class Rack {
   public record Named(long id, String name) {}
 
   /**
-   * A bow between two things done to it.
+   * A bow's state, from one thing that was done to it to the next.
    *
-   * @param done what was last done to it, may be empty
+   * @param done what was done at its beginning, may be empty
    */
   public record BowState(
       String bow,
@@ -144,7 +144,7 @@ public final class Rack {
   }
 
   /**
-   * The state in force at an instant: the latest begun by then, the first there is for anything
+   * The state in force at an instant: the last one begun by then, or the first one for an instant
    * before it.
    */
   public Optional<BowState> state(long bowId, Instant at) {
@@ -155,7 +155,10 @@ public final class Rack {
         .or(() -> states.stream().findFirst());
   }
 
-  /** A bow's states from the first to the last; of two with one beginning the last entered. */
+  /**
+   * A bow's states from the first to the last. Where two have the same beginning, the last entered
+   * holds.
+   */
   public List<BowState> states(long bowId) {
     return handle
         .createQuery(

@@ -11,7 +11,7 @@ import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECO
 
 import castwell.capture.measure.Scale;
 
-/** What kinds of quantity are shown, each in the trade's unit and in SI. */
+/** The kinds of quantity that are shown, each with its unit in the trade and in SI. */
 public enum Dimension {
   SPEED(new Unit("ft/s", METRES_PER_FOOT, 1), new Unit("m/s", 1, 2)),
   ARROW_MASS(new Unit("gr", KILOGRAMS_PER_GRAIN, 0), new Unit("g", 1e-3, 2)),
@@ -27,9 +27,9 @@ public enum Dimension {
   DIAMETER(new Unit("in", METRES_PER_INCH, 3), new Unit("mm", 1e-3, 1)),
   /** A length that the trade measures in millimetres too: of tips, or between the gates. */
   FINE_LENGTH(new Unit("mm", 1e-3, 1), new Unit("mm", 1e-3, 1)),
-  /** Of an arrow's shaft under a weight. */
+  /** The deflection of an arrow's shaft under a weight. */
   DEFLECTION(new Unit("mil", METRES_PER_INCH / 1000, 0), new Unit("mm", 1e-3, 2)),
-  /** Of a weight that bends a shaft. */
+  /** The weight that bends a shaft. */
   LOAD(new Unit("lb", NEWTONS_PER_POUND, 2), new Unit("N", 1, 2)),
   DISTANCE(new Unit("ft", METRES_PER_FOOT, 1), new Unit("m", 1, 2)),
   /** Arrow mass for draw weight; makers everywhere speak of grains per pound. */
@@ -47,7 +47,7 @@ public enum Dimension {
     this.si = si;
   }
 
-  /** As which a measure of a bow or an arrow is shown. */
+  /** The dimension in which a measure of a bow or an arrow is shown. */
   public static Dimension of(Scale scale) {
     return switch (scale) {
       case DRAW_LENGTH -> DRAW_LENGTH;

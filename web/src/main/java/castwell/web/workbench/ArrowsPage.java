@@ -35,7 +35,7 @@ public final class ArrowsPage {
   public record View(
       List<Card> arrows, FigureTable perPound, boolean hasLight, ArrowFields fields) {}
 
-  /** What is filled in of an arrow, in the person's units. */
+  /** The form for an arrow, in the person's units. */
   public record ArrowFields(NumberInput mass, MeasureInputs more) {}
 
   /**

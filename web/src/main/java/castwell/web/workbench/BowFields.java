@@ -13,13 +13,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is filled in of a bow's state, in the person's units.
+ * The form for a bow's state, in the person's units.
  *
- * @param today the date that a new state begins with
- * @param since of the state that is looked at, "" of none
+ * @param today the date with which a new state begins
+ * @param since when the shown state began, "" where there is none
  * @param done what was done at its beginning
- * @param lengthFactor by which a draw length becomes the API's
- * @param forceFactor likewise a force
+ * @param lengthFactor turns a draw length into the API's
+ * @param forceFactor turns a force into the API's
  */
 public record BowFields(
     String today,

@@ -216,7 +216,7 @@ public final class BowPage {
         name.equals(study.stateName()));
   }
 
-  /** Those that were taken. */
+  /** The measures that were taken. */
   static List<Fact> measures(Speech speech, BowState state) {
     return MeasureFacts.of(speech, BowMeasure.values(), state.measures(), measure -> false);
   }

@@ -9,12 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** What is known of a bow's state or of an arrow, first the numbers. */
+/** Lists what is known of a bow's state or of an arrow, the numbers first. */
 final class MeasureFacts {
   private MeasureFacts() {}
 
   /**
-   * @param isTold of a number, whether it is told where it isn't known
+   * @param isTold whether a number is listed even where it isn't known
    */
   static <M extends Enum<M> & Measure> List<Fact> of(
       Speech speech, M[] catalogue, Measures<M> measures, Predicate<M> isTold) {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What may be filled in of a catalogue's measures, as they are now. What tells how another was
- * taken begins as it usually is.
+ * The fields for a catalogue's measures, filled with the present values. A measure that says how
+ * another one was taken starts with its usual value.
  */
 public record MeasureInputs(List<NumberInput> numbers, List<TextInput> words) {
 

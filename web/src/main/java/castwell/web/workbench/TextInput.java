@@ -1,9 +1,9 @@
 package castwell.web.workbench;
 
 /**
- * Words to be filled in.
+ * A field for words.
  *
- * @param name the API's
- * @param value as it is now, "" if none is known
+ * @param name the API's name
+ * @param value the present words, "" where none are known
  */
 public record TextInput(String name, String label, String value) {}

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Which column of a file holds kind.
+ * The places of our columns in a file.
  *
- * @param columns how many there are
+ * @param columns how many columns the file has
  * @param places by our column's name
  * @param notRead headings that aren't ours, each with what it may be a slip for
  */

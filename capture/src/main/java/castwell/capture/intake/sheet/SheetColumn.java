@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
  * Something that a sheet may give in a column of its own.
  *
  * @param units of its numbers; empty for words, dates and counts
- * @param usualUnit the one in which this project writes it; empty without units
- * @param needed whether a sheet without it can't be read
+ * @param usualUnit the unit in which this project writes it; empty without units
+ * @param needed whether a sheet without it is refused
  */
 public record SheetColumn(
     String name, Optional<UnitFamily> units, String usualUnit, boolean needed) {
