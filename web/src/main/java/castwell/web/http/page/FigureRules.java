@@ -1,13 +1,12 @@
 package castwell.web.http.page;
 
+import castwell.capture.view.Json;
 import castwell.capture.word.Lasting;
 import castwell.web.text.Texts;
 import castwell.web.unit.Digits;
 import castwell.web.unit.Dimension;
 import castwell.web.unit.Unit;
 import castwell.web.unit.UnitSystem;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +16,6 @@ import java.util.Map;
  * pages and sentences made here go by.
  */
 final class FigureRules {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
-
   /** What the scripts show; their feed and API tell it in the trade's unit. */
   private static final List<Dimension> SHOWN =
       List.of(
@@ -63,10 +60,6 @@ final class FigureRules {
   }
 
   private static String constant(String name, Object value) {
-    try {
-      return "export const " + name + " = " + JSON.writeValueAsString(value) + ";\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return "export const " + name + " = " + Json.text(value) + ";\n";
   }
 }
