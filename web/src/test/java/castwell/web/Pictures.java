@@ -36,7 +36,7 @@ class Pictures {
   /** A rehearsed end, and a bow whose tips were narrowed. */
   @Test
   void forTheReadme() {
-    RehearsalSettings end = new RehearsalSettings(3, "rehearsal-1", 0, 2, 3600, 0.006, 0.2);
+    RehearsalSettings end = new RehearsalSettings(3, "rehearsal-1", 0, 2, 3600, 0.006, 0);
     try (Browser browser = new Browser();
         Served range = Served.rehearsal(folder.resolve("range"), end, 0);
         Served rack = Workbench.serve(folder.resolve("rack"))) {
