@@ -5,6 +5,7 @@ import castwell.capture.view.data.EnterRequest;
 import castwell.web.access.Doorkeeper;
 import castwell.web.http.guard.AdmissionCookie;
 import castwell.web.http.guard.Gatekeeper;
+import castwell.web.http.route.Route;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;

@@ -16,6 +16,8 @@ import castwell.capture.view.rack.WeighRequest;
 import castwell.capture.view.rack.WeighingDecided;
 import castwell.capture.view.rack.WeighingRequest;
 import castwell.capture.view.rack.WeighingView;
+import castwell.web.http.route.Body;
+import castwell.web.http.route.Route;
 import io.javalin.http.Context;
 import java.util.List;
 

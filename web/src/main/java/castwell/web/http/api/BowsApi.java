@@ -17,6 +17,7 @@ import castwell.capture.view.rack.PointRequest;
 import castwell.capture.view.rack.RetireRequest;
 import castwell.capture.view.rack.Retired;
 import castwell.capture.view.rack.StateRequest;
+import castwell.web.http.route.Route;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Instant;

@@ -3,6 +3,7 @@ package castwell.web.http.api;
 import castwell.capture.publish.broker.BrokerState;
 import castwell.capture.view.broker.BrokerView;
 import castwell.capture.view.broker.Payload;
+import castwell.web.http.route.Route;
 import castwell.web.text.Speech;
 import io.javalin.http.Context;
 import java.util.Arrays;

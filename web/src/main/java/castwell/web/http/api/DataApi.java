@@ -6,6 +6,7 @@ import castwell.capture.store.Backups;
 import castwell.capture.store.Store;
 import castwell.capture.view.data.BackupView;
 import castwell.capture.view.data.NoFields;
+import castwell.web.http.route.Route;
 import castwell.web.table.Exported;
 import castwell.web.table.TableWriter;
 import io.javalin.http.Context;

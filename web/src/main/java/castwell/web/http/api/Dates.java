@@ -1,6 +1,7 @@
 package castwell.web.http.api;
 
 import castwell.capture.word.When;
+import castwell.web.http.route.Body;
 import java.time.Instant;
 import java.time.ZoneId;
 

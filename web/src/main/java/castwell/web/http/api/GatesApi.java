@@ -9,6 +9,8 @@ import castwell.capture.store.Store;
 import castwell.capture.view.station.CalibrationEntered;
 import castwell.capture.view.station.CalibrationRequest;
 import castwell.capture.view.station.CalibrationView;
+import castwell.web.http.route.Body;
+import castwell.web.http.route.Route;
 import castwell.web.settings.Settings;
 import io.javalin.http.Context;
 import java.time.Clock;

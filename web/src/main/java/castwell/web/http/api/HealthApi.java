@@ -4,6 +4,7 @@ import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.health.HealthView;
 import castwell.capture.view.health.HealthTold;
+import castwell.web.http.route.Route;
 import io.javalin.http.Context;
 import java.util.List;
 

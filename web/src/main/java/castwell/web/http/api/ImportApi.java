@@ -14,6 +14,8 @@ import castwell.capture.view.data.LookView;
 import castwell.capture.view.data.Problem;
 import castwell.capture.view.data.TakenView;
 import castwell.web.http.problem.Problems;
+import castwell.web.http.route.Body;
+import castwell.web.http.route.Route;
 import castwell.web.text.Speech;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;

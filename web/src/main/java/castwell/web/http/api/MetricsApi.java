@@ -1,5 +1,6 @@
 package castwell.web.http.api;
 
+import castwell.web.http.route.Route;
 import castwell.web.metrics.Metrics;
 import io.javalin.http.Context;
 import java.util.Arrays;

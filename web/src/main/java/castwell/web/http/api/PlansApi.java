@@ -16,6 +16,8 @@ import castwell.capture.view.plan.PlanRequest;
 import castwell.capture.view.plan.PlanView;
 import castwell.capture.view.plan.TurnRequest;
 import castwell.capture.view.plan.WholePlan;
+import castwell.web.http.route.Body;
+import castwell.web.http.route.Route;
 import castwell.web.report.plan.PlanDesign;
 import castwell.web.report.plan.PlanReport;
 import castwell.web.report.plan.PlanReport.Wish;

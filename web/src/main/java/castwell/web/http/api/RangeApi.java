@@ -18,6 +18,7 @@ import castwell.capture.view.station.StationView;
 import castwell.capture.view.station.TagsRequest;
 import castwell.capture.view.station.TagsView;
 import castwell.capture.wire.Fault;
+import castwell.web.http.route.Route;
 import castwell.web.text.Speech;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;

@@ -22,6 +22,7 @@ import castwell.capture.view.shot.Retagged;
 import castwell.capture.view.shot.ShotHistory;
 import castwell.capture.view.shot.ShotRead;
 import castwell.capture.view.shot.ShotView;
+import castwell.web.http.route.Route;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;

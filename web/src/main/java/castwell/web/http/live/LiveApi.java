@@ -2,12 +2,12 @@ package castwell.web.http.live;
 
 import castwell.capture.store.Store;
 import castwell.web.access.Origin;
-import castwell.web.http.api.Body;
-import castwell.web.http.api.Route;
 import castwell.web.http.guard.Refusals;
 import castwell.web.http.guard.Refusals.Kind;
 import castwell.web.http.guard.Seats;
 import castwell.web.http.problem.Problems;
+import castwell.web.http.route.Body;
+import castwell.web.http.route.Route;
 import castwell.web.settings.HttpSettings.HttpLimits;
 import castwell.web.text.Speech;
 import io.javalin.http.Context;

@@ -1,8 +1,8 @@
-package castwell.web.http.api;
+package castwell.web.http.route;
 
 import castwell.capture.view.Request;
-import castwell.web.http.api.Route.Answer;
-import castwell.web.http.api.Route.Query;
+import castwell.web.http.route.Route.Answer;
+import castwell.web.http.route.Route.Query;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
@@ -21,7 +21,7 @@ public final class Asking {
   private final String summary;
   private final List<Query> queries = new ArrayList<>();
 
-  Asking(HandlerType method, String path, String summary) {
+  public Asking(HandlerType method, String path, String summary) {
     this.method = method;
     this.path = path;
     this.summary = summary;
@@ -31,11 +31,11 @@ public final class Asking {
     return with(new Query(name, meaning, Query.Kind.TEXT));
   }
 
-  Asking texts(String name, String meaning) {
+  public Asking texts(String name, String meaning) {
     return with(new Query(name, meaning, Query.Kind.TEXTS));
   }
 
-  Asking number(String name, String meaning) {
+  public Asking number(String name, String meaning) {
     return with(new Query(name, meaning, Query.Kind.NUMBER));
   }
 
@@ -44,11 +44,11 @@ public final class Asking {
     return this;
   }
 
-  <A> Route answers(Class<A> shape, Function<Context, A> answer) {
+  public <A> Route answers(Class<A> shape, Function<Context, A> answer) {
     return route(new Route.Shape(HttpStatus.OK, shape, false), ctx -> ctx.json(answer.apply(ctx)));
   }
 
-  <A> Route answersAll(Class<A> shape, Function<Context, List<A>> answer) {
+  public <A> Route answersAll(Class<A> shape, Function<Context, List<A>> answer) {
     return route(new Route.Shape(HttpStatus.OK, shape, true), ctx -> ctx.json(answer.apply(ctx)));
   }
 
@@ -58,12 +58,12 @@ public final class Asking {
   }
 
   /** A JSON document that isn't one of our own shapes. */
-  Route documents(Handler handler, String contentType) {
+  public Route documents(Handler handler, String contentType) {
     return route(new Route.Other(HttpStatus.OK, "object", List.of(contentType)), handler);
   }
 
   /** Nothing is answered but that it was done. */
-  Route does(Consumer<Context> deed) {
+  public Route does(Consumer<Context> deed) {
     HttpStatus done = HttpStatus.NO_CONTENT;
     return route(
         new Route.Empty(done),
@@ -73,14 +73,14 @@ public final class Asking {
         });
   }
 
-  <Q extends Record & Request> Taking<Q> takes(Class<Q> request) {
+  public <Q extends Record & Request> Taking<Q> takes(Class<Q> request) {
     return takes(request, Body.LARGEST);
   }
 
   /**
    * @param largest how many bytes the request may have
    */
-  <Q extends Record & Request> Taking<Q> takes(Class<Q> request, int largest) {
+  public <Q extends Record & Request> Taking<Q> takes(Class<Q> request, int largest) {
     return new Taking<>(request, largest);
   }
 
@@ -90,7 +90,7 @@ public final class Asking {
   }
 
   /** A route to which something is sent. */
-  final class Taking<Q extends Record & Request> {
+  public final class Taking<Q extends Record & Request> {
     private final Class<Q> request;
     private final int largest;
 
@@ -99,16 +99,16 @@ public final class Asking {
       this.largest = largest;
     }
 
-    <A> Route answers(Class<A> shape, BiFunction<Context, Q, A> answer) {
+    public <A> Route answers(Class<A> shape, BiFunction<Context, Q, A> answer) {
       return route(HttpStatus.OK, shape, (ctx, sent) -> Optional.of(answer.apply(ctx, sent)));
     }
 
-    <A> Route creates(Class<A> shape, BiFunction<Context, Q, A> answer) {
+    public <A> Route creates(Class<A> shape, BiFunction<Context, Q, A> answer) {
       return mayCreate(shape, (ctx, sent) -> Optional.of(answer.apply(ctx, sent)));
     }
 
     /** Nothing is answered where a refusal was written already. */
-    <A> Route mayCreate(Class<A> shape, BiFunction<Context, Q, Optional<A>> answer) {
+    public <A> Route mayCreate(Class<A> shape, BiFunction<Context, Q, Optional<A>> answer) {
       return route(HttpStatus.CREATED, shape, answer);
     }
 

@@ -1,4 +1,4 @@
-package castwell.web.http.api;
+package castwell.web.http.route;
 
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;

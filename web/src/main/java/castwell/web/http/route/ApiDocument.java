@@ -1,4 +1,4 @@
-package castwell.web.http.api;
+package castwell.web.http.route;
 
 import castwell.capture.view.data.Problem;
 import castwell.capture.view.schema.OpenApi;
@@ -9,8 +9,8 @@ import castwell.capture.view.schema.OpenApi.RequestBody;
 import castwell.capture.view.schema.OpenApi.Response;
 import castwell.capture.view.schema.Schema;
 import castwell.capture.view.schema.Shapes;
-import castwell.web.http.api.Route.Answer;
-import castwell.web.http.api.Route.Query;
+import castwell.web.http.route.Route.Answer;
+import castwell.web.http.route.Route.Query;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

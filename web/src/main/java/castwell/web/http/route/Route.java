@@ -1,4 +1,4 @@
-package castwell.web.http.api;
+package castwell.web.http.route;
 
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
