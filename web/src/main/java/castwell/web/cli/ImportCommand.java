@@ -55,6 +55,7 @@ final class ImportCommand implements Callable<Integer> {
 
   @Option(
       names = "--what",
+      paramLabel = "<what>",
       converter = OneOfSheetKind.class,
       required = true,
       description =
