@@ -111,6 +111,7 @@ final class Pipeline {
 
   /** Closes what is open and brings every figure up to date. */
   void end(long micros) {
+    link = Optional.empty(); // Nothing is listened to anew once the disk takes what waited.
     attempt(() -> input.end(micros), micros);
     takeOver(micros);
     backlog.add(new Write.Flush());
