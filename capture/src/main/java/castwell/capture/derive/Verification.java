@@ -1,6 +1,7 @@
 package castwell.capture.derive;
 
-import castwell.analysis.speed.TickRate;
+import castwell.analysis.reading.Known;
+import java.util.Optional;
 import castwell.analysis.verdict.Judge;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Calibrations;
@@ -13,7 +14,6 @@ import castwell.capture.store.Transaction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -81,7 +81,7 @@ public final class Verification {
     if (figures.stream().noneMatch(figure -> figure.calibrationId() == row.calibrationId())) {
       tally.fault("Shot %s has no figures.".formatted(row.shotId()));
     }
-    OptionalDouble length =
+    Optional<Known> length =
         Derivation.length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
     for (Figure stored : figures) {
       tally.figures++;
@@ -91,8 +91,7 @@ public final class Verification {
               t.passages().together(row),
               calibrations.get(stored.calibrationId()),
               Derivation.timing(t, row),
-              new Derivation.Conditions(
-                  new TickRate(stored.hz(), stored.hzRelativeU()), stored.airDensity()),
+              stored.conditions(),
               length);
       boolean judged = stored.calibrationId() == row.calibrationId();
       compare(row, stored, anew, judged, tally);

@@ -64,7 +64,11 @@ final class Schema {
             AppendOnly.guard(handle, "weighing_decision", "id");
           },
           handle -> handle.createScript(resource("schema-6.sql")).execute(),
-          handle -> handle.createScript(resource("schema-7.sql")).execute());
+          handle -> handle.createScript(resource("schema-7.sql")).execute(),
+          handle -> {
+            handle.createScript(resource("schema-8.sql")).execute();
+            AppendOnly.guard(handle, "tails_decision", "id");
+          });
 
   private Schema() {}
 

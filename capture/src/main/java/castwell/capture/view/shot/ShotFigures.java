@@ -59,7 +59,7 @@ public final class ShotFigures {
             Drag.unmeasuredCoefficient(),
             diameter.getAsDouble(),
             shot.arrow().orElseThrow().massKg(),
-            shot.figure().airDensity());
+            shot.figure().conditions().airDensity());
     return speed(shot).map(v -> Drag.speedAtBow(v, middleFromBowM, loss));
   }
 
