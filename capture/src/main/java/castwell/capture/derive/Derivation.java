@@ -1,13 +1,14 @@
 package castwell.capture.derive;
 
+import castwell.analysis.reading.Knowledge;
+import castwell.analysis.reading.Known;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.Measurement;
-import castwell.analysis.speed.SpeedMeter;
 import castwell.analysis.speed.Stamps;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
-import castwell.analysis.verdict.Evidence;
+import castwell.analysis.verdict.Assessment;
 import castwell.analysis.verdict.Judge;
 import castwell.analysis.verdict.Verdict;
 import castwell.capture.clock.BoardClock;
@@ -54,13 +55,15 @@ public final class Derivation {
       Timing timing,
       Conditions conditions,
       OptionalDouble taggedLengthM) {
-    Measurement measurement =
-        SpeedMeter.measure(passage, calibration.calibration(), conditions.rate(), timing.latency());
-    Verdict verdict =
-        Judge.judge(
-            new Evidence(
-                passage, measurement, conditions.rate(), settings.limits(), taggedLengthM));
-    return figure(passageId, calibration.id(), conditions, measurement, verdict);
+    Knowledge knowledge =
+        Knowledge.of(calibration.calibration(), settings.limits())
+            .withTaggedLength(
+                taggedLengthM.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Known(taggedLengthM.getAsDouble(), 0)));
+    Assessment assessment = Assessment.of(passage, knowledge, conditions.rate(), timing.latency());
+    return figure(
+        passageId, calibration.id(), conditions, assessment.measurement(), assessment.verdict());
   }
 
   /** Derives and stores a passage's figure under the calibration in force for it. */
