@@ -49,6 +49,11 @@ public record Calibration(
     return gatesFromBowM + spacingM / 2;
   }
 
+  /** The same gates, whose triggers are known to scatter so. */
+  public Calibration withTriggerScatter(double metres) {
+    return new Calibration(spacingM, spacingUM, metres, gatesFromBowM, oscillator);
+  }
+
   private static void atLeastZero(String what, double metres) {
     if (!(metres >= 0 && Double.isFinite(metres))) {
       throw new IllegalArgumentException(what + " is at least 0 m, not " + metres);

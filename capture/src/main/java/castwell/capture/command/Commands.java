@@ -1,7 +1,7 @@
 package castwell.capture.command;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
-import castwell.analysis.verdict.Limits;
 import castwell.analysis.wording.Amount;
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.announce.Announcer;

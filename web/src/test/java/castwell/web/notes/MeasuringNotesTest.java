@@ -4,9 +4,9 @@ import static castwell.web.notes.Notes.says;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.gates.DropCheck;
+import castwell.analysis.reading.Limits;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
-import castwell.analysis.verdict.Limits;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
