@@ -15,6 +15,11 @@ import java.util.List;
  * @param rival that story
  */
 public record ArrowRead(Ends ends, MixedSpeed speed, double marginNats, StoryTold rival) {
+  /** The margin from which on an arrow is sure. */
+  public static final double SURE_NATS = Assumed.SURE_NATS;
+
+  /** The relative uncertainty beyond which no speed is told. */
+  public static final double MOST_RELATIVE_U = Assumed.MOST_RELATIVE_U;
 
   /** Whether it was seen with both ends at both gates. */
   public boolean isWhole() {

@@ -26,8 +26,13 @@ public record ClusterCut(double spacingM, Limits limits) {
 
   /** How long both gates must stay clear for a cluster to be closed. */
   public double quietS() {
-    double clearInside = (spacingM - limits.shortestM()) / limits.slowestMps();
-    return Math.min(LONGEST_S, Math.max(LEAST_QUIET_S, clearInside + SPARE_S));
+    return Math.max(LEAST_QUIET_S, clearInsideS());
+  }
+
+  /** For how long both gates may be clear inside an arrow, with room to spare. */
+  public double clearInsideS() {
+    double clear = Math.max(0, spacingM - limits.shortestM()) / limits.slowestMps();
+    return Math.min(LONGEST_S, clear + SPARE_S);
   }
 
   /** How long a gate that the cluster blocked may stay blocked. */

@@ -86,6 +86,7 @@ final class Mixture {
         v,
         ownU(v),
         length,
+        lengthU(length),
         weight(Hypothesis.Pair.BOTH),
         weight(Hypothesis.Pair.FRONT),
         weight(Hypothesis.Pair.TAIL));
@@ -101,6 +102,22 @@ final class Mixture {
     for (Group group : groups) {
       if (group.weight / weights > Assumed.REACHED_WEIGHT) {
         u = Math.max(u, Math.abs(group.mps - v) / Assumed.REACHED_U + group.ownU);
+      }
+    }
+    return u;
+  }
+
+  private double lengthU(double length) {
+    double variance = 0;
+    for (Group group : groups) {
+      double off = group.weightedLength / group.weight - length;
+      variance += group.weight / weights * off * off;
+    }
+    double u = Math.sqrt(variance);
+    for (Group group : groups) {
+      if (group.weight / weights > Assumed.REACHED_WEIGHT) {
+        double off = group.weightedLength / group.weight - length;
+        u = Math.max(u, Math.abs(off) / Assumed.REACHED_U);
       }
     }
     return u;

@@ -21,6 +21,8 @@ public final class SpeedMeter {
   /** Front and tail may contradict, and then it isn't sure which to trust. */
   private static final Source TRUST = Source.own("which edge to trust");
 
+  private static final Source TRUST_LENGTH = Source.own("which edge is an end");
+
   private final Stamps stamps;
   private final Calibration calibration;
 
@@ -67,7 +69,9 @@ public final class SpeedMeter {
         Optional.of(front),
         Optional.of(tail),
         Optional.of(told),
-        length(told).map(length -> moved(length, mixed.lengthM())));
+        length(told)
+            .map(length -> moved(length, mixed.lengthM()))
+            .map(length -> length.plus(Quantity.of(0, mixed.lengthUM(), TRUST_LENGTH))));
   }
 
   /** The same budget, the rest of the own uncertainty being which edge to trust. */

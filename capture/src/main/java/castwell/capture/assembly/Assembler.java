@@ -300,7 +300,10 @@ public final class Assembler {
             && before.lostEdges().equals(passage.lostEdges())
             && before.edgesDropped() == passage.edgesDropped();
     if (!sameEdges) {
-      given.subMap(passage.firstEdge(), true, passage.lastEdge(), true).keySet().removeAll(passage.numbers());
+      given
+          .subMap(passage.firstEdge(), true, passage.lastEdge(), true)
+          .keySet()
+          .removeAll(passage.numbers());
       given.put(passage.firstEdge(), passage);
       closed.add(passage);
     }

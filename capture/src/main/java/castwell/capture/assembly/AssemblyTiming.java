@@ -15,9 +15,7 @@ public record AssemblyTiming(Duration quiet, Duration holeWait) {
    */
   static final Duration FOR_GATE_B = Duration.ofMillis(250);
 
-  /**
-   * How long to wait while a gate stays blocked: at 3 m/s an arrow takes this long.
-   */
+  /** How long to wait while a gate stays blocked: at 3 m/s an arrow takes this long. */
   static final Duration FOR_THE_REST = Duration.ofMillis(200);
 
   /**

@@ -2,12 +2,12 @@ package castwell.capture.assembly;
 
 import castwell.analysis.reading.ClusterCut;
 import castwell.analysis.reading.Knowledge;
+import castwell.analysis.reading.Limits;
 import castwell.analysis.reading.Separation;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.StampLatency;
 import castwell.analysis.speed.TickRate;
-import castwell.analysis.reading.Limits;
 import java.time.Duration;
 import java.util.List;
 
@@ -21,7 +21,7 @@ public record Gates(Calibration calibration, Limits limits, StampLatency latency
 
   /** The silence within which an arrow can still be between the gates. */
   Duration quiet() {
-    double seconds = new ClusterCut(calibration.spacingM(), limits).quietS();
+    double seconds = new ClusterCut(calibration.spacingM(), limits).clearInsideS();
     return Duration.ofNanos(Math.round(seconds * 1e9));
   }
 

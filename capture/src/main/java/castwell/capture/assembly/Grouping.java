@@ -82,12 +82,11 @@ final class Grouping {
     return group.stream().anyMatch(edge -> edge.gate() == gate);
   }
 
-  /** Whether the gate's last edge that tells says that it is blocked. */
+  /** Whether the gate's last edge leaves it blocked, as two in one stamp may. */
   private static boolean isBlocked(List<Edge> group, Gate gate) {
     for (int i = group.size() - 1; i >= 0; i--) {
-      Edge edge = group.get(i);
-      if (edge.gate() == gate && edge.kind() != EdgeKind.MERGED) {
-        return edge.kind() == EdgeKind.BLOCKED;
+      if (group.get(i).gate() == gate) {
+        return group.get(i).kind() != EdgeKind.CLEAR;
       }
     }
     return false;

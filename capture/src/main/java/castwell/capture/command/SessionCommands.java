@@ -1,5 +1,6 @@
 package castwell.capture.command;
 
+import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.derive.Derivation;
 import castwell.capture.derive.SessionFigures;
@@ -24,8 +25,8 @@ public final class SessionCommands {
   }
 
   /**
-   * Decides whether the fronts alone tell a session's speeds, because its tails were slowed, or both
-   * ends alike.
+   * Decides whether the fronts alone tell a session's speeds, because its tails were slowed, or
+   * both ends alike.
    */
   public void decideFrontsAlone(String name, boolean frontsAlone, String by) {
     announced.writing(

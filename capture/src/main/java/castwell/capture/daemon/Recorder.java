@@ -49,12 +49,7 @@ final class Recorder {
    * @param counting how many of its shots count
    */
   private record Current(
-      long session,
-      TickRate rate,
-      double readHz,
-      int counting,
-      Timing timing,
-      Instant fired) {}
+      long session, TickRate rate, double readHz, int counting, Timing timing, Instant fired) {}
 
   /**
    * What a passage on the disk means for what comes.
@@ -150,10 +145,7 @@ final class Recorder {
   }
 
   private Passages.Row amend(
-      Transaction t,
-      ClosedPassage closed,
-      List<Passages.Row> known,
-      TickRate rate) {
+      Transaction t, ClosedPassage closed, List<Passages.Row> known, TickRate rate) {
     Passages.Row row = known.get(0);
     t.passages().amend(row.id(), closed.passage(), closed.firstTicks());
     for (Passages.Row part : known.subList(1, known.size())) {
@@ -186,7 +178,8 @@ final class Recorder {
     List<StoredBeat> earlier =
         isFirst ? derivation.beats(t, row.sessionId(), closed.board().id()) : List.of();
     boolean gatesTold = isNew && figure.clean() && SessionFigures.isTelling(counting);
-    return new Taken(now, new Recorded(isFirst, !sameSession, earlier, gatesTold || isMoved(now, rate)));
+    return new Taken(
+        now, new Recorded(isFirst, !sameSession, earlier, gatesTold || isMoved(now, rate)));
   }
 
   /**
@@ -231,9 +224,7 @@ final class Recorder {
       figures.readAnew(t, rate, gates);
       return with(now, rate, rate.hz());
     }
-    return isMoved(now, rate)
-        ? with(now, rate, figures.follow(t, rate, now.readHz(), gates))
-        : now;
+    return isMoved(now, rate) ? with(now, rate, figures.follow(t, rate, now.readHz(), gates)) : now;
   }
 
   private static Calibration calibration(Transaction t, Key key, Current now) {
@@ -241,8 +232,7 @@ final class Recorder {
   }
 
   private static Current with(Current now, TickRate rate, double readHz) {
-    return new Current(
-        now.session(), rate, readHz, now.counting(), now.timing(), now.fired());
+    return new Current(now.session(), rate, readHz, now.counting(), now.timing(), now.fired());
   }
 
   private String date(Instant instant) {

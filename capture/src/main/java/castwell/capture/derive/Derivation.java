@@ -1,19 +1,19 @@
 package castwell.capture.derive;
 
-import castwell.analysis.reading.Known;
 import castwell.analysis.reading.Knowledge;
-import castwell.analysis.speed.Calibration;
-import castwell.analysis.verdict.Assessment;
-import castwell.capture.station.ClosedPassage;
-import castwell.capture.store.Conditions;
-import castwell.capture.store.Conditions.SessionGates;
+import castwell.analysis.reading.Known;
 import castwell.analysis.shot.Passage;
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Stamps;
 import castwell.analysis.speed.TickRate;
+import castwell.analysis.verdict.Assessment;
 import castwell.capture.clock.BoardClock;
 import castwell.capture.clock.MeasuredRates;
 import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
+import castwell.capture.store.Conditions;
+import castwell.capture.store.Conditions.SessionGates;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Rack;
@@ -60,8 +60,7 @@ public final class Derivation {
     Assessment assessment =
         assess(passage, calibration, timing, conditions.readAt(read), taggedLength);
     Figure figure =
-        FigureOf.assessment(
-            passageId, calibration, conditions.readAt(read), passage, assessment);
+        FigureOf.assessment(passageId, calibration, conditions.readAt(read), passage, assessment);
     return conditions.hz() == conditions.readHz() ? figure : figure.at(conditions.rate());
   }
 
@@ -103,9 +102,7 @@ public final class Derivation {
     Passage passage = t.passages().together(row);
     Optional<Known> length = length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
     return new Read(
-        passage,
-        conditions.hz(),
-        assess(passage, calibration, timing(t, row), conditions, length));
+        passage, conditions.hz(), assess(passage, calibration, timing(t, row), conditions, length));
   }
 
   /** Under what a passage that is new is derived. */
@@ -151,7 +148,10 @@ public final class Derivation {
       return;
     }
     Tags.Pair tags = t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN);
-    deriveAgain(t, row, before(t, row).knowing(beforehand.cellSpeed(t, row.station(), row.firedMs(), tags)));
+    deriveAgain(
+        t,
+        row,
+        before(t, row).knowing(beforehand.cellSpeed(t, row.station(), row.firedMs(), tags)));
   }
 
   /** Reads a stored passage's edges anew at another tick rate, and with what its session tells. */
@@ -249,7 +249,8 @@ public final class Derivation {
   }
 
   private static Stamps stamps(Transaction t, Passages.Row row, Figure figure) {
-    return new Stamps(t.passages().together(row), figure.conditions().rate(), timing(t, row).latency());
+    return new Stamps(
+        t.passages().together(row), figure.conditions().rate(), timing(t, row).latency());
   }
 
   static Timing timing(Transaction t, Passages.Row row) {

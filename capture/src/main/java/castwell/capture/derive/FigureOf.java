@@ -3,7 +3,6 @@ package castwell.capture.derive;
 import castwell.analysis.reading.ArrowRead;
 import castwell.analysis.reading.Part;
 import castwell.analysis.reading.Reading;
-import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;

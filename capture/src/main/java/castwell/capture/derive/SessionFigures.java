@@ -61,8 +61,7 @@ public final class SessionFigures {
     double[] speeds = {limits.slowestMps(), limits.fastestMps()};
     t.figures()
         .nearALimit(sessionId, boardId, speeds, ArrowRead.SURE_NATS, ArrowRead.MOST_RELATIVE_U)
-        .forEach(
-            id -> derivation.deriveAgain(t, t.passages().byId(id).orElseThrow(), rate, gates));
+        .forEach(id -> derivation.deriveAgain(t, t.passages().byId(id).orElseThrow(), rate, gates));
     return readHz;
   }
 
@@ -113,10 +112,8 @@ public final class SessionFigures {
     return new SessionGates(told.triggerM(), corrected ? told.meanM() : 0, u);
   }
 
-  /** The front over the tail as the edges tell it, before anything was corrected. */
+  /** The front over the tail, as it is before the tails are corrected. */
   private static double residualM(Ends ends, double spacingM) {
-    double front = spacingM / ends.frontMps();
-    double tail = spacingM / ends.tailMps() / (1 + ends.tailLateM() / spacingM);
-    return ends.speedMps() * (front - tail);
+    return ends.speedMps() * spacingM * (1 / ends.frontMps() - 1 / ends.tailMps());
   }
 }

@@ -1,7 +1,6 @@
 package castwell.capture.derive;
 
 import castwell.analysis.reading.Known;
-import java.util.Optional;
 import castwell.analysis.verdict.Judge;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Calibrations;
@@ -14,6 +13,7 @@ import castwell.capture.store.Transaction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;

@@ -185,8 +185,8 @@ final class BoardTrack {
   }
 
   /**
-   * Lets each object be told apart by the gates as they stand when it comes. While the store can't be
-   * read, they stand as they did.
+   * Lets each object be told apart by the gates as they stand when it comes. While the store can't
+   * be read, they stand as they did.
    */
   private void lookAtGates(BoardBoot now, long micros) {
     if (now.assembler().isSettled()) {

@@ -40,8 +40,8 @@ public record Conditions(
   /**
    * What a session's shots tell of its gates.
    *
-   * @param triggerM the scatter of the place on the arrow at which a gate triggers, in metres; empty
-   *     for the calibration's
+   * @param triggerM the scatter of the place on the arrow at which a gate triggers, in metres;
+   *     empty for the calibration's
    * @param tailLateM how far the arrow was, in metres, beyond where it should have been when its
    *     tail was seen at both gates; 0 where nothing is to be corrected
    * @param tailLateUM what part of it may as well be the gates' doing, as a standard uncertainty

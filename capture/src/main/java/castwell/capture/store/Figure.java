@@ -1,7 +1,7 @@
 package castwell.capture.store;
 
-import castwell.analysis.wording.Phrase;
 import castwell.analysis.speed.TickRate;
+import castwell.analysis.wording.Phrase;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -113,7 +113,9 @@ public record Figure(
   }
 
   private OptionalDouble following(OptionalDouble value, TickRate rate) {
-    return value.isEmpty() ? value : OptionalDouble.of(value.getAsDouble() * (rate.hz() / conditions.hz()));
+    return value.isEmpty()
+        ? value
+        : OptionalDouble.of(value.getAsDouble() * (rate.hz() / conditions.hz()));
   }
 
   private OptionalDouble uncertaintyAt(TickRate rate, OptionalDouble speed, OptionalDouble u) {

@@ -178,16 +178,15 @@ public final class Figures {
   }
 
   /** The speeds of front and tail of one shot that counts, in m/s. */
-  public record Ends(double speedMps, double frontMps, double tailMps, double tailLateM) {}
+  public record Ends(double speedMps, double frontMps, double tailMps) {}
 
   /** Those of a board's shots in a session that count and have both, the first first. */
   public List<Ends> ends(long sessionId, long boardId) {
     return BareSql.list(
         handle,
-        (row, context) ->
-            new Ends(row.getDouble(1), row.getDouble(2), row.getDouble(3), row.getDouble(4)),
+        (row, context) -> new Ends(row.getDouble(1), row.getDouble(2), row.getDouble(3)),
         """
-        SELECT speed_mps, front_mps, tail_mps, tail_late_m FROM passage
+        SELECT speed_mps, front_mps, tail_mps FROM passage
         JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
         WHERE session_id = ? AND board_id = ? AND part_of IS NULL AND clean AND front_mps > 0 AND tail_mps > 0
         ORDER BY fired_ms, passage.id""",

@@ -94,7 +94,7 @@ class MigrationTest {
             handle -> {
               Schema.migrate(handle, database, Schema.STEPS.subList(0, 1));
               Transaction t = new Transaction(handle);
-              Passages.Row shot = Rows.shoot(t, 1, Rows.NOON, true);
+              long shot = shootInFormatOne(handle, t);
               long bow = t.rack().addBow("heron", Rows.NOON);
               long arrow = t.rack().addArrow("reed", Rows.NOON);
               long now = Rows.NOON.toEpochMilli();
@@ -110,10 +110,32 @@ class MigrationTest {
                   arrow,
                   now);
               Tags.Pair tags = new Tags.Pair(OptionalLong.of(bow), OptionalLong.of(arrow));
-              t.tags().tagShot(shot.id(), tags, Rows.NOON, "capture", "");
-              t.decisions().decide(shot.id(), Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
+              t.tags().tagShot(shot, tags, Rows.NOON, "capture", "");
+              t.decisions().decide(shot, Decided.SET_ASIDE, "plucked", Rows.NOON, "page");
             });
     return old;
+  }
+
+  private static long shootInFormatOne(Handle handle, Transaction t) {
+    long board = Rows.board(t);
+    t.raw().edges(board, Rows.BOOT, Rows.edges(1));
+    handle.execute(
+        """
+        INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
+          edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
+        VALUES ('gate-1.7.1', ?, ?, 1, 4, 1000000, 0, 0, ?, ?, ?, ?, 1, ?)""",
+        board,
+        Rows.BOOT,
+        Rows.listening(t),
+        Rows.STATION,
+        Rows.NOON.toEpochMilli(),
+        t.sessions().place(Rows.STATION, Rows.NOON, true, Rows.DATE).sessionId(),
+        Rows.calibrationInForce(t, Rows.NOON));
+    handle.execute(
+        """
+        INSERT INTO figure VALUES (1, 1, 1, 2000000, 1e-5, 1.2, 50, 0.05, 0.05, 50, 0.05, NULL, NULL, 0.74, 0.05,
+          1, 'clean', '')""");
+    return 1;
   }
 
   private static List<Shot> shots(Store store) {
