@@ -119,8 +119,7 @@ final class Recorder {
             closed.passage(),
             calibration,
             closed.timing(),
-            derivation.conditions(t, closed, rate, tags),
-            Derivation.length(t, tags));
+            derivation.conditions(t, closed, rate, tags));
     Sessions.Place place = t.sessions().place(station, fired, figure.clean(), date(fired));
     Passages.Row row =
         new Passages.Row(

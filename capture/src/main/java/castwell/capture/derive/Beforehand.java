@@ -6,6 +6,8 @@ import castwell.analysis.statistic.MedianAbsoluteDeviation;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Conditions.SessionGates;
 import castwell.capture.store.Conditions.Strays;
+import castwell.capture.store.Conditions.Tagged;
+import castwell.capture.store.Rack;
 import castwell.capture.store.Shots;
 import castwell.capture.store.Tags;
 import castwell.capture.store.Transaction;
@@ -13,6 +15,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What the shots before a passage tell of it, before its edges are read. */
 final class Beforehand {
@@ -27,8 +30,23 @@ final class Beforehand {
   /** What was shot longer ago doesn't tell of today's speed. */
   private static final Duration TODAY = Duration.ofHours(2);
 
+  /** What the tags tell of a passage. */
+  Tagged tagged(Transaction t, String station, Instant fired, Tags.Pair tags) {
+    return new Tagged(lengthM(t, tags), cellSpeed(t, station, fired, tags));
+  }
+
+  /** The length in metres of the arrow that the tags name; empty where it isn't known. */
+  static OptionalDouble lengthM(Transaction t, Tags.Pair tags) {
+    return tags.arrowId().isEmpty()
+        ? OptionalDouble.empty()
+        : t.rack()
+            .arrowById(tags.arrowId().getAsLong())
+            .map(Rack.Arrow::lengthM)
+            .orElse(OptionalDouble.empty());
+  }
+
   /** The speed in m/s that this bow and arrow had shortly before, and how it scatters. */
-  Optional<Known> cellSpeed(Transaction t, String station, Instant fired, Tags.Pair tags) {
+  private Optional<Known> cellSpeed(Transaction t, String station, Instant fired, Tags.Pair tags) {
     if (tags.bowId().isEmpty() || tags.arrowId().isEmpty()) {
       return Optional.empty();
     }

@@ -16,7 +16,6 @@ import castwell.capture.store.Conditions;
 import castwell.capture.store.Conditions.SessionGates;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
-import castwell.capture.store.Rack;
 import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Shot;
@@ -54,22 +53,16 @@ public final class Derivation {
       Passage passage,
       Calibrations.Entry calibration,
       Timing timing,
-      Conditions conditions,
-      Optional<Known> taggedLength) {
+      Conditions conditions) {
     TickRate read = new TickRate(conditions.readHz(), conditions.hzRelativeU());
-    Assessment assessment =
-        assess(passage, calibration, timing, conditions.readAt(read), taggedLength);
+    Assessment assessment = assess(passage, calibration, timing, conditions.readAt(read));
     Figure figure =
         FigureOf.assessment(passageId, calibration, conditions.readAt(read), passage, assessment);
     return conditions.hz() == conditions.readHz() ? figure : figure.at(conditions.rate());
   }
 
   private Assessment assess(
-      Passage passage,
-      Calibrations.Entry calibration,
-      Timing timing,
-      Conditions conditions,
-      Optional<Known> taggedLength) {
+      Passage passage, Calibrations.Entry calibration, Timing timing, Conditions conditions) {
     Calibration gates = calibration.calibration();
     OptionalDouble trigger = conditions.gates().triggerM();
     Knowledge knowledge =
@@ -77,8 +70,8 @@ public final class Derivation {
             trigger.isPresent() ? gates.withTriggerScatter(trigger.getAsDouble()) : gates,
             settings.limits(),
             conditions.gates().tailLateM(),
-            taggedLength,
-            conditions.cellSpeed(),
+            known(conditions.tagged().lengthM()),
+            conditions.tagged().cellSpeed(),
             conditions.strays().a(),
             conditions.strays().b());
     return Assessment.of(passage, knowledge, conditions.rate(), timing.latency());
@@ -100,9 +93,8 @@ public final class Derivation {
     Calibrations.Entry calibration =
         t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
     Passage passage = t.passages().together(row);
-    Optional<Known> length = length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
     return new Read(
-        passage, conditions.hz(), assess(passage, calibration, timing(t, row), conditions, length));
+        passage, conditions.hz(), assess(passage, calibration, timing(t, row), conditions));
   }
 
   /** Under what a passage that is new is derived. */
@@ -113,7 +105,7 @@ public final class Derivation {
         rate.relativeU(),
         closed.airDensity(),
         beforehand.gates(t, closed),
-        beforehand.cellSpeed(t, closed.station(), closed.fired(), tags),
+        beforehand.tagged(t, closed.station(), closed.fired(), tags),
         beforehand.strays(t, closed));
   }
 
@@ -132,8 +124,7 @@ public final class Derivation {
       Transaction t, Passages.Row row, Passage passage, Timing timing, Conditions conditions) {
     Calibrations.Entry calibration =
         t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
-    Optional<Known> length = length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
-    t.figures().put(figure(row.id(), passage, calibration, timing, conditions, length));
+    t.figures().put(figure(row.id(), passage, calibration, timing, conditions));
     if (row.calibrationId() != calibration.id()) {
       t.passages().calibrate(row.id(), calibration.id());
     }
@@ -149,9 +140,7 @@ public final class Derivation {
     }
     Tags.Pair tags = t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN);
     deriveAgain(
-        t,
-        row,
-        before(t, row).knowing(beforehand.cellSpeed(t, row.station(), row.firedMs(), tags)));
+        t, row, before(t, row).with(beforehand.tagged(t, row.station(), row.firedMs(), tags)));
   }
 
   /** Reads a stored passage's edges anew at another tick rate, and with what its session tells. */
@@ -257,14 +246,7 @@ public final class Derivation {
     return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
   }
 
-  /** The length in m of the arrow that the tags name; empty where it isn't known. */
-  public static Optional<Known> length(Transaction t, Tags.Pair tags) {
-    return tags.arrowId().stream()
-        .boxed()
-        .flatMap(arrow -> t.rack().arrowById(arrow).stream())
-        .map(Rack.Arrow::lengthM)
-        .flatMap(length -> length.stream().boxed())
-        .map(length -> new Known(length, TAPE_U_M))
-        .findFirst();
+  private static Optional<Known> known(OptionalDouble lengthM) {
+    return lengthM.stream().mapToObj(length -> new Known(length, TAPE_U_M)).findFirst();
   }
 }

@@ -70,9 +70,15 @@ public final class SessionFigures {
     rows(t).forEach(row -> derivation.deriveAgain(t, row, rate, gates));
   }
 
-  /** Reads all edges anew at the rate that they were read at, with other knowledge of the gates. */
-  public void readAnew(Transaction t, SessionGates gates) {
-    rows(t).forEach(row -> derivation.deriveAgain(t, row, gates));
+  /**
+   * Reads all edges anew at the rate that they were read at, with other knowledge of the gates.
+   *
+   * @return how many passages they are
+   */
+  public int readAnew(Transaction t, SessionGates gates) {
+    List<Passages.Row> rows = rows(t);
+    rows.forEach(row -> derivation.deriveAgain(t, row, gates));
+    return rows.size();
   }
 
   private List<Passages.Row> rows(Transaction t) {

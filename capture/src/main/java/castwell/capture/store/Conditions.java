@@ -13,8 +13,7 @@ import java.util.OptionalDouble;
  *     standard uncertainty
  * @param airDensity in kg/m3, for the drag on the way to the gates
  * @param gates what the session tells of its gates
- * @param cellSpeed the speed in m/s that this bow and arrow had in the session until then, and how
- *     it scatters; empty while that isn't known
+ * @param tagged what the tags tell
  * @param strays what the gates saw in the second before that was no arrow
  */
 public record Conditions(
@@ -23,7 +22,7 @@ public record Conditions(
     double hzRelativeU,
     double airDensity,
     SessionGates gates,
-    Optional<Known> cellSpeed,
+    Tagged tagged,
     Strays strays) {
 
   /** Those of a speed that was read off another display, for which nothing was derived. */
@@ -34,7 +33,7 @@ public record Conditions(
           Double.NaN,
           Double.NaN,
           SessionGates.UNKNOWN,
-          Optional.empty(),
+          Tagged.NOTHING,
           Strays.NONE);
 
   /**
@@ -51,6 +50,17 @@ public record Conditions(
     public static final SessionGates UNKNOWN = new SessionGates(OptionalDouble.empty(), 0, 0);
   }
 
+  /**
+   * What the tags of a passage tell of it.
+   *
+   * @param lengthM the arrow's length in metres; empty where nobody measured it
+   * @param cellSpeed the speed in m/s that this bow and arrow had in the session until then, and
+   *     how it scatters; empty while that isn't known
+   */
+  public record Tagged(OptionalDouble lengthM, Optional<Known> cellSpeed) {
+    public static final Tagged NOTHING = new Tagged(OptionalDouble.empty(), Optional.empty());
+  }
+
   /** How often each gate was blocked by something that was no arrow. */
   public record Strays(int a, int b) {
     public static final Strays NONE = new Strays(0, 0);
@@ -63,20 +73,19 @@ public record Conditions(
   /** The same for edges that are read at this rate. */
   public Conditions readAt(TickRate rate) {
     return new Conditions(
-        rate.hz(), rate.hz(), rate.relativeU(), airDensity, gates, cellSpeed, strays);
+        rate.hz(), rate.hz(), rate.relativeU(), airDensity, gates, tagged, strays);
   }
 
   /** The same for figures that follow the rate from when their edges were read. */
   public Conditions at(TickRate rate) {
-    return new Conditions(
-        readHz, rate.hz(), rate.relativeU(), airDensity, gates, cellSpeed, strays);
+    return new Conditions(readHz, rate.hz(), rate.relativeU(), airDensity, gates, tagged, strays);
   }
 
   public Conditions with(SessionGates anew) {
-    return new Conditions(readHz, hz, hzRelativeU, airDensity, anew, cellSpeed, strays);
+    return new Conditions(readHz, hz, hzRelativeU, airDensity, anew, tagged, strays);
   }
 
-  public Conditions knowing(Optional<Known> speed) {
-    return new Conditions(readHz, hz, hzRelativeU, airDensity, gates, speed, strays);
+  public Conditions with(Tagged anew) {
+    return new Conditions(readHz, hz, hzRelativeU, airDensity, gates, anew, strays);
   }
 }

@@ -64,7 +64,7 @@ public final class Figures {
             Columns.optional(row, "trigger_m"),
             row.getDouble("tail_late_m"),
             row.getDouble("tail_late_u_m")),
-        cellSpeed,
+        new Conditions.Tagged(Columns.optional(row, "tagged_length_m"), cellSpeed),
         new Conditions.Strays(row.getInt("strays_before_a"), row.getInt("strays_before_b")));
   }
 
@@ -78,10 +78,10 @@ public final class Figures {
         handle,
         """
         INSERT OR REPLACE INTO figure (passage_id, calibration_id, rules_version, read_hz, hz, hz_relative_u, air_density,
-          trigger_m, tail_late_m, tail_late_u_m, cell_speed_mps, cell_speed_u_mps, strays_before_a, strays_before_b,
+          trigger_m, tail_late_m, tail_late_u_m, tagged_length_m, cell_speed_mps, cell_speed_u_mps, strays_before_a, strays_before_b,
           speed_mps, speed_u_own_mps, speed_u_common_mps, front_mps, front_u_mps, tail_mps, tail_u_mps,
           length_m, length_u_m, margin, strays_a, strays_b, clean, verdict, reason)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""",
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""",
         figure.passageId(),
         figure.calibrationId(),
         figure.rulesVersion(),
@@ -92,8 +92,9 @@ public final class Figures {
         given.gates().triggerM(),
         given.gates().tailLateM(),
         given.gates().tailLateUM(),
-        value(given.cellSpeed(), Known::value),
-        value(given.cellSpeed(), Known::u),
+        given.tagged().lengthM(),
+        value(given.tagged().cellSpeed(), Known::value),
+        value(given.tagged().cellSpeed(), Known::u),
         given.strays().a(),
         given.strays().b(),
         figure.speedMps(),
@@ -219,6 +220,36 @@ public final class Figures {
         enough,
         greatestU);
   }
+
+  /** Whether all figures were brought up to these rules. */
+  public boolean areRenewed(int rulesVersion) {
+    return BareSql.returning(handle, "SELECT coalesce(max(rules_version), 0) FROM renewal")
+        >= rulesVersion;
+  }
+
+  public void noteRenewed(int rulesVersion, int passages, Instant at) {
+    BareSql.write(
+        handle,
+        "INSERT INTO renewal (rules_version, passages, at_ms) VALUES (?, ?, ?)",
+        rulesVersion,
+        passages,
+        at);
+  }
+
+  /** The sessions and boards with figures in force that were judged by older rules. */
+  public List<Judged> judgedBefore(int rulesVersion) {
+    return BareSql.list(
+        handle,
+        (row, context) -> new Judged(row.getLong(1), row.getLong(2)),
+        """
+        SELECT DISTINCT session_id, board_id FROM passage
+        JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+        WHERE rules_version < ? AND board_id IS NOT NULL AND part_of IS NULL ORDER BY session_id, board_id""",
+        rulesVersion);
+  }
+
+  /** What one board shot in one session. */
+  public record Judged(long sessionId, long boardId) {}
 
   public Optional<Figure> of(long passageId, long calibrationId) {
     return history(passageId).stream()

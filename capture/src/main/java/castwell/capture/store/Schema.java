@@ -68,6 +68,7 @@ final class Schema {
           handle -> {
             handle.createScript(resource("schema-8.sql")).execute();
             AppendOnly.guard(handle, "tails_decision", "id");
+            AppendOnly.guard(handle, "renewal", "id");
           });
 
   private Schema() {}

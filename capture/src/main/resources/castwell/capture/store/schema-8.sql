@@ -7,12 +7,13 @@ ALTER TABLE passage ADD COLUMN own_edges TEXT CHECK (json_valid(own_edges));
 ALTER TABLE figure ADD COLUMN read_hz REAL;
 
 -- What was known beforehand when a passage's edges were read: the scatter of the places at which the
--- gates trigger, where the session told it; how late the tails come in this session; the speed that
--- its bow and arrow had shot until then; how often each gate was blocked in the second before by
--- something that was no arrow.
+-- gates trigger, where the session told it; how late the tails come in this session; the length of
+-- the arrow that its tags name, and the speed that bow and arrow had shot until then; how often each
+-- gate was blocked in the second before by something that was no arrow.
 ALTER TABLE figure ADD COLUMN trigger_m REAL;
 ALTER TABLE figure ADD COLUMN tail_late_m REAL NOT NULL DEFAULT 0;
 ALTER TABLE figure ADD COLUMN tail_late_u_m REAL NOT NULL DEFAULT 0;
+ALTER TABLE figure ADD COLUMN tagged_length_m REAL;
 ALTER TABLE figure ADD COLUMN cell_speed_mps REAL;
 ALTER TABLE figure ADD COLUMN cell_speed_u_mps REAL;
 ALTER TABLE figure ADD COLUMN strays_before_a INTEGER NOT NULL DEFAULT 0;
@@ -33,3 +34,11 @@ CREATE TABLE tails_decision (
   decided_by TEXT NOT NULL
 );
 CREATE INDEX tails_decision_last ON tails_decision (session_id, id);
+
+-- Up to which rules all figures were brought; the last row tells.
+CREATE TABLE renewal (
+  id INTEGER PRIMARY KEY,
+  rules_version INTEGER NOT NULL,
+  passages INTEGER NOT NULL,
+  at_ms INTEGER NOT NULL
+);

@@ -112,7 +112,7 @@ public final class Rows {
             1e-5,
             1.2,
             Conditions.SessionGates.UNKNOWN,
-            Optional.empty(),
+            Conditions.Tagged.NOTHING,
             Conditions.Strays.NONE),
         speed,
         u,
