@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 /** Edges in any order, of any kind, lost or not. */
 @Tag("slow")
 class WildStreamsTest {
-  /** 40 edges a gate: 400 whole candidates at most, as wild kinds need not alternate. */
-  private static final int MOST_TRIED = 400 * 400 + 4 * 400 * 20;
+  /** 210 whole candidates and 40 halves at each gate. */
+  private static final int MOST_TRIED = 210 * 210 + 2 * 210 * 40;
 
   @Test
   void areReadWithBoundedWorkAndEveryEdgeHasAPart() {
