@@ -122,6 +122,9 @@ final class Assumed {
    */
   static final int MOST_EDGES = 40;
 
+  /** Nor of more pairs of a front and a later tail; so many are in that many edges in turn. */
+  static final int MOST_PAIRS = MOST_EDGES / 2 * (MOST_EDGES / 2 + 1) / 2;
+
   /** Of how many of the best arrows two may be one story. */
   static final int BEST_ARROWS = 12;
 

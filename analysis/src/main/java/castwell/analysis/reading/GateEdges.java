@@ -74,4 +74,15 @@ final class GateEdges {
     }
     return runs;
   }
+
+  /** Whether these are too many to seek a story. */
+  boolean isFlood() {
+    int fronts = 0;
+    int pairs = 0;
+    for (int i = 0; i < count(); i++) {
+      fronts += blocked[i] ? 1 : 0;
+      pairs += isClear(i) ? fronts : 0;
+    }
+    return count() > Assumed.MOST_EDGES || pairs > Assumed.MOST_PAIRS;
+  }
 }

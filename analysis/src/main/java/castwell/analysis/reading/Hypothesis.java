@@ -1,9 +1,5 @@
 package castwell.analysis.reading;
 
-import static castwell.analysis.reading.Candidates.NONE;
-
-import castwell.analysis.reading.Candidates.Candidate;
-
 /**
  * An arrow seen in four edges, or in three of them: the ways to see it so, each with its weight. A
  * weight is a density over the edges' times, in 1/s for each: with the Jacobian of time, speed,
@@ -21,6 +17,10 @@ final class Hypothesis {
     TAIL
   }
 
+  /** What its front and tail are at one gate, as indexes of edges; at most one is {@link #NONE}. */
+  record Candidate(int front, int tail) {}
+
+  static final int NONE = -1;
   private static final int MOST_WAYS = 5;
   private static final double GOOD = 1 - 2 * Assumed.FRONT_SPOILT - 2 * Assumed.TAIL_SPOILT;
 

@@ -1,6 +1,6 @@
 package castwell.analysis.reading;
 
-import static castwell.analysis.reading.Candidates.NONE;
+import static castwell.analysis.reading.Hypothesis.NONE;
 
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.Gate;
@@ -32,8 +32,7 @@ public final class Reader {
   public static Reading read(
       Passage passage, Knowledge knowledge, TickRate rate, StampLatency latency) {
     Reader reader = new Reader(passage, knowledge, rate, latency);
-    boolean flood = Math.max(reader.a.count(), reader.b.count()) > Assumed.MOST_EDGES;
-    return flood ? reader.flood() : reader.search();
+    return reader.a.isFlood() || reader.b.isFlood() ? reader.flood() : reader.search();
   }
 
   private Reading flood() {

@@ -1,8 +1,8 @@
 package castwell.analysis.reading;
 
-import static castwell.analysis.reading.Candidates.NONE;
+import static castwell.analysis.reading.Hypothesis.NONE;
 
-import castwell.analysis.reading.Candidates.Candidate;
+import castwell.analysis.reading.Hypothesis.Candidate;
 import java.util.Arrays;
 import java.util.List;
 

@@ -1,16 +1,17 @@
 package castwell.analysis.reading;
 
-import static castwell.analysis.reading.Candidates.NONE;
+import static castwell.analysis.reading.Hypothesis.NONE;
 
-import castwell.analysis.reading.Candidates.Candidate;
+import castwell.analysis.reading.Hypothesis.Candidate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Seeks every story of one arrow, of two, or of none. With at most 40 edges a gate there are at
- * most 210 whole and 40 half candidates at each, so 44,100 + 16,800 pairs are tried by a few
- * subtractions each; what passes is weighed.
+ * Seeks every story of one arrow, of two, or of none. At each gate there are at most 210 whole
+ * candidates and 40 halves, so at most 44,100 + 16,800 pairs of them are tried, by a few
+ * subtractions each; what passes is weighed in full, and so are at most 66 pairs of the best.
  */
 final class Search {
   private static final Comparator<Story> BY_COST = Comparator.comparingDouble(Story::costNats);
@@ -53,13 +54,41 @@ final class Search {
   }
 
   private void oneArrow() {
-    Candidates atA = Candidates.of(a, prior);
-    Candidates atB = Candidates.of(b, prior);
-    tryAll(atA.whole(), atB.whole());
-    tryAll(atA.whole(), atB.fronts());
-    tryAll(atA.whole(), atB.tails());
-    tryAll(atA.fronts(), atB.whole());
-    tryAll(atA.tails(), atB.whole());
+    List<Candidate> wholeA = whole(a);
+    List<Candidate> wholeB = whole(b);
+    tryAll(wholeA, wholeB);
+    tryAll(wholeA, fronts(b));
+    tryAll(wholeA, tails(b));
+    tryAll(fronts(a), wholeB);
+    tryAll(tails(a), wholeB);
+  }
+
+  /** All pairs of a front and a later tail, the time between them an arrow's. */
+  private List<Candidate> whole(GateEdges gate) {
+    List<Candidate> candidates = new ArrayList<>();
+    for (Candidate front : fronts(gate)) {
+      for (int tail = front.front() + 1; tail < gate.count(); tail++) {
+        double seconds = gate.seconds[tail] - gate.seconds[front.front()];
+        if (gate.isClear(tail) && prior.canBlock(seconds)) {
+          candidates.add(new Candidate(front.front(), tail));
+        }
+      }
+    }
+    return candidates;
+  }
+
+  private static List<Candidate> fronts(GateEdges gate) {
+    return IntStream.range(0, gate.count())
+        .filter(i -> gate.blocked[i])
+        .mapToObj(i -> new Candidate(i, NONE))
+        .toList();
+  }
+
+  private static List<Candidate> tails(GateEdges gate) {
+    return IntStream.range(0, gate.count())
+        .filter(gate::isClear)
+        .mapToObj(i -> new Candidate(NONE, i))
+        .toList();
   }
 
   private void tryAll(List<Candidate> atA, List<Candidate> atB) {

@@ -1,6 +1,7 @@
 package castwell.analysis.verdict;
 
 import castwell.analysis.reading.ArrowRead;
+import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
@@ -16,14 +17,14 @@ final class OnePair implements Rule {
         .filter(arrow -> !evidence.isPartlyLost())
         .filter(arrow -> MergedEdges.hidesAnEnd(evidence).isEmpty())
         .filter(arrow -> MissingEdge.missing(evidence.passage()).isEmpty())
-        .map(OnePair::reason);
+        .flatMap(arrow -> evidence.measurement().speed().map(speed -> reason(arrow, speed)));
   }
 
-  private static Reason reason(ArrowRead arrow) {
+  private static Reason reason(ArrowRead arrow, Quantity speed) {
     boolean fronts = arrow.ends().frontA().isPresent() && arrow.ends().frontB().isPresent();
     return Reason.of(
         "one-pair",
         fronts ? "verdict.one_pair_fronts" : "verdict.one_pair_tails",
-        Amount.speed(arrow.speed().mps()));
+        Amount.speed(speed.value()));
   }
 }
