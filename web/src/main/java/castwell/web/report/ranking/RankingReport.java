@@ -19,6 +19,7 @@ import castwell.capture.view.report.ranking.PairView;
 import castwell.capture.view.report.ranking.RankedBow;
 import castwell.capture.view.report.ranking.RankingReportView;
 import castwell.capture.word.Rounded;
+import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -76,15 +77,16 @@ public final class RankingReport {
   }
 
   public static Report<RankingReportView> of(Transaction t, ZoneId zone, ReportRequest request) {
-    return new RankingReport(t, zone, request).report();
+    return new RankingReport(t, zone, request).report(t);
   }
 
-  private Report<RankingReportView> report() {
+  private Report<RankingReportView> report(Transaction t) {
     Ranking ranking = standings.ranking();
     List<RankedBow> bows = bows(ranking);
     List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<FeatureView> features = features();
     List<String> sentences = sentences(ranking, features);
+    sentences.addAll(1, GatesWords.of(t, standings.sessions(), SAYING));
     return new Report<>(
         sentences,
         List.of(
