@@ -17,9 +17,10 @@ import java.util.Random;
  *
  * @param slowed what share of their speed tails lose, as where a butt is too near
  * @param spacingM the true spacing; 609.6 mm is stated
+ * @param mps the least speed
  * @param day on which it was shot
  */
-record MadeSession(double slowed, double spacingM, String day) {
+record MadeSession(double slowed, double spacingM, double mps, String day) {
   static final int ARROWS = 24;
   static final double LENGTH_M = 0.7366; // 29 in
   private static final int HZ = 2_000_000;
@@ -82,12 +83,12 @@ record MadeSession(double slowed, double spacingM, String day) {
   }
 
   private long[] arrow(long start, Random random) {
-    double mps = 46 + random.nextDouble();
+    double shot = mps + random.nextDouble();
     double[] seconds = {
-      at(0, random) / mps,
-      at(spacingM, random) / mps,
-      at(LENGTH_M, random) / mps,
-      at(LENGTH_M, random) / mps + spacingM / (mps * (1 - slowed))
+      at(0, random) / shot,
+      at(spacingM, random) / shot,
+      at(LENGTH_M, random) / shot,
+      at(LENGTH_M, random) / shot + spacingM / (shot * (1 - slowed))
     };
     long[] ticks = new long[seconds.length];
     for (int i = 0; i < ticks.length; i++) {

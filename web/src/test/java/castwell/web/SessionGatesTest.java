@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What three sessions tell of their gates, wherever it is told: a clean one, one with a butt that
+ * What sessions tell of their gates, wherever it is told: clean ones, one with a butt that
  * slows tails by 1 % (6.1 mm of a spacing of 609.6 mm, by hand), and one whose gates stand 5 mm
  * farther apart than was entered.
  */
@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SessionGatesTest {
   private static final String CLEAN = "2026-05-02";
   private static final String NEAR = "2026-05-09";
+  private static final String LIGHT = "2026-05-10";
   private static final String APART = "2026-05-16";
   private static final double SPACING_M = 0.6096;
 
@@ -42,10 +43,11 @@ class SessionGatesTest {
     take(
         "bows",
         "bow,state_on,draw_weight_lb,draw_length_in\nAsh,2026-04-01,50,27\nAsh,2026-05-05,50,27\n");
-    take("arrows", "arrow,mass_gr,length_in\nPine,500,29\n");
-    new MadeSession(0, SPACING_M, CLEAN).replayInto(data, "Ash", "Pine");
-    new MadeSession(0.01, SPACING_M, NEAR).replayInto(data, "Ash", "Pine");
-    new MadeSession(0, SPACING_M + 0.005, APART).replayInto(data, "Ash", "Pine");
+    take("arrows", "arrow,mass_gr,length_in\nPine,500,29\nReed,350,29\n");
+    new MadeSession(0, SPACING_M, 46, CLEAN).replayInto(data, "Ash", "Pine");
+    new MadeSession(0.01, SPACING_M, 46, NEAR).replayInto(data, "Ash", "Pine");
+    new MadeSession(0, SPACING_M, 52, LIGHT).replayInto(data, "Ash", "Reed");
+    new MadeSession(0, SPACING_M + 0.005, 46, APART).replayInto(data, "Ash", "Pine");
   }
 
   private static void take(String what, String csv) throws IOException {
@@ -128,5 +130,6 @@ class SessionGatesTest {
         .contains(late);
     assertThat(first("bow", "Ash")).startsWith("In session " + NEAR);
     assertThat(first("bow", "Ash", "--state", "2026-04-01")).doesNotContain(late);
+    assertThat(first("ranking")).startsWith("In session " + NEAR).contains(late);
   }
 }

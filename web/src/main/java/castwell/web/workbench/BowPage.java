@@ -16,6 +16,7 @@ import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.view.StateName;
 import castwell.web.chart.Chart;
+import castwell.web.report.BowCells;
 import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.bow.AdviceWords;
@@ -151,7 +152,7 @@ public final class BowPage {
 
   private List<String> cautions() {
     List<CellSums> cells = study.cells().cells();
-    List<String> sessions = cells.stream().map(cell -> cell.name().session()).distinct().toList();
+    List<String> sessions = new BowCells(request.t(), request.zone()).lastSessions(study.state());
     return Stream.concat(
             lightArrows(cells),
             GatesWords.of(request.t(), sessions, new ReportFormat(speech)).stream())

@@ -19,6 +19,7 @@ import castwell.capture.view.report.ranking.PairView;
 import castwell.capture.view.report.ranking.RankedBow;
 import castwell.capture.view.report.ranking.RankingReportView;
 import castwell.capture.word.Rounded;
+import castwell.web.report.BowCells;
 import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
@@ -68,10 +69,12 @@ public final class RankingReport {
           new ReportColumn<>("p", "p", 3, FeatureView::p),
           new ReportColumn<>("exact", "exact", 0, FeatureView::exact));
 
+  private final ZoneId zone;
   private final ReportRequest request;
   private final Standings standings;
 
   private RankingReport(Transaction t, ZoneId zone, ReportRequest request) {
+    this.zone = zone;
     this.request = request;
     this.standings = Standings.of(t, zone, request);
   }
@@ -86,7 +89,7 @@ public final class RankingReport {
     List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<FeatureView> features = features();
     List<String> sentences = sentences(ranking, features);
-    sentences.addAll(1, GatesWords.of(t, standings.sessions(), SAYING));
+    sentences.addAll(1, GatesWords.of(t, sessions(t), SAYING));
     return new Report<>(
         sentences,
         List.of(
@@ -95,6 +98,13 @@ public final class RankingReport {
             new ReportTable<>("What goes with cast", FEATURES, features)),
         new RankingReportView(
             request.gpp(), sentences, bows, pairs, ranking.groups(), features, leftOut()));
+  }
+
+  private List<String> sessions(Transaction t) {
+    BowCells bowCells = new BowCells(t, zone);
+    return standings.ranked().stream()
+        .flatMap(bow -> bowCells.lastSessions(bow.state()).stream())
+        .toList();
   }
 
   private String gpp() {

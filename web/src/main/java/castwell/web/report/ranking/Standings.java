@@ -25,11 +25,9 @@ public record Standings(List<Standing> bows, Ranking ranking) {
    * One bow as it is now.
    *
    * @param n how many shots of it count in this state
-   * @param sessions in which they were shot
    * @param cast empty while too few shots or masses tell it
    */
-  public record Standing(
-      BowState state, String stateName, int n, List<String> sessions, Optional<Cast> cast) {}
+  public record Standing(BowState state, String stateName, int n, Optional<Cast> cast) {}
 
   public static Standings of(Transaction t, ZoneId zone, ReportRequest request) {
     BowCells bowCells = new BowCells(t, zone);
@@ -48,16 +46,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
             .virtualMass()
             .map(model -> request.cast(model, bow.state()))
             .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
-    return new Standing(bow.state(), bow.stateName(), bow.cells().shots(), sessions(bow), cast);
-  }
-
-  private static List<String> sessions(BowCells.Now bow) {
-    return bow.cells().cells().stream().map(cell -> cell.name().session()).distinct().toList();
-  }
-
-  /** The sessions in which the bows that are ranked were shot as they are now. */
-  List<String> sessions() {
-    return ranked().stream().flatMap(bow -> bow.sessions().stream()).distinct().toList();
+    return new Standing(bow.state(), bow.stateName(), bow.cells().shots(), cast);
   }
 
   List<Standing> ranked() {
