@@ -21,9 +21,9 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What sessions tell of their gates, wherever it is told: clean ones, one with a butt that
- * slows tails by 1 % (6.1 mm of a spacing of 609.6 mm, by hand), and one whose gates stand 5 mm
- * farther apart than was entered.
+ * What sessions tell of their gates, wherever it is told: clean ones, one with a butt that slows
+ * tails by 1 % (6.1 mm of a spacing of 609.6 mm, by hand), and one whose gates stand 5 mm farther
+ * apart than was entered.
  */
 @Tag("slow")
 @Timeout(300)
