@@ -52,6 +52,11 @@ public record FrontOverTail(int n, double meanM, double uM, double scatterM) {
     return Math.max(meanM - reach, Math.min(meanM + reach, residualM));
   }
 
+  /** The standard uncertainty of the trigger scatter, in metres: s over root 2 (8 + n - 1). */
+  public double triggerUM() {
+    return scatterM / EDGES_TO_ONE / Math.sqrt(2 * (BELIEVED_SHOTS + n - 1));
+  }
+
   public boolean isEnough() {
     return n >= ENOUGH;
   }

@@ -29,12 +29,6 @@ public record Stamps(Ends ends, TickRate rate, StampLatency latency) {
     return seconds(Gate.A, End.FRONT).flatMap(a -> seconds(Gate.B, End.FRONT).map(b -> b.minus(a)));
   }
 
-  /** The seconds from the front to the tail at one gate; empty when one of them is missing. */
-  public Optional<Quantity> blocked(Gate gate) {
-    return seconds(gate, End.FRONT)
-        .flatMap(front -> seconds(gate, End.TAIL).map(tail -> tail.minus(front)));
-  }
-
   Optional<Quantity> seconds(Gate gate, End end) {
     return ends.edge(gate, end).map(edge -> seconds(edge, place(gate, end), gate));
   }

@@ -48,6 +48,8 @@ class HowOftenNamedTest {
     SimulatedGates shorter = new SimulatedGates(0.001, 0, 0, -0.005, false);
     assertThat(share(longer, SHOTS, GateFindings::spacingNamed)).isGreaterThan(0.9);
     assertThat(share(shorter, SHOTS, GateFindings::spacingNamed)).isGreaterThan(0.9);
+    SimulatedGates uncertain = new SimulatedGates(0.001, 0, 0, 0.005, true);
+    assertThat(share(uncertain, SHOTS, GateFindings::spacingNamed)).isGreaterThan(0.7);
   }
 
   @Test

@@ -5,11 +5,12 @@ import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Measurement;
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.speed.SpeedMeter;
 import castwell.analysis.speed.StampLatency;
-import castwell.analysis.speed.Stamps;
 import castwell.analysis.speed.TickRate;
+import castwell.analysis.uncertainty.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,13 +57,17 @@ record SimulatedGates(
   }
 
   private static GateShot shot(double atS, Passage passage, KnownLength known) {
-    double speed =
-        SpeedMeter.measure(passage, CALIBRATION, RATE, StampLatency.NONE)
-            .speed()
-            .orElseThrow()
-            .value();
-    Stamps stamps = new Stamps(passage, RATE, StampLatency.NONE);
-    return GateShot.of(atS, speed, stamps, Optional.of(known)).orElseThrow();
+    Measurement told = SpeedMeter.measure(passage, CALIBRATION, RATE, StampLatency.NONE);
+    return new GateShot(
+        atS,
+        value(told.length()),
+        GateShot.residualM(
+            CALIBRATION.spacingM(), value(told.speed()), value(told.front()), value(told.tail())),
+        Optional.of(known));
+  }
+
+  private static double value(Optional<Quantity> quantity) {
+    return quantity.orElseThrow().value();
   }
 
   private Passage shot(double lengthM, double widthM, double spacingM, Random random) {

@@ -18,7 +18,7 @@ class SpacingFromLengthsTest {
   private static List<GateShot> shots(KnownLength known, double apartM, double... seenM) {
     List<GateShot> shots = new ArrayList<>();
     for (double seen : seenM) {
-      shots.add(ShotOf.lengths(seen + apartM / 2, seen - apartM / 2, known));
+      shots.add(ShotOf.length(seen, apartM, known));
     }
     return shots;
   }
@@ -28,7 +28,7 @@ class SpacingFromLengthsTest {
   }
 
   private static List<GateShot> oneArrow(int n, double seenM) {
-    return Collections.nCopies(n, ShotOf.lengths(seenM, seenM, new KnownLength("1", 0.74, 0.001)));
+    return Collections.nCopies(n, ShotOf.length(seenM, 0, new KnownLength("1", 0.74, 0.001)));
   }
 
   // R 4: lm with weights and its summary's cov.unscaled, the belief of W as one more row; each

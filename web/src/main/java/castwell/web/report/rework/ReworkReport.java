@@ -49,7 +49,7 @@ public final class ReworkReport {
     List<ChangedArrow> rows = new ArrayList<>(ReworkRows.of(reworked.change()));
     reworked.others().forEach(other -> rows.addAll(ReworkRows.of(other)));
     List<String> sentences =
-        ReworkWords.of(reworked, request.gpp(), conditions, ReportFormat.TRADE);
+        reworked.sentences(bowCells.transaction(), request.gpp(), conditions, ReportFormat.TRADE);
     return new Report<>(
         sentences,
         List.of(

@@ -7,12 +7,16 @@ import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.rework.ConditionView;
 import castwell.web.report.BowCells;
+import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import java.time.ZoneId;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What came of a rework.
@@ -45,7 +49,20 @@ public record Reworked(
   public List<String> sentences(
       Transaction t, ZoneId zone, ReportRequest request, ReportFormat format) {
     var conditions = ConditionRows.of(new BowCells(t, zone), this, format);
-    return ReworkWords.of(this, request.gpp(), conditions, format);
+    return sentences(t, request.gpp(), conditions, format);
+  }
+
+  List<String> sentences(
+      Transaction t, double gpp, List<ConditionView> conditions, ReportFormat format) {
+    List<String> sentences = ReworkWords.of(this, gpp, conditions, format);
+    sentences.addAll(1, GatesWords.of(t, sessions(), format));
+    return sentences;
+  }
+
+  private Set<String> sessions() {
+    Set<String> sessions = new LinkedHashSet<>(bow.before().sessions());
+    sessions.addAll(bow.after().sessions());
+    return sessions;
   }
 
   /** With all its uncertainty. */
