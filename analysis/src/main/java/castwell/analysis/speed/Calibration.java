@@ -1,11 +1,12 @@
 package castwell.analysis.speed;
 
+import castwell.analysis.setup.SetUpErrors;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import java.util.Objects;
 
 /**
- * How the gates stand, and how well they see.
+ * How the gates stand, how well they see, and what else may make their speeds wrong.
  *
  * @param spacingM the distance from gate A to gate B, above 0
  * @param spacingUM standard uncertainty of the spacing, in metres; common to every shot
@@ -13,13 +14,24 @@ import java.util.Objects;
  *     on one edge, in metres; each edge has its own error
  * @param gatesFromBowM the distance from the bow to gate A, at least 0
  * @param oscillator the part that keeps the board's time
+ * @param isMeasured whether somebody measured the spacing; if nobody did, its uncertainty is that
+ *     of gates put up by eye
+ * @param errors what makes every speed wrong alike and no edge tells
  */
 public record Calibration(
     double spacingM,
     double spacingUM,
     double triggerScatterM,
     double gatesFromBowM,
-    Oscillator oscillator) {
+    Oscillator oscillator,
+    boolean isMeasured,
+    SetUpErrors errors) {
+
+  /**
+   * The standard uncertainty of a spacing that nobody measured: gates put up by tape and by eye, as
+   * the notes on measuring the spacing reckon it.
+   */
+  public static final double UNMEASURED_U_M = 0.0038;
 
   private static final Source SPACING = Source.common("gate spacing");
 
@@ -34,6 +46,39 @@ public record Calibration(
     atLeastZero("the trigger scatter", triggerScatterM);
     atLeastZero("the distance from the bow to gate A", gatesFromBowM);
     Objects.requireNonNull(oscillator, "oscillator");
+    Objects.requireNonNull(errors, "errors");
+  }
+
+  /** Measured gates without any error beyond those of spacing, triggers and clock. */
+  public Calibration(
+      double spacingM,
+      double spacingUM,
+      double triggerScatterM,
+      double gatesFromBowM,
+      Oscillator oscillator) {
+    this(spacingM, spacingUM, triggerScatterM, gatesFromBowM, oscillator, true, SetUpErrors.NONE);
+  }
+
+  /** The same gates with a spacing that somebody measured. */
+  public Calibration measured(double otherSpacingM, double otherSpacingUM) {
+    return new Calibration(
+        otherSpacingM, otherSpacingUM, triggerScatterM, gatesFromBowM, oscillator, true, errors);
+  }
+
+  /** The same gates, whose triggers are known to scatter so. */
+  public Calibration withTriggerScatter(double metres) {
+    return new Calibration(
+        spacingM, spacingUM, metres, gatesFromBowM, oscillator, isMeasured, errors);
+  }
+
+  public Calibration with(SetUpErrors other) {
+    return new Calibration(
+        spacingM, spacingUM, triggerScatterM, gatesFromBowM, oscillator, isMeasured, other);
+  }
+
+  /** A speed over these gates with what the errors of the set-up add to its common uncertainty. */
+  public Quantity common(Quantity speed) {
+    return errors.on(speed, spacingM);
   }
 
   /** The spacing in metres as a quantity, uncertain by the common source "gate spacing". */
