@@ -33,6 +33,15 @@ public record Calibration(
    */
   public static final double UNMEASURED_U_M = 0.0038;
 
+  /**
+   * The spacing that settings begin with, 24 in, and the uncertainty that measuring it would leave.
+   */
+  public static final double UNTOUCHED_M = 0.6096;
+
+  public static final double UNTOUCHED_U_M = 0.0003;
+
+  private static final double SAME_M = 1e-9;
+
   private static final Source SPACING = Source.common("gate spacing");
 
   /**
@@ -59,16 +68,53 @@ public record Calibration(
     this(spacingM, spacingUM, triggerScatterM, gatesFromBowM, oscillator, true, SetUpErrors.NONE);
   }
 
-  /** The same gates with a spacing that somebody measured. */
-  public Calibration measured(double otherSpacingM, double otherSpacingUM) {
+  /**
+   * Whether these are the very figures that settings begin with, which nobody measured unless it is
+   * said.
+   */
+  public static boolean isUntouched(double spacingM, double spacingUM) {
+    return Math.abs(spacingM - UNTOUCHED_M) < SAME_M
+        && Math.abs(spacingUM - UNTOUCHED_U_M) < SAME_M;
+  }
+
+  /** The same gates, whose spacing nobody measured. */
+  public Calibration unmeasured() {
     return new Calibration(
-        otherSpacingM, otherSpacingUM, triggerScatterM, gatesFromBowM, oscillator, true, errors);
+        spacingM,
+        Math.max(spacingUM, UNMEASURED_U_M),
+        triggerScatterM,
+        gatesFromBowM,
+        oscillator,
+        false,
+        errors);
+  }
+
+  /**
+   * The same gates with a spacing that somebody says. Whoever says another than there was, or
+   * another uncertainty of it, measured it.
+   */
+  public Calibration spaced(double otherSpacingM, double otherSpacingUM) {
+    boolean isAsBefore =
+        Math.abs(otherSpacingM - spacingM) < SAME_M
+            && Math.abs(otherSpacingUM - spacingUM) < SAME_M;
+    return new Calibration(
+        otherSpacingM,
+        otherSpacingUM,
+        triggerScatterM,
+        gatesFromBowM,
+        oscillator,
+        isMeasured || !isAsBefore,
+        errors);
   }
 
   /** The same gates, whose triggers are known to scatter so. */
   public Calibration withTriggerScatter(double metres) {
     return new Calibration(
         spacingM, spacingUM, metres, gatesFromBowM, oscillator, isMeasured, errors);
+  }
+
+  public boolean isSameButForErrors(Calibration other) {
+    return with(other.errors).equals(other);
   }
 
   public Calibration with(SetUpErrors other) {

@@ -64,7 +64,8 @@ final class Schema {
             AppendOnly.guard(handle, "weighing_decision", "id");
           },
           handle -> handle.createScript(resource("schema-6.sql")).execute(),
-          handle -> handle.createScript(resource("schema-7.sql")).execute());
+          handle -> handle.createScript(resource("schema-7.sql")).execute(),
+          handle -> handle.createScript(resource("schema-9.sql")).execute());
 
   private Schema() {}
 

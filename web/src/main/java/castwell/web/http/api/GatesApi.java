@@ -66,12 +66,18 @@ public final class GatesApi {
 
   private static Calibration changed(Calibration now, CalibrationRequest request) {
     try {
+      Calibration spaced =
+          now.spaced(
+              request.spacingMm().orElse(now.spacingM() * 1e3) / 1e3,
+              request.spacingUMm().orElse(now.spacingUM() * 1e3) / 1e3);
       return new Calibration(
-          request.spacingMm().orElse(now.spacingM() * 1e3) / 1e3,
-          request.spacingUMm().orElse(now.spacingUM() * 1e3) / 1e3,
+          spaced.spacingM(),
+          spaced.spacingUM(),
           request.triggerScatterMm().orElse(now.triggerScatterM() * 1e3) / 1e3,
           request.gatesFromBowM().orElse(now.gatesFromBowM()),
-          request.oscillator().map(Settings::oscillator).orElse(now.oscillator()));
+          request.oscillator().map(Settings::oscillator).orElse(now.oscillator()),
+          spaced.isMeasured(),
+          spaced.errors());
     } catch (IllegalArgumentException e) {
       throw Body.invalid("refused.cant_be", e.getMessage());
     }
@@ -89,6 +95,7 @@ public final class GatesApi {
         gates.gatesFromBowM(),
         gates.oscillator(),
         entry.entered(),
-        entry.enteredBy());
+        entry.enteredBy(),
+        gates.isMeasured());
   }
 }
