@@ -112,6 +112,14 @@ public final class Calibrations {
         at);
   }
 
+  /** The stations that have one, by name. */
+  public List<String> stations() {
+    return handle
+        .createQuery("SELECT DISTINCT station FROM calibration ORDER BY station")
+        .mapTo(String.class)
+        .list();
+  }
+
   /** Every calibration of a station, in the order entered. */
   public List<Entry> of(String station) {
     return handle

@@ -6,9 +6,11 @@ import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Store;
+import castwell.capture.view.station.BudgetView;
 import castwell.capture.view.station.CalibrationEntered;
 import castwell.capture.view.station.CalibrationRequest;
 import castwell.capture.view.station.CalibrationView;
+import castwell.capture.view.station.StationBudget;
 import castwell.web.http.route.Body;
 import castwell.web.http.route.Route;
 import castwell.web.settings.Settings;
@@ -22,6 +24,8 @@ import java.util.Optional;
 /** How a station's gates stand, and since when. */
 public final class GatesApi {
   private static final String PATH = "/api/stations/{station}/calibrations";
+
+  private static final String BUDGET = "/api/stations/{station}/budget";
 
   private final Store store;
   private final Commands commands;
@@ -41,12 +45,26 @@ public final class GatesApi {
             .answersAll(CalibrationView.class, this::all),
         Route.post(PATH, "Enters how a station's gates stand, from a moment on")
             .takes(CalibrationRequest.class)
-            .creates(CalibrationEntered.class, this::enter));
+            .creates(CalibrationEntered.class, this::enter),
+        Route.get(BUDGET, "What makes a speed uncertain at a station's gates, the largest first")
+            .answersAll(BudgetView.class, this::budget));
   }
 
   private List<CalibrationView> all(Context ctx) {
     String station = ctx.pathParam("station");
     return store.read(t -> t.calibrations().of(station).stream().map(GatesApi::view).toList());
+  }
+
+  private List<BudgetView> budget(Context ctx) {
+    String station = ctx.pathParam("station");
+    return store
+        .read(t -> StationBudget.of(t, station, clock.instant()))
+        .map(StationBudget::rows)
+        .orElseThrow(() -> noStation(station));
+  }
+
+  private static Refused noStation(String station) {
+    return Refused.of(Why.NOT_FOUND, "refused.no_station", station);
   }
 
   /** What isn't given stays as it was; "from" and "to" tell which shots it covers. */
@@ -58,7 +76,7 @@ public final class GatesApi {
         store
             .read(t -> t.calibrations().inForce(station, from))
             .map(Calibrations.Entry::calibration)
-            .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_station", station));
+            .orElseThrow(() -> noStation(station));
     Optional<Instant> to = request.to().map(text -> Dates.instant("to", text, zone));
     int covered = commands.calibrate(station, from, to, changed(now, request), "page");
     return new CalibrationEntered(station, from, covered);
