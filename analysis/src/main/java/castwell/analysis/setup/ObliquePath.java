@@ -10,22 +10,23 @@ import castwell.analysis.uncertainty.Source;
  * sqrt 20. The speed isn't corrected by the former: nobody measured the angle, and a speed is what
  * the ticks say. The latter is its standard uncertainty, and holds what isn't corrected.
  *
- * @param greatestRad T, in radians
+ * @param greatestDegrees T, in degrees
  */
-public record ObliquePath(double greatestRad) {
+public record ObliquePath(double greatestDegrees) {
   static final Source SOURCE = Source.common("oblique path");
 
   /** Up to here the next term of the series adds less than a thirtieth. */
-  private static final double MOST = Math.toRadians(15);
+  private static final double MOST = 15;
 
   /**
    * @throws IllegalArgumentException for an angle below 0 or beyond 15 degrees
    */
   public ObliquePath {
-    Bound.check("the path's angle in radians", greatestRad, MOST);
+    Bound.check("the path's angle in degrees", greatestDegrees, MOST);
   }
 
   double relativeU() {
-    return greatestRad * greatestRad / Math.sqrt(20);
+    double t = Math.toRadians(greatestDegrees);
+    return t * t / Math.sqrt(20);
   }
 }

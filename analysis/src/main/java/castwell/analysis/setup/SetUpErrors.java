@@ -40,7 +40,7 @@ public record SetUpErrors(
    */
   public static final SetUpErrors USUAL =
       new SetUpErrors(
-          new ObliquePath(Math.toRadians(3)),
+          new ObliquePath(3),
           new UnparallelPlanes(0.001, 0.1),
           new WarmRails(23e-6, 20),
           4e-6,

@@ -50,7 +50,7 @@ class SetUpErrorsTest {
     SetUpErrors none = SetUpErrors.NONE;
     for (SetUpErrors alone :
         List.of(
-            new SetUpErrors(new ObliquePath(Math.toRadians(10)), none.planes(), none.rails(), 0, 0),
+            new SetUpErrors(new ObliquePath(10), none.planes(), none.rails(), 0, 0),
             new SetUpErrors(none.path(), new UnparallelPlanes(0.02, 0.3), none.rails(), 0, 0),
             new SetUpErrors(none.path(), none.planes(), usual.rails(), 0, 0),
             new SetUpErrors(none.path(), none.planes(), none.rails(), 50e-6, 0),
@@ -67,11 +67,7 @@ class SetUpErrorsTest {
             0,
             0,
             new SetUpErrors(
-                new ObliquePath(Math.toRadians(10)),
-                SetUpErrors.NONE.planes(),
-                SetUpErrors.NONE.rails(),
-                0,
-                0));
+                new ObliquePath(10), SetUpErrors.NONE.planes(), SetUpErrors.NONE.rails(), 0, 0));
     int within = 0;
     for (int i = 0; i < TRIALS; i++) {
       Quantity speed = fly(gates);
@@ -96,8 +92,8 @@ class SetUpErrorsTest {
 
   @Test
   void boundsOutOfTheirRangeAreRefused() {
-    assertThatThrownBy(() -> new ObliquePath(Math.toRadians(16)))
-        .hasMessageContaining("the path's angle in radians");
+    assertThatThrownBy(() -> new ObliquePath(16))
+        .hasMessageContaining("the path's angle in degrees");
     assertThatThrownBy(() -> new UnparallelPlanes(-1e-3, 0.1))
         .hasMessageContaining("the gates' being out of parallel");
     assertThatThrownBy(() -> new WarmRails(23e-6, Double.NaN))
@@ -125,7 +121,7 @@ class SetUpErrorsTest {
   private Quantity fly(Calibration gates) {
     TickRate rate = new TickRate(HZ, 2e-6);
     SetUpErrors errors = gates.errors();
-    double oblique = random.nextDouble() * errors.path().greatestRad();
+    double oblique = Math.toRadians(random.nextDouble() * errors.path().greatestDegrees());
     double spacingM =
         gates.spacingM()
             + gates.spacingUM() * random.nextGaussian()

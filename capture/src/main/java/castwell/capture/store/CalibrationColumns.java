@@ -12,7 +12,7 @@ import java.sql.SQLException;
 /** How a row tells how the gates stand. Rows of earlier programs don't tell all of it. */
 final class CalibrationColumns {
   static final String ADDED =
-      "spacing_measured, path_rad, out_of_parallel_m, off_measured_m, rails_per_k, rails_span_k, latency_unlike_s, drag_per_m";
+      "spacing_measured, path_degrees, out_of_parallel_m, off_measured_m, rails_per_k, rails_span_k, latency_unlike_s, drag_per_m";
 
   /** Whether somebody measured the spacing of {@code calibration}, as a column. */
   static final String IS_MEASURED =
@@ -35,7 +35,7 @@ final class CalibrationColumns {
   }
 
   private static SetUpErrors errors(ResultSet row) throws SQLException {
-    double path = row.getDouble("path_rad");
+    double path = row.getDouble("path_degrees");
     if (row.wasNull()) {
       return SetUpErrors.USUAL;
     }

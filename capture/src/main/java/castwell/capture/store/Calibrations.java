@@ -74,7 +74,7 @@ public final class Calibrations {
         entered,
         by,
         calibration.isMeasured(),
-        errors.path().greatestRad(),
+        errors.path().greatestDegrees(),
         errors.planes().outOfParallelM(),
         errors.planes().offMeasuredM(),
         errors.rails().perKelvin(),

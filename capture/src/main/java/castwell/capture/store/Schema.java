@@ -65,7 +65,10 @@ final class Schema {
           },
           handle -> handle.createScript(resource("schema-6.sql")).execute(),
           handle -> handle.createScript(resource("schema-7.sql")).execute(),
-          handle -> handle.createScript(resource("schema-9.sql")).execute());
+          handle -> {
+            handle.createScript(resource("schema-9.sql")).execute();
+            CellsUnmade.watchArrows(handle);
+          });
 
   private Schema() {}
 

@@ -49,11 +49,10 @@ record GatesSettings(Calibration written) {
   }
 
   private static SetUpErrors errors(SettingsTable table, SetUpErrors or) {
-    double degrees = Math.toDegrees(or.path().greatestRad());
     double outMm = or.planes().outOfParallelM() * 1e3;
     double offMm = or.planes().offMeasuredM() * 1e3;
     return new SetUpErrors(
-        new ObliquePath(Math.toRadians(table.number("path_degrees", degrees, 0, 15))),
+        new ObliquePath(table.number("path_degrees", or.path().greatestDegrees(), 0, 15)),
         new UnparallelPlanes(
             table.number("out_of_parallel_mm", outMm, 0, 100) / 1e3,
             table.number("off_measured_mm", offMm, 0, 600) / 1e3),
