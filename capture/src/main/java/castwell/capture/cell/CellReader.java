@@ -144,7 +144,7 @@ public final class CellReader {
    */
   private static String setUpName(Brief shot) {
     return shot.calibrationId().isPresent()
-        ? shot.station() + ", calibration " + shot.calibrationId().getAsLong()
+        ? SetUps.name(shot.station(), shot.calibrationId().getAsLong())
         : "by hand, " + shot.session();
   }
 }

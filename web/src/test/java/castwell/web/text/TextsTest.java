@@ -40,6 +40,7 @@ class TextsTest {
           String.join(
               "|",
               "menu\\..*",
+              "report\\.speeds\\.at_(bow|gates|mixed)",
               "budget\\.(own|common|all(-own|-common)?|[a-z]+(-[a-z]+)?)",
               "sheet\\.no_(bow|arrow)(_but)?",
               "calibration\\.(agrees|differs|cant_tell)",

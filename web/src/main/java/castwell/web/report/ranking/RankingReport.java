@@ -24,6 +24,7 @@ import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Trade;
 import castwell.web.report.bow.BowReport;
 import castwell.web.report.ranking.Standings.Standing;
@@ -47,7 +48,8 @@ public final class RankingReport {
           new ReportColumn<>("ci95_fps", "95 % ft/s", 1, row -> row.cast().ci95Fps()),
           new ReportColumn<>(
               "ci95_with_scale_fps", "with scale ft/s", 1, row -> row.cast().ci95WithScaleFps()),
-          ReportColumn.text("groups", "group", RankedBow::groups));
+          ReportColumn.text("groups", "group", RankedBow::groups),
+          ReportColumn.text("speed_at", "speed at", row -> row.cast().speedAt()));
 
   private static final List<ReportColumn<PairView>> PAIRS =
       List.of(
@@ -69,9 +71,11 @@ public final class RankingReport {
 
   private final ReportRequest request;
   private final Standings standings;
+  private final Transaction t;
 
   private RankingReport(Transaction t, ZoneId zone, ReportRequest request) {
     this.request = request;
+    this.t = t;
     this.standings = Standings.of(t, zone, request);
   }
 
@@ -84,7 +88,7 @@ public final class RankingReport {
     List<RankedBow> bows = bows(ranking);
     List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<FeatureView> features = features();
-    List<String> sentences = sentences(ranking, features);
+    List<String> sentences = speeds().in(sentences(ranking, features), t, SAYING);
     return new Report<>(
         sentences,
         List.of(
@@ -93,6 +97,10 @@ public final class RankingReport {
             new ReportTable<>("What goes with cast", FEATURES, features)),
         new RankingReportView(
             request.gpp(), sentences, bows, pairs, ranking.groups(), features, leftOut()));
+  }
+
+  private SpeedNote speeds() {
+    return SpeedNote.ofBows(standings.ranked().stream().map(Standing::cells));
   }
 
   private String gpp() {
@@ -118,7 +126,7 @@ public final class RankingReport {
                   bow.stateName(),
                   bow.state().drawWeightN() / NEWTONS_PER_POUND,
                   bow.n(),
-                  BowReport.casts(bow.cast().orElseThrow()),
+                  BowReport.casts(bow.cast().orElseThrow(), bow.cells().areAtBow()),
                   letters.get(entry.bow()));
             })
         .toList();

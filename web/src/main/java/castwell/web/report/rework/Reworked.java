@@ -1,5 +1,6 @@
 package castwell.web.report.rework;
 
+import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Change;
 import castwell.analysis.compare.Conclusion;
 import castwell.analysis.compare.Control;
@@ -7,12 +8,15 @@ import castwell.analysis.compare.WhatMoved;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.report.rework.ConditionView;
 import castwell.web.report.BowCells;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
+import castwell.web.report.SpeedNote;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What came of a rework.
@@ -44,8 +48,34 @@ public record Reworked(
   /** The answer, then what it can't rule out. */
   public List<String> sentences(
       Transaction t, ZoneId zone, ReportRequest request, ReportFormat format) {
-    var conditions = ConditionRows.of(new BowCells(t, zone), this, format);
-    return ReworkWords.of(this, request.gpp(), conditions, format);
+    BowCells bowCells = new BowCells(t, zone);
+    return sentences(bowCells, ConditionRows.of(bowCells, this, format), request, format);
+  }
+
+  List<String> sentences(
+      BowCells bowCells,
+      List<ConditionView> conditions,
+      ReportRequest request,
+      ReportFormat format) {
+    List<String> words = ReworkWords.of(this, request.gpp(), conditions, format);
+    return SpeedNote.ofCells(cells()).in(words, bowCells.transaction(), format);
+  }
+
+  /** The bow's own, of the arrows shot on both days, all at the bow or all at the gates. */
+  private Stream<Cell> cells() {
+    return change.arrows().stream()
+        .flatMap(
+            arrow ->
+                Stream.concat(bow.before().cells().stream(), bow.after().cells().stream())
+                    .filter(cell -> cell.name().arrow().equals(arrow.arrow()))
+                    .map(cell -> arrow.areAtBow() ? cell : cell.atGates()));
+  }
+
+  /** Whether every speed that is compared is the one at the bow. */
+  boolean isAtBow() {
+    return Stream.concat(Stream.of(change), others.stream())
+        .flatMap(of -> of.arrows().stream())
+        .allMatch(Change.OfArrow::areAtBow);
   }
 
   /** With all its uncertainty. */

@@ -23,6 +23,7 @@ import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportTable;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import castwell.web.text.Speech;
@@ -68,12 +69,12 @@ public final class SessionReport {
   public static Report<SessionReportView> of(Transaction t, ZoneId zone, Optional<String> name) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(session, cells, ReportFormat.TRADE);
+    return report(t, session, cells, ReportFormat.TRADE);
   }
 
   public static Told told(Transaction t, ZoneId zone, Session session, ReportFormat format) {
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return new Told(report(session, cells, format).sentences(), cells.strays());
+    return new Told(report(t, session, cells, format).sentences(), cells.strays());
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -88,13 +89,15 @@ public final class SessionReport {
   }
 
   private static Report<SessionReportView> report(
-      Session session, SessionCells found, ReportFormat format) {
+      Transaction t, Session session, SessionCells found, ReportFormat format) {
     List<Cell> cells = found.cells();
     List<CellView> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<FirstShotsView> first = firstShots(cells);
     List<AsideView> aside = aside(cells);
-    List<String> sentences = sentences(session, found, cells, drift, first, format);
+    List<String> sentences =
+        SpeedNote.ofCells(cells.stream())
+            .in(sentences(session, found, cells, drift, first, format), t, format);
     return new Report<>(
         sentences,
         List.of(
