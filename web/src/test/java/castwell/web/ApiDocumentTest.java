@@ -194,6 +194,8 @@ class ApiDocumentTest {
     calls.get(gates, "range");
     calls.well("POST", gates, "{\"spacing_mm\":1000.5,\"oscillator\":\"resonator\"}", "range");
     calls.refused(400, "POST", gates, "{\"spacing_mm\":-1}", "range");
+    calls.get("/api/stations/{station}/budget", "range");
+    calls.refused(404, "GET", "/api/stations/{station}/budget", "", "nowhere");
     calls.well(
         "POST", "/api/stations/{station}/readings", "{\"speed_fps\":150,\"note\":\"\"}", "range");
     calls.refused(400, "POST", "/api/stations/{station}/readings", "{}", "range");

@@ -1,5 +1,6 @@
 package castwell.analysis.bow;
 
+import castwell.analysis.air.AtBow;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
 import castwell.analysis.cell.SetUp;
@@ -12,13 +13,21 @@ import java.util.Optional;
 
 /**
  * A bow state's cells by their sums, which are all that a least-squares fit uses of the shots.
+ * Their speeds are those at the bow; where that of one cell isn't known, all are those at the
+ * gates, since a curve through both would be bent by the air.
  *
  * @param name the name that tells this state's fit from those of other states
  */
 public record BowSums(String name, List<CellSums> cells) {
 
   public BowSums {
-    cells = List.copyOf(cells);
+    boolean areAtBow = cells.stream().allMatch(cell -> cell.isEmpty() || cell.atBow().isKnown());
+    cells = areAtBow ? List.copyOf(cells) : cells.stream().map(CellSums::atGates).toList();
+  }
+
+  /** Whether the speeds are those at the bow. */
+  public boolean areAtBow() {
+    return cells.stream().anyMatch(cell -> cell.atBow().isKnown());
   }
 
   public static BowSums of(String name, List<Cell> cells) {
@@ -59,7 +68,29 @@ public record BowSums(String name, List<CellSums> cells) {
    * its share of the shots.
    */
   public Optional<VirtualMass> virtualMass() {
-    return fit().map(fit -> withCommon(fit.quantities(name)));
+    return fit().map(fit -> withDrag(withCommon(fit.quantities(name))));
+  }
+
+  /**
+   * The drag coefficient's error makes light arrows' speeds more wrong than heavy ones', and so the
+   * virtual mass too: by how much, the fit itself tells when all speeds are taken to the bow with a
+   * coefficient one standard uncertainty larger or smaller.
+   */
+  private VirtualMass withDrag(VirtualMass bow) {
+    Optional<VirtualMassFit> more = withMoreDrag(1);
+    Optional<VirtualMassFit> less = withMoreDrag(-1);
+    if (!areAtBow() || more.isEmpty() || less.isEmpty()) {
+      return bow;
+    }
+    double energy = (more.get().energyJ() - less.get().energyJ()) / 2;
+    double mass = (more.get().virtualMassKg() - less.get().virtualMassKg()) / 2;
+    return new VirtualMass(
+        bow.energyJ().plus(AtBow.common(energy)), bow.virtualMassKg().plus(AtBow.common(mass)));
+  }
+
+  private Optional<VirtualMassFit> withMoreDrag(double standardUncertainties) {
+    return VirtualMassFit.of(
+        Repeats.of(cells.stream().map(cell -> cell.withMoreDrag(standardUncertainties)).toList()));
   }
 
   private VirtualMass withCommon(VirtualMass own) {

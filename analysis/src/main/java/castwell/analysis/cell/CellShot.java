@@ -7,4 +7,8 @@ package castwell.analysis.cell;
  * @param gatesUMps the speed's own standard uncertainty that comes from the gates alone
  * @param kept whether a person brought the shot back, so that no test sets it aside again
  */
-public record CellShot(String id, double firedS, double speedMps, double gatesUMps, boolean kept) {}
+public record CellShot(String id, double firedS, double speedMps, double gatesUMps, boolean kept) {
+  CellShot times(double factor) {
+    return new CellShot(id, firedS, speedMps * factor, gatesUMps * factor, kept);
+  }
+}

@@ -43,7 +43,7 @@ public record CellSummary(
     if (cell.isEmpty()) {
       throw new IllegalArgumentException("a cell's summary needs a shot that counts");
     }
-    Quantity mean = cell.setUp().withCommon(own(cell));
+    Quantity mean = cell.atBow().withCommon(cell.setUp().withCommon(own(cell)));
     Quantity mass = Quantity.exact(cell.massKg());
     return new CellSummary(
         cell,

@@ -1,5 +1,6 @@
 package castwell.analysis.cell;
 
+import castwell.analysis.air.AtBow;
 import castwell.analysis.statistic.ExtremeSpread;
 import castwell.analysis.statistic.Mean;
 import java.util.Arrays;
@@ -15,6 +16,7 @@ import java.util.Arrays;
  * @param gatesMeanSquare the mean square of the uncertainty that the gates alone add to each shot,
  *     in m2/s2
  * @param setAside the number of shots that don't count
+ * @param atBow how the speeds were taken from the gates to the bow
  */
 public record CellSums(
     CellName name,
@@ -26,7 +28,8 @@ public record CellSums(
     double slowestMps,
     double fastestMps,
     double gatesMeanSquare,
-    int setAside) {
+    int setAside,
+    AtBow atBow) {
 
   public static CellSums of(Cell cell) {
     double[] speeds = cell.speedsMps();
@@ -43,7 +46,33 @@ public record CellSums(
         slowest,
         slowest + ExtremeSpread.of(speeds),
         cell.shots().stream().mapToDouble(s -> s.gatesUMps() * s.gatesUMps()).average().orElse(0),
-        cell.setAside().size());
+        cell.setAside().size(),
+        cell.atBow());
+  }
+
+  /** The same sums of the speeds at the gates. */
+  public CellSums atGates() {
+    return times(1 / atBow.factor(), AtBow.NOT_KNOWN);
+  }
+
+  /** The same sums, had the drag coefficient been so many standard uncertainties larger. */
+  public CellSums withMoreDrag(double standardUncertainties) {
+    return times(Math.exp(standardUncertainties * atBow.relativeU()), atBow);
+  }
+
+  private CellSums times(double factor, AtBow speedsAt) {
+    return new CellSums(
+        name,
+        massKg,
+        setUp,
+        n,
+        meanMps * factor,
+        sumSquares * factor * factor,
+        slowestMps * factor,
+        fastestMps * factor,
+        gatesMeanSquare * factor * factor,
+        setAside,
+        speedsAt);
   }
 
   /** The standard deviation of one shot; NaN of fewer than two. */

@@ -18,9 +18,20 @@ import java.util.Set;
  */
 public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
 
-  /** One arrow's means on both days and their difference, whose p value is that of Welch's test. */
+  /**
+   * One arrow's means on both days and their difference, whose p value is that of Welch's test.
+   *
+   * @param areAtBow whether both are speeds at the bow; else both are those at the gates
+   */
   public record OfArrow(
-      String arrow, double massKg, int nBefore, int nAfter, Quantity beforeMps, Quantity afterMps) {
+      String arrow,
+      double massKg,
+      int nBefore,
+      int nAfter,
+      Quantity beforeMps,
+      Quantity afterMps,
+      boolean areAtBow) {
+
     public Quantity changeMps() {
       return afterMps.minus(beforeMps);
     }
@@ -50,13 +61,15 @@ public record Change(String bow, List<OfArrow> arrows, Quantity meanMps) {
   }
 
   private static OfArrow ofArrow(Cell before, Cell after) {
+    boolean areAtBow = before.atBow().isKnown() && after.atBow().isKnown();
     return new OfArrow(
         before.name().arrow(),
         after.massKg(),
         before.shots().size(),
         after.shots().size(),
-        CellSummary.of(before).meanMps(),
-        CellSummary.of(after).meanMps());
+        CellSummary.of(areAtBow ? before : before.atGates()).meanMps(),
+        CellSummary.of(areAtBow ? after : after.atGates()).meanMps(),
+        areAtBow);
   }
 
   private static Optional<Quantity> mean(List<OfArrow> arrows) {

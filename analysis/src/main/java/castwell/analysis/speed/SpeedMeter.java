@@ -97,7 +97,7 @@ public final class SpeedMeter {
       return Optional.empty();
     }
     Quantity metres = calibration.spacing().plus(b.beyondM()).minus(a.beyondM());
-    return Optional.of(metres.dividedBy(seconds));
+    return Optional.of(calibration.common(metres.dividedBy(seconds)));
   }
 
   /**

@@ -5,6 +5,7 @@ import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.shot.Passages;
+import castwell.analysis.uncertainty.Quantity;
 import java.util.List;
 
 /**
@@ -42,6 +43,11 @@ public record Flight(double speedMps, double lengthM) {
 
   public Measurement measure(Passage passage) {
     return SpeedMeter.measure(passage, CALIBRATION, RATE, StampLatency.NONE);
+  }
+
+  /** The speed that other gates and another clock tell of the same flight. */
+  public Quantity speedOver(Calibration gates, TickRate rate) {
+    return SpeedMeter.measure(passage(), gates, rate, StampLatency.NONE).speed().orElseThrow();
   }
 
   /** Of the reported speed, as a share of the true one. */

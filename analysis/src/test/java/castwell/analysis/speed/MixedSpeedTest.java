@@ -16,7 +16,7 @@ class MixedSpeedTest {
 
   @Test
   void hasTheValueAndTheOwnUncertaintyOfTheMixture() {
-    Measurement mixed = measure(new MixedSpeed(45.9, 0.4, 0.743, 0.2, 0.5, 0.3));
+    Measurement mixed = measure(new MixedSpeed(45.9, 0.4, 0.743, 0, 0.2, 0.5, 0.3));
     Quantity speed = mixed.speed().orElseThrow();
 
     assertThat(speed.value()).isEqualTo(45.9);
@@ -28,7 +28,8 @@ class MixedSpeedTest {
   /** By reasoning: the weights are those of the pairs, each of two triggers. */
   @Test
   void hasTheTriggersByTheWeightsOfTheirPairs() {
-    Quantity speed = measure(new MixedSpeed(45.72, 0.4, 0.74, 0, 0.75, 0.25)).speed().orElseThrow();
+    Quantity speed =
+        measure(new MixedSpeed(45.72, 0.4, 0.74, 0, 0, 0.75, 0.25)).speed().orElseThrow();
     double ofOneTrigger = 1e-3 / Flight.SPACING_M * 45.72;
 
     assertThat(part(speed, "trigger at gate A, front"))
@@ -39,7 +40,7 @@ class MixedSpeedTest {
   @Test
   void hasTheCommonUncertaintyOfAnyOtherSpeed() {
     Quantity plain = Flight.ARROW.measure(passage).speed().orElseThrow();
-    Quantity mixed = measure(new MixedSpeed(45.72, 0.4, 0.74, 1, 0, 0)).speed().orElseThrow();
+    Quantity mixed = measure(new MixedSpeed(45.72, 0.4, 0.74, 0, 1, 0, 0)).speed().orElseThrow();
 
     assertThat(mixed.standardUncertainty(Kind.COMMON))
         .isCloseTo(plain.standardUncertainty(Kind.COMMON), within(1e-12));

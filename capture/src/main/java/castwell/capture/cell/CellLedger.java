@@ -1,5 +1,6 @@
 package castwell.capture.cell;
 
+import castwell.analysis.air.AtBow;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellSums;
@@ -29,10 +30,10 @@ import java.util.function.BooleanSupplier;
  */
 public final class CellLedger {
   /**
-   * The number of the rules by which strays are found. Raise it whenever those rules change, and
-   * all cells are made anew.
+   * The number of the rules by which strays are found and speeds are taken to the bow. Raise it
+   * whenever those rules change, and all cells are made anew.
    */
-  private static final int RULES = 1;
+  private static final int RULES = 2;
 
   private final Transaction t;
   private final ZoneId zone;
@@ -168,7 +169,8 @@ public final class CellLedger {
         row.slowestMps(),
         row.fastestMps(),
         row.gatesMeanSquare(),
-        row.setAside());
+        row.setAside(),
+        new AtBow(row.drag()));
   }
 
   private List<Row> rows(Session session) {
@@ -198,6 +200,7 @@ public final class CellLedger {
         sums.slowestMps(),
         sums.fastestMps(),
         sums.gatesMeanSquare(),
-        sums.setAside());
+        sums.setAside(),
+        sums.atBow().share());
   }
 }

@@ -1,5 +1,6 @@
 package castwell.capture.cell;
 
+import castwell.analysis.air.AtBow;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellName;
 import castwell.analysis.cell.CellShot;
@@ -84,29 +85,45 @@ public final class CellReader {
   }
 
   private Cell cell(CellName name, List<Brief> shots) {
+    Arrow arrow = arrows.get(shots.get(0).arrowId());
+    boolean areAtBow = shots.stream().allMatch(shot -> atBow(shot, arrow).isKnown());
+    double shares = 0;
     List<CellShot> counting = new ArrayList<>();
     List<SetAside> aside = new ArrayList<>();
     for (Brief shot : shots) {
       if (shot.counts() && shot.speedMps().isPresent()) {
-        counting.add(cellShot(shot));
+        AtBow atBow = areAtBow ? atBow(shot, arrow) : AtBow.NOT_KNOWN;
+        shares += atBow.share();
+        counting.add(cellShot(shot, atBow.factor()));
       } else {
         aside.add(new SetAside(shot.shotId(), reasons(shot)));
       }
     }
-    return new Cell(
-        name, arrows.get(shots.get(0).arrowId()).massKg(), setUp(shots), counting, aside);
+    AtBow mean = counting.isEmpty() ? AtBow.NOT_KNOWN : new AtBow(shares / counting.size());
+    return new Cell(name, arrow.massKg(), setUp(shots), counting, aside, mean);
+  }
+
+  /** Not known of a speed that was entered by hand, and of an arrow without a diameter. */
+  private static AtBow atBow(Brief shot, Arrow arrow) {
+    return shot.way().isPresent() && arrow.diameterM().isPresent()
+        ? AtBow.of(
+            arrow.diameterM().getAsDouble(),
+            arrow.massKg(),
+            shot.way().get().airDensity(),
+            shot.way().get().metres())
+        : AtBow.NOT_KNOWN;
   }
 
   private List<Phrase> reasons(Brief shot) {
     return transaction.shots().byPassage(shot.passageId()).orElseThrow().reasons();
   }
 
-  private static CellShot cellShot(Brief shot) {
+  private static CellShot cellShot(Brief shot, double toBow) {
     return new CellShot(
         shot.shotId(),
         shot.fired().toEpochMilli() / 1e3,
-        shot.speedMps().orElseThrow(),
-        shot.speedUOwnMps(),
+        shot.speedMps().orElseThrow() * toBow,
+        shot.speedUOwnMps() * toBow,
         shot.judgedByPerson());
   }
 
@@ -127,7 +144,7 @@ public final class CellReader {
    */
   private static String setUpName(Brief shot) {
     return shot.calibrationId().isPresent()
-        ? shot.station() + ", calibration " + shot.calibrationId().getAsLong()
+        ? SetUps.name(shot.station(), shot.calibrationId().getAsLong())
         : "by hand, " + shot.session();
   }
 }

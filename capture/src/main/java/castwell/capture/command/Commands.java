@@ -1,6 +1,7 @@
 package castwell.capture.command;
 
 import castwell.analysis.reading.Limits;
+import castwell.analysis.setup.SetUpErrors;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.wording.Amount;
 import castwell.capture.announce.AnnouncedStore;
@@ -279,13 +280,20 @@ public final class Commands {
 
   /**
    * Enters what the configuration or a recording says about the gates, unless it said the same
-   * before.
+   * before. Of the errors that it says a set-up has, the gates in force are told, whoever measured
+   * them.
    */
   public void calibrateUnlessSaid(
       String station, Instant from, Calibration calibration, String by) {
     Optional<Calibrations.Entry> said = store.read(t -> t.calibrations().lastBy(station, by));
-    if (said.map(entry -> !entry.calibration().equals(calibration)).orElse(true)) {
+    if (said.map(entry -> !entry.calibration().isSameButForErrors(calibration)).orElse(true)) {
       calibrate(station, from, calibration, by);
+    }
+    Calibrations.Entry now = store.read(t -> t.calibrations().inForce(station, from)).orElseThrow();
+    SetUpErrors errors = calibration.errors();
+    if (!now.calibration().errors().equals(errors)) {
+      calibrate(
+          station, from, now.validTo(), now.calibration().with(errors), by + ", as to its errors");
     }
   }
 

@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -23,11 +24,12 @@ public final class BriefShots {
         coalesce(figure.speed_u_common_mps, reading.speed_u_common_mps, 0),
         CASE decided WHEN 'SET_ASIDE' THEN 0 WHEN 'BROUGHT_BACK' THEN 1
           ELSE coalesce(clean, reading.speed_mps IS NOT NULL) END,
-        coalesce(decided IN ('SET_ASIDE', 'BROUGHT_BACK'), 0)
+        coalesce(decided IN ('SET_ASIDE', 'BROUGHT_BACK'), 0), figure.air_density, gates_from_bow_m + spacing_m / 2
       FROM passage
       JOIN session ON session.id = passage.session_id
       JOIN shot_tag ON shot_tag.id = (SELECT max(id) FROM shot_tag WHERE passage_id = passage.id)
       LEFT JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+      LEFT JOIN calibration ON calibration.id = passage.calibration_id
       LEFT JOIN reading ON reading.passage_id = passage.id
       LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
       WHERE part_of IS NULL AND bow_id IS NOT NULL AND arrow_id IS NOT NULL\s""";
@@ -41,6 +43,7 @@ public final class BriefShots {
    *
    * @param calibrationId of the gates that saw it; empty where its speed was entered by hand
    * @param speedMps empty where there is none
+   * @param way empty where its speed was entered by hand
    */
   public record Brief(
       long passageId,
@@ -55,7 +58,15 @@ public final class BriefShots {
       double speedUOwnMps,
       double speedUCommonMps,
       boolean counts,
-      boolean judgedByPerson) {}
+      boolean judgedByPerson,
+      Optional<Way> way) {}
+
+  /**
+   * The way from the bow to where the speed was measured.
+   *
+   * @param airDensity in kg/m3
+   */
+  public record Way(double metres, double airDensity) {}
 
   BriefShots(Handle handle) {
     this.handle = handle;
@@ -96,6 +107,9 @@ public final class BriefShots {
         row.getDouble(10),
         row.getDouble(11),
         row.getBoolean(12),
-        row.getBoolean(13));
+        row.getBoolean(13),
+        byGates.isPresent()
+            ? Optional.of(new Way(row.getDouble(15), row.getDouble(14)))
+            : Optional.empty());
   }
 }

@@ -1,7 +1,7 @@
 package castwell.capture.store;
 
+import castwell.analysis.setup.SetUpErrors;
 import castwell.analysis.speed.Calibration;
-import castwell.analysis.speed.Oscillator;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -10,8 +10,12 @@ import org.jdbi.v3.core.mapper.RowMapper;
 
 /** The measured dimensions of the gates, each from some instant on. */
 public final class Calibrations {
-  private static final String COLUMNS =
-      "id, station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by";
+  /** The columns of the row and their order, as they are written. */
+  private static final String ENTERED =
+      "station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m, gates_from_bow_m, oscillator, entered_ms, entered_by, "
+          + CalibrationColumns.ADDED;
+
+  private static final String COLUMNS = "id, " + ENTERED + ", " + CalibrationColumns.IS_MEASURED;
 
   private static final RowMapper<Entry> ENTRY =
       (row, context) ->
@@ -22,12 +26,7 @@ public final class Calibrations {
               Columns.optionalLong(row, "valid_to_ms").stream()
                   .mapToObj(Instant::ofEpochMilli)
                   .findFirst(),
-              new Calibration(
-                  row.getDouble("spacing_m"),
-                  row.getDouble("spacing_u_m"),
-                  row.getDouble("trigger_scatter_m"),
-                  row.getDouble("gates_from_bow_m"),
-                  Oscillator.valueOf(row.getString("oscillator"))),
+              CalibrationColumns.read(row),
               Instant.ofEpochMilli(row.getLong("entered_ms")),
               row.getString("entered_by"));
 
@@ -58,12 +57,12 @@ public final class Calibrations {
       Calibration calibration,
       Instant entered,
       String by) {
+    SetUpErrors errors = calibration.errors();
     return BareSql.returning(
         handle,
-        """
-        INSERT INTO calibration (station, valid_from_ms, valid_to_ms, spacing_m, spacing_u_m, trigger_scatter_m,
-          gates_from_bow_m, oscillator, entered_ms, entered_by)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id""",
+        "INSERT INTO calibration ("
+            + ENTERED
+            + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id",
         station,
         validFrom,
         validTo,
@@ -73,7 +72,15 @@ public final class Calibrations {
         calibration.gatesFromBowM(),
         calibration.oscillator().name(),
         entered,
-        by);
+        by,
+        calibration.isMeasured(),
+        errors.path().greatestDegrees(),
+        errors.planes().outOfParallelM(),
+        errors.planes().offMeasuredM(),
+        errors.rails().perKelvin(),
+        errors.rails().spanK(),
+        errors.latencyUnlikeS(),
+        errors.dragPerMetre());
   }
 
   /** The calibrations of every station, in the order entered. */
@@ -103,6 +110,14 @@ public final class Calibrations {
         "SELECT " + COLUMNS + " FROM calibration WHERE station = ?1 AND " + which + " LIMIT 1",
         station,
         at);
+  }
+
+  /** The stations that have one, by name. */
+  public List<String> stations() {
+    return handle
+        .createQuery("SELECT DISTINCT station FROM calibration ORDER BY station")
+        .mapTo(String.class)
+        .list();
   }
 
   /** Every calibration of a station, in the order entered. */

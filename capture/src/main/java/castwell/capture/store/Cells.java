@@ -36,7 +36,8 @@ public final class Cells {
               Columns.optional(row, "slowest_mps").orElse(Double.NaN),
               Columns.optional(row, "fastest_mps").orElse(Double.NaN),
               row.getDouble("gates_mean_square"),
-              row.getInt("set_aside"));
+              row.getInt("set_aside"),
+              row.getDouble("drag"));
 
   /** The sums of a bow state with one arrow and set-up, over all sessions. */
   private static final String TOGETHER =
@@ -46,7 +47,8 @@ public final class Cells {
         coalesce(max(0, sum(sum_squares + n * (mean_mps - %1$d) * (mean_mps - %1$d))
           - sum(n * (mean_mps - %1$d)) * sum(n * (mean_mps - %1$d)) / sum(n)), 0) AS sum_squares,
         min(slowest_mps) AS slowest_mps, max(fastest_mps) AS fastest_mps,
-        coalesce(sum(n * gates_mean_square) / sum(n), 0) AS gates_mean_square, sum(set_aside) AS set_aside
+        coalesce(sum(n * gates_mean_square) / sum(n), 0) AS gates_mean_square, sum(set_aside) AS set_aside,
+        coalesce(sum(n * drag) / sum(n), 0) AS drag
       FROM cell"""
           .formatted(MIDDLE_MPS);
 
@@ -83,6 +85,8 @@ public final class Cells {
    * @param session its name; "" of several
    * @param since when the bow's state began
    * @param meanMps NaN where no shot counts, as are the slowest and the fastest
+   * @param drag the share of speed that the air took on the way from the bow and that is added
+   *     again, the mean of the shots; 0 where the speeds are those at the gates
    */
   public record Row(
       String session,
@@ -97,7 +101,8 @@ public final class Cells {
       double slowestMps,
       double fastestMps,
       double gatesMeanSquare,
-      int setAside) {}
+      int setAside,
+      double drag) {}
 
   Cells(Handle handle) {
     this.handle = handle;
@@ -122,8 +127,8 @@ public final class Cells {
         handle.prepareBatch(
             """
             INSERT INTO cell (session_id, bow_id, since_ms, arrow_id, set_up, set_up_u, n, mean_mps, sum_squares,
-              slowest_mps, fastest_mps, gates_mean_square, set_aside)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""");
+              slowest_mps, fastest_mps, gates_mean_square, set_aside, drag)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""");
     for (Row row : rows) {
       batch
           .bind(0, sessionId)
@@ -139,6 +144,7 @@ public final class Cells {
           .bind(10, known(row.fastestMps()))
           .bind(11, row.gatesMeanSquare())
           .bind(12, row.setAside())
+          .bind(13, row.drag())
           .add();
     }
     if (!rows.isEmpty()) {

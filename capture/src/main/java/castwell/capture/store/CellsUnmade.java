@@ -22,6 +22,15 @@ final class CellsUnmade {
         "(SELECT DISTINCT session_id FROM cell WHERE bow_id = NEW.bow_id)");
   }
 
+  /** An arrow's mass and diameter tell what the air took from its speed. */
+  static void watchArrows(Handle handle) {
+    on(
+        handle,
+        "arrow_entry",
+        "INSERT",
+        "(SELECT DISTINCT session_id FROM cell WHERE arrow_id = NEW.arrow_id)");
+  }
+
   private static void on(Handle handle, String table, String what, String sessions) {
     handle.execute(
         """

@@ -275,6 +275,7 @@ public final class Figures {
       String station,
       Instant entered,
       double spacingM,
+      boolean isMeasured,
       boolean inForce,
       Figure figure) {}
 
@@ -301,12 +302,12 @@ public final class Figures {
     return handle
         .select(
             """
-            SELECT shot_id, passage.station, calibration.entered_ms, spacing_m,
+            SELECT shot_id, passage.station, calibration.entered_ms, spacing_m, %s,
               figure.calibration_id = passage.calibration_id AS in_force, figure.*
             FROM figure JOIN passage ON passage.id = passage_id
             JOIN calibration ON calibration.id = figure.calibration_id
             WHERE part_of IS NULL %s ORDER BY fired_ms, passage_id, figure.calibration_id"""
-                .formatted(condition),
+                .formatted(CalibrationColumns.IS_MEASURED, condition),
             values)
         .map(
             (row, context) ->
@@ -315,6 +316,7 @@ public final class Figures {
                     row.getString("station"),
                     Instant.ofEpochMilli(row.getLong("entered_ms")),
                     row.getDouble("spacing_m"),
+                    row.getBoolean("is_measured"),
                     row.getBoolean("in_force"),
                     MAPPER.map(row, context)));
   }

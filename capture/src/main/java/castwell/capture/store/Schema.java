@@ -69,6 +69,10 @@ final class Schema {
             handle.createScript(resource("schema-8.sql")).execute();
             AppendOnly.guard(handle, "tails_decision", "id");
             AppendOnly.guard(handle, "renewal", "id");
+          },
+          handle -> {
+            handle.createScript(resource("schema-9.sql")).execute();
+            CellsUnmade.watchArrows(handle);
           });
 
   private Schema() {}

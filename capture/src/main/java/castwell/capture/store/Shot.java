@@ -37,8 +37,15 @@ public record Shot(
    * @param device the board's name, without its series
    * @param middleFromBowM distance from the bow to the middle between the gates, which is where the
    *     speed holds
+   * @param isMeasured whether somebody measured the gates' spacing
    */
-  public record ByGates(String device, int boot, int firstEdge, int lastEdge, double middleFromBowM)
+  public record ByGates(
+      String device,
+      int boot,
+      int firstEdge,
+      int lastEdge,
+      double middleFromBowM,
+      boolean isMeasured)
       implements Origin {}
 
   /**

@@ -21,7 +21,7 @@ public final class Shots {
       """
       SELECT passage.id, passage.shot_id, passage.boot, passage.first_edge, passage.last_edge, passage.station,
         passage.fired_ms, passage.end_number, board.device, session.name AS session_name,
-        calibration.gates_from_bow_m + calibration.spacing_m / 2 AS middle_from_bow_m,
+        calibration.gates_from_bow_m + calibration.spacing_m / 2 AS middle_from_bow_m, %s,
         bow.name AS bow_name, bow_state.bow_id, bow_state.since_ms, bow_state.draw_weight_n, bow_state.draw_length_m,
         bow_state.done, %s, arrow.id AS arrow_id, arrow.name AS arrow_name, arrow_entry.mass_kg, %s,
         reading.passage_id IS NOT NULL AS by_hand, reading.speed_mps AS read_mps,
@@ -43,7 +43,10 @@ public final class Shots {
       LEFT JOIN arrow_entry ON arrow_entry.id = (SELECT max(id) FROM arrow_entry WHERE arrow_id = shot_tag.arrow_id)
       LEFT JOIN decision ON decision.id = (SELECT max(id) FROM decision WHERE passage_id = passage.id)
       WHERE passage.part_of IS NULL\s"""
-          .formatted(MeasureColumns.BOW.read(), MeasureColumns.ARROW.read());
+          .formatted(
+              CalibrationColumns.IS_MEASURED,
+              MeasureColumns.BOW.read(),
+              MeasureColumns.ARROW.read());
 
   private static final RowMapper<Figure> FIGURE = Figures.mapper();
 
@@ -195,7 +198,8 @@ public final class Shots {
         row.getInt("boot"),
         row.getInt("first_edge"),
         row.getInt("last_edge"),
-        row.getDouble("middle_from_bow_m"));
+        row.getDouble("middle_from_bow_m"),
+        row.getBoolean("is_measured"));
   }
 
   private static Shot.Origin byHand(ResultSet row) throws SQLException {

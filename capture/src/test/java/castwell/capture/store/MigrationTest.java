@@ -3,6 +3,9 @@ package castwell.capture.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.setup.SetUpErrors;
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Oscillator;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.measure.ArrowMeasure;
 import castwell.capture.measure.BowMeasure;
@@ -15,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
@@ -94,7 +98,7 @@ class MigrationTest {
             handle -> {
               Schema.migrate(handle, database, Schema.STEPS.subList(0, 1));
               Transaction t = new Transaction(handle);
-              long shot = shootInFormatOne(handle, t);
+              long shot = shootAsInFormatOne(handle);
               long bow = t.rack().addBow("heron", Rows.NOON);
               long arrow = t.rack().addArrow("reed", Rows.NOON);
               long now = Rows.NOON.toEpochMilli();
@@ -116,25 +120,23 @@ class MigrationTest {
     return old;
   }
 
-  private static long shootInFormatOne(Handle handle, Transaction t) {
-    long board = Rows.board(t);
-    t.raw().edges(board, Rows.BOOT, Rows.edges(1));
-    handle.execute(
-        """
-        INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
-          edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
-        VALUES ('gate-1.7.1', ?, ?, 1, 4, 1000000, 0, 0, ?, ?, ?, ?, 1, ?)""",
-        board,
-        Rows.BOOT,
-        Rows.listening(t),
-        Rows.STATION,
-        Rows.NOON.toEpochMilli(),
-        t.sessions().place(Rows.STATION, Rows.NOON, true, Rows.DATE).sessionId(),
-        Rows.calibrationInForce(t, Rows.NOON));
-    handle.execute(
-        """
-        INSERT INTO figure VALUES (1, 1, 1, 2000000, 1e-5, 1.2, 50, 0.05, 0.05, 50, 0.05, NULL, NULL, 0.74, 0.05,
-          1, 'clean', '')""");
+  /** A passage with its edges and its figure, by the columns that there were. */
+  private static long shootAsInFormatOne(Handle handle) {
+    handle
+        .createScript(
+            """
+            INSERT INTO board VALUES (1, 'gate-1', 0);
+            INSERT INTO listening VALUES (1, 'range', '/dev/ttyUSB0', 1777723200000);
+            INSERT INTO edge VALUES (1, 7, 1, 'A', 'B', 1000000, 0), (1, 7, 2, 'B', 'B', 1024384, 0),
+              (1, 7, 3, 'A', 'C', 1029600, 20), (1, 7, 4, 'B', 'C', 1053984, 0);
+            INSERT INTO calibration VALUES (1, 'range', 1777723200000, NULL, 0.6096, 0.0003, 0.001, 2, 'RESONATOR',
+              1777723200000, 'the configuration');
+            INSERT INTO session VALUES (1, 'range', '2026-05-02', 1777723200000, 'the rules');
+            INSERT INTO passage VALUES (1, 'gate-1.7.1', 1, 7, 1, 4, 1000000, 0, 0, 1, 'range', 1777723200000, 1, 1, 1,
+              NULL);
+            INSERT INTO figure VALUES (1, 1, 1, 2e6, 1e-5, 1.2, 50, 0.05, 0.05, 50, 0.05, NULL, NULL, 0.74, 0.05, 1,
+              'clean', '')""")
+        .execute();
     return 1;
   }
 
@@ -189,6 +191,40 @@ class MigrationTest {
                     .hasMessageContaining(table + " is append-only");
               }
             });
+  }
+
+  /** What the settings had from the start was measured by nobody, and knew of no other errors. */
+  @Test
+  void gatesOfFormatOneThatNobodyMeasuredSaySo() throws IOException {
+    try (Store store = Store.open(formatOne())) {
+      Calibration gates =
+          Rows.maybe(store, t -> t.calibrations().inForce(Rows.STATION, Rows.NOON))
+              .orElseThrow()
+              .calibration();
+      assertThat(gates.isMeasured()).isFalse();
+      assertThat(gates.spacingM()).isEqualTo(0.6096);
+      assertThat(gates.spacingUM()).isEqualTo(Calibration.UNMEASURED_U_M);
+      assertThat(gates.errors()).isEqualTo(SetUpErrors.USUAL);
+      assertThat(shots(store).get(0).byGates().orElseThrow().isMeasured()).isFalse();
+    }
+  }
+
+  @Test
+  void gatesAreReadBackAsEntered() {
+    Calibration measured = Rows.calibration(0.6123).with(SetUpErrors.USUAL);
+    Calibration asSet =
+        new Calibration(0.6096, 0.0003, 1e-3, 2, Oscillator.CRYSTAL, false, SetUpErrors.NONE)
+            .unmeasured();
+    try (Store store = Store.open(folder)) {
+      for (Calibration entered : List.of(measured, asSet, Rows.calibration(0.6096))) {
+        store.writing(
+            t ->
+                t.calibrations()
+                    .enter(Rows.STATION, Rows.NOON, Optional.empty(), entered, Rows.NOON, "x"));
+        assertThat(Rows.maybe(store, t -> t.calibrations().inForce(Rows.STATION, Rows.NOON)))
+            .hasValueSatisfying(entry -> assertThat(entry.calibration()).isEqualTo(entered));
+      }
+    }
   }
 
   /** Format 6 kept seven measures of a bow, and neither its tiller nor an arrow's spine. */

@@ -41,13 +41,14 @@ final class ExportCommand implements Callable<Integer> {
       names = "--what",
       converter = OneOfExported.class,
       description =
-          "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. bows: a row a state. arrows. force-draw: a row a point. Default: ${DEFAULT-VALUE}.")
+          "shots: a row a passage. edges: the raw ticks. figures: each shot under every calibration it ever had. bows: a row a state. arrows. force-draw: a row a point. budget: what makes a speed uncertain, the largest first. Default: ${DEFAULT-VALUE}.")
   private Exported what = Exported.shots;
 
   @Option(
       names = "--station",
       paramLabel = "NAME",
-      description = "Only what was shot there, for shots, edges and figures. Default: everywhere.")
+      description =
+          "Only what was shot there, for shots, edges, figures and budget. Default: everywhere.")
   private Optional<String> station = Optional.empty();
 
   @Option(names = "--format", description = "csv or json. Default: ${DEFAULT-VALUE}.")
@@ -70,7 +71,7 @@ final class ExportCommand implements Callable<Integer> {
     if (station.isPresent() && !what.isOfShots()) {
       throw new ParameterException(
           spec.commandLine(),
-          "--station narrows shots, edges and figures; the rack is everybody's.");
+          "--station narrows shots, edges, figures and budget; the rack is everybody's.");
     }
     try (Store store = Store.openToRead(castwell.data().orDefault())) {
       checkStation(store);

@@ -1,5 +1,6 @@
 package castwell.web.cli;
 
+import castwell.analysis.speed.Calibration;
 import castwell.capture.device.Link;
 import castwell.capture.device.PortSpec;
 import castwell.capture.device.PortUnavailable;
@@ -82,14 +83,19 @@ final class RecordCommand implements Callable<Integer> {
     }
   }
 
+  /** What nobody measured isn't told, so that whoever replays it knows. */
+  private static OptionalDouble measured(Calibration gates, double metres) {
+    return gates.isMeasured() ? OptionalDouble.of(metres) : OptionalDouble.empty();
+  }
+
   private RecordingHeader header(Settings settings, Instant started) {
-    var gates = settings.capture().gates();
+    Calibration gates = settings.capture().gates();
     String name = file.getFileName().toString().replaceFirst("\\.rec$", "");
     return new RecordingHeader(
         name,
         started,
-        OptionalDouble.of(gates.spacingM()),
-        OptionalDouble.of(gates.spacingUM()),
+        measured(gates, gates.spacingM()),
+        measured(gates, gates.spacingUM()),
         OptionalDouble.of(gates.gatesFromBowM()),
         Map.of());
   }

@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 
 /** Cells as rows: what was shot, what doesn't count and why, and what the rest says. */
 public final class CellRows {
+  private static final ReportColumn<CellView> AT =
+      ReportColumn.text("speed_at", "speed at", CellView::speedAt);
+
   /** Behind these come energy and momentum. */
   private static final int SPEEDS_END = 10;
 
@@ -40,13 +43,16 @@ public final class CellRows {
           figure(
               "kinetic_energy_ci95_ftlbf", "95 % ft lbf", 1, CellFigures::kineticEnergyCi95Ftlbf),
           figure("momentum_slug_fps", "momentum slug ft/s", 3, CellFigures::momentumSlugFps),
-          figure("momentum_ci95_slug_fps", "95 % slug ft/s", 3, CellFigures::momentumCi95SlugFps));
+          figure("momentum_ci95_slug_fps", "95 % slug ft/s", 3, CellFigures::momentumCi95SlugFps),
+          AT);
 
   /** Who shot leads, where a table holds several bows. */
   public static final List<ReportColumn<CellView>> COLUMNS_WITH_BOW =
-      Stream.concat(
-              Stream.of(ReportColumn.text("bow", "bow", CellView::bow)),
-              COLUMNS.subList(1, SPEEDS_END).stream())
+      Stream.of(
+              List.of(ReportColumn.text("bow", "bow", CellView::bow)),
+              COLUMNS.subList(1, SPEEDS_END),
+              List.of(AT))
+          .flatMap(List::stream)
           .toList();
 
   private CellRows() {}
@@ -71,7 +77,8 @@ public final class CellRows {
         cell.setAside().size(),
         reasons(cell),
         AloneRows.of(cell),
-        cell.shots().isEmpty() ? Optional.empty() : Optional.of(figures(CellSummary.of(cell))));
+        cell.shots().isEmpty() ? Optional.empty() : Optional.of(figures(CellSummary.of(cell))),
+        SpeedNote.at(cell.atBow().isKnown()));
   }
 
   private static List<AsideReason> reasons(Cell cell) {

@@ -57,12 +57,12 @@ public record Settings(
     HttpAddress listen =
         httpTable.value("listen", HttpAddress.LOOPBACK.toString(), HttpAddress::parse);
     SettingsTable gatesTable = file.table("gates");
-    Calibration gates = gates(gatesTable, DEFAULT_GATES);
+    GatesSettings gates = GatesSettings.of(gatesTable, GatesSettings.DEFAULT);
     CaptureSettings capture =
         new CaptureSettings(
             timing(passage),
             limits(passage),
-            gates,
+            gates.calibration(),
             new AirSettings(
                 air.number("altitude_m", 0, -430, 9000),
                 air.number("celsius", 15, -40, 60),
@@ -99,9 +99,6 @@ public record Settings(
                     said.get("key")));
   }
 
-  static final Calibration DEFAULT_GATES =
-      new Calibration(0.6096, 0.0003, 0.001, 2.0, Oscillator.RESONATOR);
-
   private static AssemblyTiming timing(SettingsTable passage) {
     AssemblyTiming defaults = AssemblyTiming.defaults();
     return new AssemblyTiming(
@@ -133,18 +130,6 @@ public record Settings(
         d.agreementSigmas());
   }
 
-  private static Calibration gates(SettingsTable table, Calibration otherwise) {
-    return new Calibration(
-        table.number("spacing_mm", otherwise.spacingM() * 1e3, 50, 10_000) / 1e3,
-        table.number("spacing_u_mm", otherwise.spacingUM() * 1e3, 0, 100) / 1e3,
-        table.number("trigger_scatter_mm", otherwise.triggerScatterM() * 1e3, 0, 50) / 1e3,
-        table.number("from_bow_m", otherwise.gatesFromBowM(), 0, 100),
-        table.value(
-            "oscillator",
-            otherwise.oscillator().name().toLowerCase(Locale.ROOT),
-            Settings::oscillator));
-  }
-
   public static Oscillator oscillator(String word) {
     return switch (word) {
       case "crystal" -> Oscillator.CRYSTAL;
@@ -155,7 +140,7 @@ public record Settings(
     };
   }
 
-  private static List<Station> stations(SettingsTable file, Calibration gates) {
+  private static List<Station> stations(SettingsTable file, GatesSettings gates) {
     List<Station> stations = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (SettingsTable table : file.tables("station")) {
@@ -164,10 +149,13 @@ public record Settings(
         throw table.bad("name", "two stations are named \"" + name + "\"; rename one");
       }
       stations.add(
-          new Station(name, table.value("port", "auto", PortSpec::parse), gates(table, gates)));
+          new Station(
+              name,
+              table.value("port", "auto", PortSpec::parse),
+              GatesSettings.of(table, gates).calibration()));
     }
     return stations.isEmpty()
-        ? List.of(new Station("range", PortSpec.parse("auto"), gates))
+        ? List.of(new Station("range", PortSpec.parse("auto"), gates.calibration()))
         : List.copyOf(stations);
   }
 

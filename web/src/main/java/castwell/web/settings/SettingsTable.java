@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -64,6 +65,16 @@ final class SettingsTable {
       throw bad(key, "a number from %s to %s belongs here, not %s".formatted(least, most, value));
     }
     return number;
+  }
+
+  /** Empty where the file doesn't say. */
+  Optional<Boolean> yesOrNo(String key) {
+    known.put(key, List.of());
+    JsonNode value = node.path(key);
+    if (!value.isMissingNode() && !value.isBoolean()) {
+      throw bad(key, "true or false belongs here, not " + value);
+    }
+    return value.isMissingNode() ? Optional.empty() : Optional.of(value.booleanValue());
   }
 
   <T> T value(String key, String otherwise, Function<String, T> parse) {

@@ -3,14 +3,19 @@ package castwell.web.table;
 import castwell.capture.store.Figures.ExportedFigure;
 import castwell.capture.store.RawFacts.ExportedEdge;
 import castwell.capture.store.Shot;
+import castwell.capture.store.Transaction;
 import castwell.capture.view.Columns;
 import castwell.capture.view.rack.RackColumns;
 import castwell.capture.view.shot.EdgeView;
 import castwell.capture.view.shot.FigureView;
 import castwell.capture.view.shot.ShotView;
 import castwell.capture.view.shot.ShotViews;
+import castwell.capture.view.station.BudgetView;
+import castwell.capture.view.station.StationBudget;
 import castwell.web.text.Speech;
+import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -21,7 +26,8 @@ public enum Exported {
   figures,
   bows,
   arrows,
-  force_draw;
+  force_draw,
+  budget;
 
   @Override
   public String toString() {
@@ -30,7 +36,14 @@ public enum Exported {
 
   /** Whether the table can be narrowed to one station. The rack belongs to all of them. */
   public boolean isOfShots() {
-    return this == shots || this == edges || this == figures;
+    return this == shots || this == edges || this == figures || this == budget;
+  }
+
+  /** By the gates as they stand now. */
+  private static List<BudgetView> budget(Transaction t, String station) {
+    return StationBudget.of(t, station, Instant.now()).stream()
+        .flatMap(budget -> budget.rows().stream())
+        .toList();
   }
 
   /**
@@ -70,6 +83,14 @@ public enum Exported {
       case arrows -> new Table<>(RackColumns.ARROWS, (t, row) -> t.rack().arrows().forEach(row));
       case force_draw ->
           new Table<>(RackColumns.forceDraw(zone), (t, row) -> t.forceDraws().each(row));
+      case budget ->
+          new Table<>(
+              Columns.of(BudgetView.class),
+              (t, row) ->
+                  station
+                      .map(List::of)
+                      .orElseGet(() -> t.calibrations().stations())
+                      .forEach(name -> budget(t, name).forEach(row)));
     };
   }
 }

@@ -37,7 +37,9 @@ public final class Rehearsal {
             RehearsalSettings.GATE_SPACING_UNCERTAINTY_M,
             settings.capture().gates().triggerScatterM(),
             RehearsalSettings.GATES_FROM_BOW_M,
-            settings.capture().gates().oscillator());
+            settings.capture().gates().oscillator(),
+            true,
+            settings.capture().gates().errors());
     return new Station(STATION, new PortSpec.ByPath(STATION), gates);
   }
 

@@ -76,7 +76,7 @@ final class BowCharts {
             speech.say("arrow"),
             speech.say("arrow_mass", speech.unit(ARROW_MASS)),
             speech.say("n"),
-            speech.say("mean", speech.unit(SPEED)),
+            speech.say("mean", speech.unit(SPEED)) + ", " + where(),
             speech.say("interval95"),
             speech.say("sd"),
             speech.say("set_aside"));
@@ -121,9 +121,13 @@ final class BowCharts {
                 ? "bow.speed_empty"
                 : study.model().isPresent() ? "bow.speed_told" : "bow.speed_no_curve"),
         masses(),
-        Axis.of(speech.say("speed", speech.unit(SPEED))),
+        Axis.of(speech.say("speed", speech.unit(SPEED)) + ", " + where()),
         marks,
         rows.table());
+  }
+
+  private String where() {
+    return speech.say(study.cells().areAtBow() ? "speed.at_bow" : "speed.at_gates");
   }
 
   private List<Mark> curve(String name, Dimension y, Function<Quantity, Quantity> of) {

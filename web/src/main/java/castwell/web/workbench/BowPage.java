@@ -19,6 +19,7 @@ import castwell.web.chart.Chart;
 import castwell.web.report.BowCells;
 import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.bow.AdviceWords;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
@@ -143,7 +144,8 @@ public final class BowPage {
                         "bow.pair",
                         speech.figure(ENERGY, model.energyJ()),
                         speech.figure(ARROW_MASS, model.virtualMassKg()))));
-    return answer;
+    return SpeedNote.ofBows(Stream.of(study.cells()))
+        .in(answer, request.t(), new ReportFormat(speech));
   }
 
   private static double gpp(double gpp) {

@@ -2,9 +2,13 @@ package castwell.web.workbench;
 
 import static castwell.web.unit.Dimension.DISTANCE;
 import static castwell.web.unit.Dimension.FINE_LENGTH;
+import static castwell.web.unit.Dimension.SPEED;
 
+import castwell.analysis.speed.Budget;
 import castwell.analysis.speed.Calibration;
 import castwell.capture.store.Calibrations;
+import castwell.capture.view.station.StationBudget;
+import castwell.capture.word.Rounded;
 import castwell.web.chart.FigureTable;
 import castwell.web.text.Speech;
 import castwell.web.workbench.BowPage.Fact;
@@ -26,6 +30,7 @@ public final class CalibrationPage {
    * @param offer the spacing that arrows of known length tell
    * @param taken whether that is filled in to be entered
    * @param history what was entered, the last first
+   * @param budget what makes a speed uncertain at these gates, the largest first
    * @param drop the check by a falling rod
    */
   public record View(
@@ -36,6 +41,7 @@ public final class CalibrationPage {
       boolean taken,
       List<NumberInput> fields,
       FigureTable history,
+      FigureTable budget,
       DropTrial.View drop) {}
 
   private CalibrationPage(PageRequest request) {
@@ -66,6 +72,7 @@ public final class CalibrationPage {
         spacing().isPresent(),
         now.map(entry -> fields(entry.calibration())).orElse(List.of()),
         history(),
+        budget(),
         new DropTrial(request, station, now.map(Calibrations.Entry::calibration)).view());
   }
 
@@ -84,6 +91,30 @@ public final class CalibrationPage {
             "trigger_scatter_mm",
             "calibration.trigger",
             OptionalDouble.of(gates.triggerScatterM())));
+  }
+
+  private FigureTable budget() {
+    FigureTable.Rows rows =
+        new FigureTable.Rows(
+            request.say("budget.source"),
+            request.say("budget.kind"),
+            request.say("budget.share"),
+            request.say("budget.at", speech.plain(SPEED, Budget.TYPICAL_MPS)),
+            request.say("budget.setting"));
+    StationBudget.of(request.t(), station, request.now()).stream()
+        .flatMap(budget -> budget.rows().stream())
+        .forEach(
+            row ->
+                rows.add(
+                    request.say("budget." + row.source()),
+                    row.kind().map(kind -> request.say("budget." + kind)).orElse("–"),
+                    Rounded.to(4, row.standardUPercent()) + " %",
+                    "%s %s"
+                        .formatted(
+                            Rounded.to(4, speech.in(SPEED, row.standardUMps())),
+                            speech.unit(SPEED)),
+                    row.setting().orElse("–")));
+    return rows.table();
   }
 
   private NumberInput field(String name, String key, OptionalDouble metres) {
@@ -106,7 +137,12 @@ public final class CalibrationPage {
                 Days.withMinute(entry.validFrom(), request.zone()),
                 entry.validTo().map(to -> Days.withMinute(to, request.zone())).orElse("–"),
                 speech.figure(
-                    FINE_LENGTH, entry.calibration().spacingM(), entry.calibration().spacingUM()),
+                        FINE_LENGTH,
+                        entry.calibration().spacingM(),
+                        entry.calibration().spacingUM())
+                    + (entry.calibration().isMeasured()
+                        ? ""
+                        : " " + request.say("gates.unmeasured")),
                 speech.plain(DISTANCE, entry.calibration().gatesFromBowM()),
                 Days.withMinute(entry.entered(), request.zone()) + ", " + entry.enteredBy()));
     return rows.table();

@@ -59,7 +59,9 @@ public final class GatesTrial {
     Optional<FigureTable> trial = Optional.empty();
     try {
       if (spacing.isPresent() && now.isPresent()) {
-        wanted = Optional.of(changed(now.get().calibration(), spacing.getAsDouble(), spacingU));
+        Calibration gates = now.get().calibration();
+        wanted =
+            Optional.of(gates.spaced(spacing.getAsDouble(), spacingU.orElse(gates.spacingUM())));
         trial = Optional.of(trial(wanted.get()));
       }
     } catch (IllegalArgumentException e) {
@@ -83,15 +85,6 @@ public final class GatesTrial {
     OptionalDouble value =
         wanted.isPresent() || now.isEmpty() ? wanted : OptionalDouble.of(now.get());
     return NumberInput.of(request.speech(), name, key, FINE_LENGTH, value);
-  }
-
-  private static Calibration changed(Calibration now, double spacingM, OptionalDouble uM) {
-    return new Calibration(
-        spacingM,
-        uM.orElse(now.spacingUM()),
-        now.triggerScatterM(),
-        now.gatesFromBowM(),
-        now.oscillator());
   }
 
   private FigureTable trial(Calibration gates) {

@@ -83,7 +83,7 @@ public final class ReachPage {
       return new View(
           form,
           "",
-          reached.sentences(new ReportFormat(speech)),
+          reached.sentences(request.t(), new ReportFormat(speech)),
           List.of(least(reached), curves(reached)));
     } catch (Refused refused) {
       return new View(form, request.speech().say(refused.phrase()), List.of(), List.of());

@@ -139,7 +139,8 @@ public final class SessionPage {
     return List.of(
         new Fact(
             request.say("gates.spacing"),
-            speech.figure(FINE_LENGTH, gates.spacingM(), gates.spacingUM())),
+            speech.figure(FINE_LENGTH, gates.spacingM(), gates.spacingUM())
+                + (gates.isMeasured() ? "" : " " + request.say("gates.unmeasured"))),
         new Fact(request.say("gates.from_bow"), speech.plain(DISTANCE, gates.gatesFromBowM())));
   }
 

@@ -68,7 +68,7 @@ public final class SessionShots {
             request.say("session.time"),
             request.say("bow"),
             request.say("arrow"),
-            request.say("speed", speech.unit(SPEED)),
+            request.say("speed", speech.unit(SPEED)) + ", " + request.say("speed.at_gates"),
             request.say("session.counts"));
     for (int i = 0; i < shots.size(); i++) {
       Shot shot = shots.get(i);
@@ -106,7 +106,7 @@ public final class SessionShots {
         request.say("session.run_title"),
         request.say(marks.isEmpty() ? "session.run_empty" : "session.run_told"),
         Axis.dates(""),
-        Axis.of(request.say("speed", speech.unit(SPEED))),
+        Axis.of(request.say("speed", speech.unit(SPEED)) + ", " + request.say("speed.at_gates")),
         marks,
         numbers.table());
   }

@@ -86,7 +86,8 @@ function showNothing() {
 
 function partsText(shot) {
   const own = uncertainty(here(shot.speed_u_own_fps, SPEED));
-  return text('live.last.parts', own, uncertainty(here(shot.speed_u_common_fps, SPEED)));
+  const parts = text('live.last.parts', own, uncertainty(here(shot.speed_u_common_fps, SPEED)));
+  return shot.spacing_measured === false ? text('live.last.unmeasured', parts) : parts;
 }
 
 function facts(shot) {

@@ -17,6 +17,7 @@ export function openShot(shot, snapshot) {
   const seen = el('div');
   openSheet(speedText(shot, true),
     el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
+    ...(shot.spacing_measured === false ? [el('p', {}, text('live.shot.unmeasured'))] : []),
     ...(shot.misfit ? misfit(shot) : []),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.air.Drag;
 import castwell.analysis.air.StandardAtmosphere;
+import castwell.analysis.setup.SetUpErrors;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.shot.Passage;
+import castwell.analysis.speed.Budget;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Measurement;
 import castwell.analysis.speed.Oscillator;
@@ -17,6 +19,7 @@ import castwell.analysis.speed.StampLatency;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,6 +33,15 @@ class ErrorBudgetTest {
   private static final double HZ = 2e6;
   private static final TickRate PERFECT = new TickRate(HZ, 0);
 
+  /** A source, and the setting that its row in the notes begins with. */
+  private static final Map<String, String> BOUNDS =
+      Map.of(
+          "oblique path", "path_degrees",
+          "rails' temperature", "rails_ppm_per_k",
+          "gates' latencies", "latency_unlike_us",
+          "gates out of parallel", "out_of_parallel_mm",
+          "drag between the gates", "drag_percent_per_m");
+
   private final Map<String, List<String>> budget = Notes.table("error-budget.md", "source");
   private final Map<String, List<String>> biases = Notes.table("error-budget.md", "what");
 
@@ -37,7 +49,10 @@ class ErrorBudgetTest {
   void everyShareIsWhatTheSpeedMeterGives() {
     double half = 0.0005 / Math.sqrt(3);
     share("spacing known to ±0.5 mm", front(half, 0, 0, PERFECT));
-    share("spacing with u = 0.3 mm, as the settings begin", front(0.0003, 0, 0, PERFECT));
+    share("spacing with u = 0.3 mm, measured with care", front(0.0003, 0, 0, PERFECT));
+    share(
+        "spacing that nobody measured, u = 3.8 mm",
+        front(Calibration.UNMEASURED_U_M, 0, 0, PERFECT));
     share("trigger 1 mm at each gate, front alone", front(0, 0.001, 0, PERFECT));
     share("trigger 1 mm at each gate, front and tail together", both(0, 0.001, PERFECT));
     share("trigger 2 mm at each gate, front alone", front(0, 0.002, 0, PERFECT));
@@ -52,11 +67,83 @@ class ErrorBudgetTest {
     double carrier = 1 / 36e3 * Math.sqrt(2.0 / 12);
     says(cell("carrier of 36 kHz instead of steady light"), 100 * carrier * SPEED_MPS / SPACING_M);
 
-    Quantity careful = both(0.0003, 0.001, measured());
+    Calibration gates = gates(0.0003, 0.001).with(SetUpErrors.USUAL);
+    Quantity careful = both(gates, measured());
     share("all own: trigger 1 mm, front and tail, counter's step", careful.only(Kind.OWN));
-    share("all common: spacing u = 0.3 mm, clock measured to 2 ppm", careful.only(Kind.COMMON));
+    share(
+        "all common: spacing u = 0.3 mm, clock measured to 2 ppm, what no edge tells",
+        careful.only(Kind.COMMON));
     share("both", careful);
     assertThat(budget).as("rows that nothing here reckons").isEmpty();
+  }
+
+  @Test
+  void whatNoEdgeTellsIsAsTheSettingsBegin() {
+    Map<String, List<String>> bounds = Notes.table("error-budget.md", "bound");
+    Budget budget = asTheSettingsBegin();
+    assertThat(bounds).hasSize(5);
+    bounds.forEach((row, cells) -> says(cells.get(1), 100 * relativeU(budget, row)));
+
+    SetUpErrors errors = SetUpErrors.USUAL;
+    bound(bounds, "path_degrees", errors.path().greatestDegrees());
+    bound(bounds, "rails_ppm_per_k", 1e6 * errors.rails().perKelvin());
+    bound(bounds, "latency_unlike_us", 1e6 * errors.latencyUnlikeS());
+    bound(bounds, "out_of_parallel_mm", 1e3 * errors.planes().outOfParallelM());
+    bound(bounds, "drag_percent_per_m", 100 * errors.dragPerMetre());
+    double t = Math.toRadians(3);
+    assertThat(Notes.prose("error-budget.md"))
+        .contains(
+            String.format(
+                Locale.ROOT,
+                "%.3f %% and %.3f %% of 3 degrees",
+                100 * t * t / 6,
+                100 * t * t / Math.sqrt(20)))
+        .contains(String.format(Locale.ROOT, "%.0f mm to a side", 609.6 * Math.tan(t)));
+  }
+
+  private static void bound(Map<String, List<String>> bounds, String setting, double value) {
+    assertThat(bounds.entrySet())
+        .filteredOn(row -> row.getKey().startsWith("`" + setting + "`"))
+        .singleElement()
+        .satisfies(row -> says(row.getValue().get(0), value));
+  }
+
+  private static double relativeU(Budget budget, String row) {
+    return budget.shares().stream()
+        .filter(share -> BOUNDS.get(share.source()) != null)
+        .filter(share -> row.startsWith("`" + BOUNDS.get(share.source()) + "`"))
+        .findFirst()
+        .orElseThrow()
+        .relativeU();
+  }
+
+  private static Budget asTheSettingsBegin() {
+    Calibration gates =
+        new Calibration(
+                Calibration.UNTOUCHED_M, Calibration.UNTOUCHED_U_M, 0.001, 2, Oscillator.RESONATOR)
+            .with(SetUpErrors.USUAL)
+            .unmeasured();
+    return Budget.of(gates, TickRate.nominal(HZ, Oscillator.RESONATOR));
+  }
+
+  @Test
+  void theWholeBudgetIsToldAsItIs() {
+    Map<String, List<String>> rows = Notes.table("error-budget.md", "in the budget");
+    Budget budget = asTheSettingsBegin();
+    Iterator<Map.Entry<String, List<String>>> told = rows.entrySet().iterator();
+    for (Budget.Share share : budget.shares()) {
+      Map.Entry<String, List<String>> row = told.next();
+      assertThat(row.getKey()).isEqualTo(share.source());
+      assertThat(row.getValue().get(2)).isEqualToIgnoringCase(share.kind().name());
+      says(row.getValue().get(0), 100 * share.relativeU());
+      says(row.getValue().get(1), SPEED_MPS * share.relativeU());
+    }
+    says(told.next().getValue().get(0), 100 * budget.relativeU(Kind.OWN));
+    says(told.next().getValue().get(0), 100 * budget.relativeU(Kind.COMMON));
+    says(told.next().getValue().get(0), 100 * budget.relativeU());
+    says(rows.get("all own").get(1), SPEED_MPS * budget.relativeU(Kind.OWN));
+    says(rows.get("all common").get(1), SPEED_MPS * budget.relativeU(Kind.COMMON));
+    says(rows.get("both").get(1), SPEED_MPS * budget.relativeU());
   }
 
   @Test
@@ -128,9 +215,11 @@ class ErrorBudgetTest {
   }
 
   private static Quantity both(double spacingU, double triggerM, TickRate rate) {
-    return SpeedMeter.measure(passage(0), gates(spacingU, triggerM), rate, StampLatency.NONE)
-        .speed()
-        .orElseThrow();
+    return both(gates(spacingU, triggerM), rate);
+  }
+
+  private static Quantity both(Calibration gates, TickRate rate) {
+    return SpeedMeter.measure(passage(0), gates, rate, StampLatency.NONE).speed().orElseThrow();
   }
 
   private static Calibration gates(double spacingU, double triggerM) {

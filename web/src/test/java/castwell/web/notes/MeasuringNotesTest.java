@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.gates.DropCheck;
 import castwell.analysis.reading.Limits;
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** What the notes say of measuring the spacing, of the falling rod, and of an arrow's limits. */
@@ -59,6 +61,27 @@ class MeasuringNotesTest {
           double u2 = oneShot * oneShot / shots + 1 / n + 1.5 * 1.5;
           says(cells.get(1), spacingMm / lengthMm * Math.sqrt(u2));
         });
+  }
+
+  @Test
+  void gatesThatNobodyMeasuredAreWhatTheProgramTakes() {
+    Map<String, List<String>> parts = Notes.table("spacing.md", "put up by eye");
+    double squares = 0;
+    for (List<String> part : parts.values()) {
+      String bound = part.get(0);
+      if (!bound.isEmpty()) {
+        double u = Double.parseDouble(bound.replaceAll("[± m]", "")) / Math.sqrt(3);
+        says(part.get(1), u);
+        squares += u * u;
+      }
+    }
+    says(parts.get("all, measured by nobody").get(1), Math.sqrt(squares));
+    assertThat(1e3 * Calibration.UNMEASURED_U_M).isCloseTo(Math.sqrt(squares), Offset.offset(0.05));
+    assertThat(Notes.prose("spacing.md"))
+        .contains(
+            said(
+                "takes 3.8 mm, %.2f %% of every speed",
+                100 * Calibration.UNMEASURED_U_M / SPACING_M));
   }
 
   @Test

@@ -9,6 +9,7 @@ import castwell.analysis.compare.WhatMoved;
 import castwell.capture.measure.ArrowMeasure;
 import castwell.capture.measure.BowMeasure;
 import castwell.capture.measure.Measure;
+import castwell.capture.view.station.BudgetSource;
 import castwell.web.report.reach.Reachability;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,6 +40,8 @@ class TextsTest {
           String.join(
               "|",
               "menu\\..*",
+              "report\\.speeds\\.at_(bow|gates|mixed)",
+              "budget\\.(own|common|all(-own|-common)?|[a-z]+(-[a-z]+)?)",
               "sheet\\.no_(bow|arrow)(_but)?",
               "calibration\\.(agrees|differs|cant_tell)",
               "bow\\.(momentum|energy|share)_(title|told)",
@@ -123,6 +126,9 @@ class TextsTest {
       for (String way : List.of("more", "less", "unknown")) {
         assertThat(ENGLISH.all()).containsKey("report.rework." + word(what) + "_" + way);
       }
+    }
+    for (BudgetSource source : BudgetSource.values()) {
+      assertThat(ENGLISH.all()).containsKey("budget." + source.word());
     }
     for (Reachability verdict : Reachability.values()) {
       assertThat(ENGLISH.all()).containsKey("report.reach." + word(verdict));

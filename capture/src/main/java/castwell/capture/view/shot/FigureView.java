@@ -32,7 +32,8 @@ public record FigureView(
     @JsonProperty("speed_u_common_fps")
         @Meaning(value = "its common uncertainty", unit = "foot per second")
         OptionalDouble speedUCommonFps,
-    @Meaning("where the gates stand") String station) {
+    @Meaning("where the gates stand") String station,
+    @Meaning("whether somebody measured the gate spacing") boolean spacingMeasured) {
 
   public static FigureView of(ExportedFigure exported) {
     var figure = exported.figure();
@@ -49,6 +50,7 @@ public record FigureView(
         InUnits.of(figure.speedMps(), METRES_PER_FOOT),
         InUnits.of(figure.speedUOwnMps(), METRES_PER_FOOT),
         InUnits.of(figure.speedUCommonMps(), METRES_PER_FOOT),
-        exported.station());
+        exported.station(),
+        exported.isMeasured());
   }
 }

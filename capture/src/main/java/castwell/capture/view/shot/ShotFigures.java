@@ -1,6 +1,6 @@
 package castwell.capture.view.shot;
 
-import castwell.analysis.air.Drag;
+import castwell.analysis.air.AtBow;
 import castwell.analysis.speed.KineticEnergy;
 import castwell.analysis.speed.Momentum;
 import castwell.analysis.uncertainty.Kind;
@@ -53,14 +53,13 @@ public final class ShotFigures {
     if (diameter.isEmpty() || shot.byGates().isEmpty()) {
       return Optional.empty();
     }
-    double middleFromBowM = shot.byGates().get().middleFromBowM();
-    Quantity loss =
-        Drag.lossPerMetre(
-            Drag.unmeasuredCoefficient(),
+    AtBow atBow =
+        AtBow.of(
             diameter.getAsDouble(),
             shot.arrow().orElseThrow().massKg(),
-            shot.figure().conditions().airDensity());
-    return speed(shot).map(v -> Drag.speedAtBow(v, middleFromBowM, loss));
+            shot.figure().conditions().airDensity(),
+            shot.byGates().get().middleFromBowM());
+    return speed(shot).map(atBow::of);
   }
 
   public static Optional<Double> grainsPerPound(Shot shot) {

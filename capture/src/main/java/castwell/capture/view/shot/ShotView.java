@@ -74,4 +74,6 @@ public record ShotView(
         OptionalDouble speedAtBowUFps,
     @Meaning("rule, or person") String judgedBy,
     @Meaning("by-gates, or by-hand when its speed was read off another display") String entered,
-    @Meaning("what was noted with a speed entered by hand") Optional<String> note) {}
+    @Meaning("what was noted with a speed entered by hand") Optional<String> note,
+    @Meaning("whether somebody measured the gate spacing; empty of a speed entered by hand")
+        Optional<Boolean> spacingMeasured) {}

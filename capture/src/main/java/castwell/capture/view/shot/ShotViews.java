@@ -68,7 +68,8 @@ public record ShotViews(ZoneId zone, Wording wording) {
         uncertainty(atBow, METRES_PER_FOOT),
         shot.judgedByPerson() ? "person" : "rule",
         shot.byGates().isPresent() ? "by-gates" : "by-hand",
-        note(shot));
+        note(shot),
+        shot.byGates().map(ByGates::isMeasured));
   }
 
   private static OptionalInt whole(Shot shot, ToIntFunction<ByGates> number) {

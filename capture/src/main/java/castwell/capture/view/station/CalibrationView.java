@@ -19,4 +19,5 @@ public record CalibrationView(
     @Meaning(value = "from the bow to the first gate", unit = "metre") double gatesFromBowM,
     Oscillator oscillator,
     @Meaning("when it was entered, UTC") Instant enteredAt,
-    @Meaning("who entered it") String enteredBy) {}
+    @Meaning("who entered it") String enteredBy,
+    @Meaning("whether somebody measured the gate spacing") boolean spacingMeasured) {}

@@ -10,9 +10,11 @@ import castwell.capture.store.Calibrations;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
 import castwell.capture.view.gates.SessionGatesView;
+import castwell.capture.view.station.BudgetView;
 import castwell.capture.view.station.CalibrationEntered;
 import castwell.capture.view.station.CalibrationRequest;
 import castwell.capture.view.station.CalibrationView;
+import castwell.capture.view.station.StationBudget;
 import castwell.web.http.route.Body;
 import castwell.web.http.route.Route;
 import castwell.web.report.GatesWords;
@@ -28,6 +30,8 @@ import java.util.Optional;
 /** How a station's gates stand, and since when. */
 public final class GatesApi {
   private static final String PATH = "/api/stations/{station}/calibrations";
+
+  private static final String BUDGET = "/api/stations/{station}/budget";
 
   private final Store store;
   private final Commands commands;
@@ -49,12 +53,26 @@ public final class GatesApi {
             .takes(CalibrationRequest.class)
             .creates(CalibrationEntered.class, this::enter),
         Route.get("/api/sessions/{name}/gates", "What a session's shots tell of its gates")
-            .answers(SessionGatesView.class, this::told));
+            .answers(SessionGatesView.class, this::told),
+        Route.get(BUDGET, "What makes a speed uncertain at a station's gates, the largest first")
+            .answersAll(BudgetView.class, this::budget));
   }
 
   private List<CalibrationView> all(Context ctx) {
     String station = ctx.pathParam("station");
     return store.read(t -> t.calibrations().of(station).stream().map(GatesApi::view).toList());
+  }
+
+  private List<BudgetView> budget(Context ctx) {
+    String station = ctx.pathParam("station");
+    return store
+        .read(t -> StationBudget.of(t, station, clock.instant()))
+        .map(StationBudget::rows)
+        .orElseThrow(() -> noStation(station));
+  }
+
+  private static Refused noStation(String station) {
+    return Refused.of(Why.NOT_FOUND, "refused.no_station", station);
   }
 
   /** What isn't given stays as it was; "from" and "to" tell which shots it covers. */
@@ -66,7 +84,7 @@ public final class GatesApi {
         store
             .read(t -> t.calibrations().inForce(station, from))
             .map(Calibrations.Entry::calibration)
-            .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_station", station));
+            .orElseThrow(() -> noStation(station));
     Optional<Instant> to = request.to().map(text -> Dates.instant("to", text, zone));
     int covered = commands.calibrate(station, from, to, changed(now, request), "page");
     return new CalibrationEntered(station, from, covered);
@@ -88,12 +106,18 @@ public final class GatesApi {
 
   private static Calibration changed(Calibration now, CalibrationRequest request) {
     try {
+      Calibration spaced =
+          now.spaced(
+              request.spacingMm().orElse(now.spacingM() * 1e3) / 1e3,
+              request.spacingUMm().orElse(now.spacingUM() * 1e3) / 1e3);
       return new Calibration(
-          request.spacingMm().orElse(now.spacingM() * 1e3) / 1e3,
-          request.spacingUMm().orElse(now.spacingUM() * 1e3) / 1e3,
+          spaced.spacingM(),
+          spaced.spacingUM(),
           request.triggerScatterMm().orElse(now.triggerScatterM() * 1e3) / 1e3,
           request.gatesFromBowM().orElse(now.gatesFromBowM()),
-          request.oscillator().map(Settings::oscillator).orElse(now.oscillator()));
+          request.oscillator().map(Settings::oscillator).orElse(now.oscillator()),
+          spaced.isMeasured(),
+          spaced.errors());
     } catch (IllegalArgumentException e) {
       throw Body.invalid("refused.cant_be", e.getMessage());
     }
@@ -111,6 +135,7 @@ public final class GatesApi {
         gates.gatesFromBowM(),
         gates.oscillator(),
         entry.entered(),
-        entry.enteredBy());
+        entry.enteredBy(),
+        gates.isMeasured());
   }
 }

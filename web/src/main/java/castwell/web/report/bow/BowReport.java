@@ -32,6 +32,7 @@ import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
 import castwell.web.report.ReportText;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
@@ -42,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** One bow in one state: what it does to arrows, and why. */
 public final class BowReport {
@@ -82,8 +84,9 @@ public final class BowReport {
     Optional<Cast> cast = study.cast();
     ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), shot, model);
     List<String> advice = AdviceWords.of(study.advice(), SAYING);
-    List<String> sentences = new ArrayList<>();
-    sentences.add(first(cast));
+    SpeedNote speeds = SpeedNote.ofBows(Stream.of(cells));
+    List<String> sentences =
+        new ArrayList<>(speeds.in(List.of(first(cast)), bowCells.transaction(), SAYING));
     sentences.addAll(GatesWords.of(bowCells.transaction(), sessions(), SAYING));
     model.ifPresent(m -> sentences.add(fits.sentence(m)));
     if (!shot.isEmpty()) {
@@ -105,7 +108,7 @@ public final class BowReport {
             fits.straightLine(),
             fits.virtualMass(),
             fits.shares(),
-            cast.map(BowReport::casts),
+            cast.map(c -> casts(c, cells.areAtBow())),
             forceDraw.data(),
             advice,
             Strays.rows(stand));
@@ -124,7 +127,7 @@ public final class BowReport {
   }
 
   /** A cast, wherever one is told. */
-  public static CastView casts(Cast cast) {
+  public static CastView casts(Cast cast, boolean isAtBow) {
     Quantity own = cast.speedMps().only(Kind.OWN);
     return new CastView(
         cast.gpp(),
@@ -132,7 +135,8 @@ public final class BowReport {
         Trade.value(METRES_PER_FOOT, own),
         Trade.ci95(METRES_PER_FOOT, own),
         Trade.ci95(METRES_PER_FOOT, withoutSetUp(cast.withScaleMps(), cast.speedMps())),
-        Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)));
+        Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)),
+        SpeedNote.at(isAtBow));
   }
 
   /** The scale's part without what the set-up has in common, which is told on its own. */
@@ -164,7 +168,7 @@ public final class BowReport {
                     Rounded.to(0, c.gpp()),
                     SAYING.plain(ARROW_MASS, 0, c.massKg()),
                     SAYING.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
-                    ReportText.shown(casts(c).ci95WithScaleFps(), 1)))
+                    ReportText.shown(casts(c, cells.areAtBow()).ci95WithScaleFps(), 1)))
         .orElseGet(() -> SAYING.say("report.bow.no_cast", who));
   }
 

@@ -57,10 +57,12 @@ public record BowStudy(
   /** Its cells session by session, of its last sessions in that state. */
   public List<CellSums> sessions(Transaction t, ZoneId zone, int most) {
     Rack.Named bow = new Rack.Named(state.bowId(), state.bow());
-    return new CellLedger(t, zone)
-        .ofBow(bow, most).stream()
-            .filter(cell -> cell.name().state().equals(stateName) && !cell.isEmpty())
-            .toList();
+    List<CellSums> sums =
+        new CellLedger(t, zone)
+            .ofBow(bow, most).stream()
+                .filter(cell -> cell.name().state().equals(stateName) && !cell.isEmpty())
+                .toList();
+    return cells.areAtBow() ? sums : sums.stream().map(CellSums::atGates).toList();
   }
 
   static BowStudy of(

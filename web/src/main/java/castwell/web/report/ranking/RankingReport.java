@@ -26,6 +26,7 @@ import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Trade;
 import castwell.web.report.bow.BowReport;
 import castwell.web.report.ranking.Standings.Standing;
@@ -49,7 +50,8 @@ public final class RankingReport {
           new ReportColumn<>("ci95_fps", "95 % ft/s", 1, row -> row.cast().ci95Fps()),
           new ReportColumn<>(
               "ci95_with_scale_fps", "with scale ft/s", 1, row -> row.cast().ci95WithScaleFps()),
-          ReportColumn.text("groups", "group", RankedBow::groups));
+          ReportColumn.text("groups", "group", RankedBow::groups),
+          ReportColumn.text("speed_at", "speed at", row -> row.cast().speedAt()));
 
   private static final List<ReportColumn<PairView>> PAIRS =
       List.of(
@@ -72,10 +74,12 @@ public final class RankingReport {
   private final ZoneId zone;
   private final ReportRequest request;
   private final Standings standings;
+  private final Transaction t;
 
   private RankingReport(Transaction t, ZoneId zone, ReportRequest request) {
     this.zone = zone;
     this.request = request;
+    this.t = t;
     this.standings = Standings.of(t, zone, request);
   }
 
@@ -88,7 +92,7 @@ public final class RankingReport {
     List<RankedBow> bows = bows(ranking);
     List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<FeatureView> features = features();
-    List<String> sentences = sentences(ranking, features);
+    List<String> sentences = new ArrayList<>(speeds().in(sentences(ranking, features), t, SAYING));
     sentences.addAll(1, GatesWords.of(t, sessions(t), SAYING));
     return new Report<>(
         sentences,
@@ -105,6 +109,10 @@ public final class RankingReport {
     return standings.ranked().stream()
         .flatMap(bow -> bowCells.lastSessions(bow.state()).stream())
         .toList();
+  }
+
+  private SpeedNote speeds() {
+    return SpeedNote.ofBows(standings.ranked().stream().map(Standing::cells));
   }
 
   private String gpp() {
@@ -130,7 +138,7 @@ public final class RankingReport {
                   bow.stateName(),
                   bow.state().drawWeightN() / NEWTONS_PER_POUND,
                   bow.n(),
-                  BowReport.casts(bow.cast().orElseThrow()),
+                  BowReport.casts(bow.cast().orElseThrow(), bow.cells().areAtBow()),
                   letters.get(entry.bow()));
             })
         .toList();

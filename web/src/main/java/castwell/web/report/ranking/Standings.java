@@ -1,5 +1,6 @@
 package castwell.web.report.ranking;
 
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.Cast;
 import castwell.analysis.compare.Ranking;
 import castwell.analysis.compare.Ranking.Entry;
@@ -24,10 +25,15 @@ public record Standings(List<Standing> bows, Ranking ranking) {
   /**
    * One bow as it is now.
    *
-   * @param n how many shots of it count in this state
+   * @param cells what it shot in this state
    * @param cast empty while too few shots or masses tell it
    */
-  public record Standing(BowState state, String stateName, int n, Optional<Cast> cast) {}
+  public record Standing(BowState state, String stateName, BowSums cells, Optional<Cast> cast) {
+    /** How many shots of it count in this state. */
+    public int n() {
+      return cells.shots();
+    }
+  }
 
   public static Standings of(Transaction t, ZoneId zone, ReportRequest request) {
     BowCells bowCells = new BowCells(t, zone);
@@ -46,7 +52,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
             .virtualMass()
             .map(model -> request.cast(model, bow.state()))
             .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
-    return new Standing(bow.state(), bow.stateName(), bow.cells().shots(), cast);
+    return new Standing(bow.state(), bow.stateName(), bow.cells(), cast);
   }
 
   List<Standing> ranked() {

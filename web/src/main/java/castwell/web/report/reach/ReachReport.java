@@ -76,19 +76,21 @@ public final class ReachReport {
 
   public record Like(String bow, String arrow, Yardstick yardstick) implements Wanted {}
 
+  private final Transaction t;
   private final Reached reached;
 
-  private ReachReport(Reached reached) {
+  private ReachReport(Transaction t, Reached reached) {
+    this.t = t;
     this.reached = reached;
   }
 
   public static Report<ReachReportView> of(Transaction t, ZoneId zone, Wanted wanted) {
-    return new ReachReport(Reached.of(t, zone, wanted)).report();
+    return new ReachReport(t, Reached.of(t, zone, wanted)).report();
   }
 
   private Report<ReachReportView> report() {
     List<ReachedView> rows = reached.bows().stream().map(ReachReport::row).toList();
-    List<String> sentences = sentences(reached, ReportFormat.TRADE);
+    List<String> sentences = reached.sentences(t, ReportFormat.TRADE);
     return new Report<>(
         sentences,
         List.of(new ReportTable<>("Least arrow", BOWS, rows)),

@@ -1,5 +1,6 @@
 package castwell.web.report.reach;
 
+import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
@@ -14,6 +15,7 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.BowCells;
 import castwell.web.report.ReportFormat;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Trade;
 import castwell.web.report.reach.ReachReport.KineticEnergy;
 import castwell.web.report.reach.ReachReport.Like;
@@ -35,7 +37,7 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   private static final double HEAVY_GPP = 20;
 
   /** One bow as it is now, with the least arrow. */
-  public record Bow(BowState state, VirtualMass model, Reach reach) {
+  public record Bow(BowState state, BowSums cells, VirtualMass model, Reach reach) {
 
     /** Of the least arrow; empty where none reaches it. */
     public OptionalDouble gpp() {
@@ -73,15 +75,21 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
           .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
           .ifPresentOrElse(
               model ->
-                  bows.add(new Bow(bow.state(), model, Reach.of(model, target, Trade.COVERAGE))),
+                  bows.add(
+                      new Bow(
+                          bow.state(),
+                          bow.cells(),
+                          model,
+                          Reach.of(model, target, Trade.COVERAGE))),
               () -> unknown.add(bow.state().bow()));
     }
     return new Reached(wanted, target, List.copyOf(bows), List.copyOf(unknown));
   }
 
   /** The answer first, the caution last. */
-  public List<String> sentences(ReportFormat format) {
-    return ReachReport.sentences(this, format);
+  public List<String> sentences(Transaction t, ReportFormat format) {
+    return SpeedNote.ofBows(bows.stream().map(Bow::cells))
+        .in(ReachReport.sentences(this, format), t, format);
   }
 
   private static Target target(BowCells bowCells, Wanted wanted) {

@@ -51,7 +51,7 @@ final class ConditionRows {
     if (model.isPresent()) {
       conditions(bowCells, after, stateAfter)
           .since(conditions(bowCells, before, stateBefore), massKg, model.get())
-          .forEach(difference -> rows.add(row(difference, format)));
+          .forEach(difference -> rows.add(row(difference, reworked.isAtBow(), format)));
     }
     return rows;
   }
@@ -89,9 +89,12 @@ final class ConditionRows {
         state.measures().number(BowMeasure.STRING_MASS));
   }
 
-  private static ConditionView row(Difference difference, ReportFormat format) {
+  private static ConditionView row(Difference difference, boolean isAtBow, ReportFormat format) {
     String what = difference.what().name().toLowerCase(Locale.ROOT);
     String key = "report.rework." + what;
+    if (isAtBow && difference.what() == What.GATES) {
+      return row(what, format.say("report.rework.gates_taken_out"), OptionalDouble.empty());
+    }
     if (difference.by().isEmpty()) {
       return row(what, format.say(key + "_unknown"), OptionalDouble.empty());
     }

@@ -1,5 +1,6 @@
 package castwell.web.report.rework;
 
+import castwell.analysis.air.AtBow;
 import castwell.analysis.bow.BowSums;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellShot;
@@ -94,7 +95,17 @@ public record Day(String name, String bow, String state, Set<String> sessions, L
     shots.addAll(b.shots());
     var aside = new ArrayList<>(a.setAside());
     aside.addAll(b.setAside());
+    boolean areAtBow = a.atBow().isKnown() && b.atBow().isKnown();
+    if (!areAtBow && (a.atBow().isKnown() || b.atBow().isKnown())) {
+      return together(a.atGates(), b.atGates());
+    }
     SetUp setUp = a.setUp().relativeU() >= b.setUp().relativeU() ? a.setUp() : b.setUp();
-    return new Cell(a.name(), a.massKg(), setUp, shots, aside);
+    return new Cell(a.name(), a.massKg(), setUp, shots, aside, mean(a, b));
+  }
+
+  private static AtBow mean(Cell a, Cell b) {
+    double shots = Math.max(1, a.shots().size() + b.shots().size());
+    return new AtBow(
+        (a.shots().size() * a.atBow().share() + b.shots().size() * b.atBow().share()) / shots);
   }
 }

@@ -48,8 +48,7 @@ public final class ReworkReport {
     List<ConditionView> conditions = ConditionRows.of(bowCells, reworked, ReportFormat.TRADE);
     List<ChangedArrow> rows = new ArrayList<>(ReworkRows.of(reworked.change()));
     reworked.others().forEach(other -> rows.addAll(ReworkRows.of(other)));
-    List<String> sentences =
-        reworked.sentences(bowCells.transaction(), request.gpp(), conditions, ReportFormat.TRADE);
+    List<String> sentences = reworked.sentences(bowCells, conditions, request, ReportFormat.TRADE);
     return new Report<>(
         sentences,
         List.of(

@@ -15,6 +15,7 @@ import castwell.capture.view.report.rework.MovedView;
 import castwell.capture.view.report.rework.ReworkView;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Trade;
 import java.util.List;
 import java.util.Locale;
@@ -33,7 +34,8 @@ final class ReworkRows {
           new ReportColumn<>("after_fps", "after ft/s", 1, ChangedArrow::afterFps),
           new ReportColumn<>("change_fps", "change ft/s", 1, ChangedArrow::changeFps),
           new ReportColumn<>("ci95_fps", "95 % ft/s", 1, ChangedArrow::ci95Fps),
-          new ReportColumn<>("p", "p", 3, ChangedArrow::p));
+          new ReportColumn<>("p", "p", 3, ChangedArrow::p),
+          ReportColumn.text("speed_at", "speed at", ChangedArrow::speedAt));
 
   static final List<ReportColumn<ConditionView>> CONDITIONS =
       List.of(
@@ -85,7 +87,8 @@ final class ReworkRows {
         Trade.value(METRES_PER_FOOT, arrow.afterMps()),
         Trade.value(METRES_PER_FOOT, own),
         Trade.ci95(METRES_PER_FOOT, own),
-        own.pValue());
+        own.pValue(),
+        SpeedNote.at(arrow.areAtBow()));
   }
 
   static MovedView moved(WhatMoved moved) {

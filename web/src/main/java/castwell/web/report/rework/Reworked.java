@@ -1,5 +1,6 @@
 package castwell.web.report.rework;
 
+import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Change;
 import castwell.analysis.compare.Conclusion;
 import castwell.analysis.compare.Control;
@@ -12,11 +13,14 @@ import castwell.web.report.BowCells;
 import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
+import castwell.web.report.SpeedNote;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What came of a rework.
@@ -48,14 +52,19 @@ public record Reworked(
   /** The answer, then what it can't rule out. */
   public List<String> sentences(
       Transaction t, ZoneId zone, ReportRequest request, ReportFormat format) {
-    var conditions = ConditionRows.of(new BowCells(t, zone), this, format);
-    return sentences(t, request.gpp(), conditions, format);
+    BowCells bowCells = new BowCells(t, zone);
+    return sentences(bowCells, ConditionRows.of(bowCells, this, format), request, format);
   }
 
   List<String> sentences(
-      Transaction t, double gpp, List<ConditionView> conditions, ReportFormat format) {
-    List<String> sentences = ReworkWords.of(this, gpp, conditions, format);
-    sentences.addAll(1, GatesWords.of(t, sessions(), format));
+      BowCells bowCells,
+      List<ConditionView> conditions,
+      ReportRequest request,
+      ReportFormat format) {
+    List<String> words = ReworkWords.of(this, request.gpp(), conditions, format);
+    List<String> sentences =
+        new ArrayList<>(SpeedNote.ofCells(cells()).in(words, bowCells.transaction(), format));
+    sentences.addAll(1, GatesWords.of(bowCells.transaction(), sessions(), format));
     return sentences;
   }
 
@@ -63,6 +72,23 @@ public record Reworked(
     Set<String> sessions = new LinkedHashSet<>(bow.before().sessions());
     sessions.addAll(bow.after().sessions());
     return sessions;
+  }
+
+  /** The bow's own, of the arrows shot on both days, all at the bow or all at the gates. */
+  private Stream<Cell> cells() {
+    return change.arrows().stream()
+        .flatMap(
+            arrow ->
+                Stream.concat(bow.before().cells().stream(), bow.after().cells().stream())
+                    .filter(cell -> cell.name().arrow().equals(arrow.arrow()))
+                    .map(cell -> arrow.areAtBow() ? cell : cell.atGates()));
+  }
+
+  /** Whether every speed that is compared is the one at the bow. */
+  boolean isAtBow() {
+    return Stream.concat(Stream.of(change), others.stream())
+        .flatMap(of -> of.arrows().stream())
+        .allMatch(Change.OfArrow::areAtBow);
   }
 
   /** With all its uncertainty. */

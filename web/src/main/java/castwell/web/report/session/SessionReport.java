@@ -26,6 +26,7 @@ import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportTable;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import castwell.web.text.Speech;
@@ -71,7 +72,7 @@ public final class SessionReport {
   public static Report<SessionReportView> of(Transaction t, ZoneId zone, Optional<String> name) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(session, cells, SessionGates.of(t, session), ReportFormat.TRADE);
+    return report(t, session, cells, SessionGates.of(t, session), ReportFormat.TRADE);
   }
 
   /**
@@ -84,7 +85,7 @@ public final class SessionReport {
       Optional<GateFindings> gates,
       ReportFormat format) {
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return new Told(report(session, cells, gates, format).sentences(), cells.strays());
+    return new Told(report(t, session, cells, gates, format).sentences(), cells.strays());
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -99,13 +100,20 @@ public final class SessionReport {
   }
 
   private static Report<SessionReportView> report(
-      Session session, SessionCells found, Optional<GateFindings> gates, ReportFormat format) {
+      Transaction t,
+      Session session,
+      SessionCells found,
+      Optional<GateFindings> gates,
+      ReportFormat format) {
     List<Cell> cells = found.cells();
     List<CellView> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<FirstShotsView> first = firstShots(cells);
     List<AsideView> aside = aside(cells);
-    List<String> sentences = sentences(session, found, cells, drift, first, format);
+    List<String> sentences =
+        new ArrayList<>(
+            SpeedNote.ofCells(cells.stream())
+                .in(sentences(session, found, cells, drift, first, format), t, format));
     sentences.addAll(1, GatesWords.of(gates, format));
     return new Report<>(
         sentences,

@@ -1,6 +1,7 @@
 package castwell.capture.view.report.cell;
 
 import castwell.capture.view.Interval95;
+import castwell.capture.view.Meaning;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.OptionalDouble;
 
@@ -11,4 +12,6 @@ public record CastView(
     OptionalDouble speedFps,
     Interval95 ci95Fps,
     Interval95 ci95WithScaleFps,
-    @JsonProperty("common_u_fps") OptionalDouble commonUFps) {}
+    @JsonProperty("common_u_fps") OptionalDouble commonUFps,
+    @Meaning("whether its speed is the one at the bow or the one at the gates: bow, or gates")
+        String speedAt) {}

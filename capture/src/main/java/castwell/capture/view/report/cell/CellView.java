@@ -21,4 +21,6 @@ public record CellView(
     @Meaning("how many don't") int setAside,
     List<AsideReason> setAsideReasons,
     @Meaning("null of fewer than three shots") Optional<AloneView> alone,
-    @JsonUnwrapped @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<CellFigures> figures) {}
+    @JsonUnwrapped @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<CellFigures> figures,
+    @Meaning("whether its speeds are those at the bow or those at the gates: bow, or gates")
+        String speedAt) {}

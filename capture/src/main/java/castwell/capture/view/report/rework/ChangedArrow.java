@@ -1,6 +1,7 @@
 package castwell.capture.view.report.rework;
 
 import castwell.capture.view.Interval95;
+import castwell.capture.view.Meaning;
 import java.util.OptionalDouble;
 
 /** An arrow that was shot on both days. */
@@ -14,4 +15,6 @@ public record ChangedArrow(
     OptionalDouble afterFps,
     OptionalDouble changeFps,
     Interval95 ci95Fps,
-    double p) {}
+    double p,
+    @Meaning("whether its speeds are those at the bow or those at the gates: bow, or gates")
+        String speedAt) {}
