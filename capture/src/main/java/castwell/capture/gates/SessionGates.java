@@ -60,10 +60,8 @@ public final class SessionGates {
         .toList();
   }
 
-  /** As the edges tell it, before anything was corrected. */
   private static double residualM(FrontAndTail shot, double spacingM) {
-    double asSeen = shot.tailMps() * (1 + shot.tailLateM() / spacingM);
-    return GateShot.residualM(spacingM, shot.speedMps(), shot.frontMps(), asSeen);
+    return GateShot.residualM(spacingM, shot.speedMps(), shot.frontMps(), shot.tailMps());
   }
 
   private static Optional<KnownLength> known(FrontAndTail shot) {

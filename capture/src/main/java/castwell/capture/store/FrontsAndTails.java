@@ -13,7 +13,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 public final class FrontsAndTails {
   private static final String SELECT =
       """
-      SELECT fired_ms, passage.calibration_id, speed_mps, front_mps, tail_mps, 0 AS tail_late_m, figure.length_m,
+      SELECT fired_ms, passage.calibration_id, speed_mps, front_mps, tail_mps, figure.length_m,
         arrow.name, arrow_entry.length_m
       FROM passage
       JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
@@ -30,8 +30,6 @@ public final class FrontsAndTails {
   /**
    * One shot's.
    *
-   * @param tailLateM what the tail's speed was corrected by when the edges were read: how far
-   *     beyond its place the tail was seen, in metres
    * @param lengthM its length as both gates saw it
    * @param arrow the tagged arrow's name
    * @param arrowLengthM its length as somebody measured it
@@ -42,7 +40,6 @@ public final class FrontsAndTails {
       double speedMps,
       double frontMps,
       double tailMps,
-      double tailLateM,
       double lengthM,
       Optional<String> arrow,
       OptionalDouble arrowLengthM) {}
@@ -57,7 +54,7 @@ public final class FrontsAndTails {
   }
 
   private static FrontAndTail row(ResultSet row, StatementContext none) throws SQLException {
-    double length = row.getDouble(9);
+    double length = row.getDouble(8);
     OptionalDouble known = row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(length);
     return new FrontAndTail(
         Instant.ofEpochMilli(row.getLong(1)),
@@ -66,8 +63,7 @@ public final class FrontsAndTails {
         row.getDouble(4),
         row.getDouble(5),
         row.getDouble(6),
-        row.getDouble(7),
-        Optional.ofNullable(row.getString(8)),
+        Optional.ofNullable(row.getString(7)),
         known);
   }
 }
