@@ -175,6 +175,37 @@ class ExportTest {
             "Rowan,2026-04-01,8,0,", "Rowan,2026-04-01,18,30,28", "Rowan,2026-04-01,27,52,52");
   }
 
+  /** Of the recording's own gates, whose spacing it tells. */
+  @Test
+  void theBudgetOfASpeedReadsBackTheLargestFirst() throws IOException {
+    List<CSVRecord> budget = rows(exported(folder, "--what", "budget"));
+    List<CSVRecord> sources =
+        budget.stream().filter(row -> !row.get("source").startsWith("all")).toList();
+
+    assertThat(sources)
+        .extracting(row -> row.get("source"))
+        .startsWith("trigger", "oblique-path", "gate-spacing", "rails-temperature")
+        .contains("unlike-latencies", "unparallel-gates", "tick-rate", "tick", "drag-between");
+    assertThat(sources)
+        .extracting(row -> -Double.parseDouble(row.get("standard_u_percent")))
+        .isSorted();
+    double squares = 0;
+    for (CSVRecord row : sources) {
+      double percent = Double.parseDouble(row.get("standard_u_percent"));
+      squares += percent * percent;
+      assertThat(Double.parseDouble(row.get("standard_u_mps")))
+          .isCloseTo(percent / 100 * Double.parseDouble(row.get("speed_mps")), within(1e-9));
+      assertThat(row.get("kind"))
+          .isEqualTo(List.of("trigger", "tick").contains(row.get("source")) ? "own" : "common");
+      assertThat(row.get("spacing_measured")).isEqualTo("true");
+    }
+    assertThat(budget.get(budget.size() - 1).get("source")).isEqualTo("all");
+    assertThat(Double.parseDouble(budget.get(budget.size() - 1).get("standard_u_percent")))
+        .isCloseTo(Math.sqrt(squares), within(1e-9));
+    assertThat(exported(folder, "--what", "budget", "--station", "clean-five"))
+        .isEqualTo(exported(folder, "--what", "budget"));
+  }
+
   @Test
   void figuresNameTheirCalibration() throws IOException {
     List<CSVRecord> figures = rows(exported(folder, "--what", "figures"));

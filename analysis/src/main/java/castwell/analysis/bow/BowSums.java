@@ -25,6 +25,11 @@ public record BowSums(String name, List<CellSums> cells) {
     cells = areAtBow ? List.copyOf(cells) : cells.stream().map(CellSums::atGates).toList();
   }
 
+  /** The same cells with their speeds at the gates. */
+  public BowSums atGates() {
+    return new BowSums(name, cells.stream().map(CellSums::atGates).toList());
+  }
+
   /** Whether the speeds are those at the bow. */
   public boolean areAtBow() {
     return cells.stream().anyMatch(cell -> cell.atBow().isKnown());

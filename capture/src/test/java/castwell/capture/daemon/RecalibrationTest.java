@@ -3,10 +3,13 @@ package castwell.capture.daemon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.setup.SetUpErrors;
 import castwell.analysis.speed.Calibration;
+import castwell.capture.store.Calibrations;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Shot;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,6 +51,28 @@ class RecalibrationTest {
 
   private static double speed(Figure figure) {
     return figure.speedMps().orElseThrow();
+  }
+
+  /** Of somebody's own measuring nothing is lost when the settings come to say other errors. */
+  @Test
+  void errorsOfTheSettingsAreTakenByTheGatesThatSomebodyMeasured() throws Exception {
+    try (RangeBench bench = replayed()) {
+      Instant now = bench.shots(NAME).get(4).fired().plusSeconds(60);
+      Calibration set = RangeBench.GATES.unmeasured();
+      bench.commands().calibrateUnlessSaid(NAME, now, set, "the configuration");
+      bench.commands().calibrate(NAME, now, spacing(0.6123), "a person");
+      for (int start = 0; start < 2; start++) {
+        bench
+            .commands()
+            .calibrateUnlessSaid(NAME, now, set.with(SetUpErrors.USUAL), "the configuration");
+      }
+      List<Calibration> entered =
+          bench.store().read(t -> t.calibrations().of(NAME)).stream()
+              .map(Calibrations.Entry::calibration)
+              .toList();
+      assertThat(entered.subList(1, entered.size()))
+          .containsExactly(set, spacing(0.6123), spacing(0.6123).with(SetUpErrors.USUAL));
+    }
   }
 
   @Test

@@ -106,8 +106,9 @@ public final class GatesTrial {
     before.forEach(
         (name, was) -> {
           CellSummary is = after.get(name);
+          boolean isAtBow = was.cell().atBow().isKnown();
           rows.add(
-              name,
+              name + ", " + request.say(isAtBow ? "speed.at_bow" : "speed.at_gates"),
               was.n() + " → " + (is == null ? 0 : is.n()),
               request.speech().figure(SPEED, was.meanMps()),
               is == null ? "–" : request.speech().figure(SPEED, is.meanMps()),

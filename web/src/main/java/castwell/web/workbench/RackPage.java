@@ -16,6 +16,8 @@ import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
 import castwell.web.chart.Style;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.SpeedNote;
 import castwell.web.report.ranking.Standings;
 import castwell.web.report.ranking.Standings.Standing;
 import java.util.ArrayList;
@@ -94,7 +96,9 @@ public final class RackPage {
     } else {
       answer.add(request.say("rack.fastest_unsure", best.bow(), cast, String.join(", ", alike)));
     }
-    return answer;
+    return SpeedNote.ofBows(
+            standings.bows().stream().filter(bow -> bow.cast().isPresent()).map(Standing::cells))
+        .in(answer, request.t(), new ReportFormat(request.speech()));
   }
 
   private Chart castChart() {

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.Seed;
+import castwell.analysis.air.AtBow;
+import castwell.analysis.cell.CellSums;
 import castwell.capture.cell.CellLedger;
+import castwell.capture.measure.ArrowMeasure;
 import castwell.capture.measure.Measures;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.ManyShots;
@@ -19,6 +22,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -61,7 +65,7 @@ class CellLedgerTest {
   }
 
   private int unmade() {
-    return store.read(t -> t.cells().unmade(1).size());
+    return store.read(t -> t.cells().unmade(2).size());
   }
 
   private static void areTheSame(Standings made, Standings shots) {
@@ -116,6 +120,47 @@ class CellLedgerTest {
       make();
       areTheSame(standings(), partly);
     }
+  }
+
+  /** Whose speeds are those at the bow from then on: every session that it was shot in is anew. */
+  @Test
+  void anArrowsDiameterUnmakesItsSessionsAndTakesItsSpeedsToTheBow() {
+    make();
+    Rack.Arrow arrow = store.read(t -> t.rack().arrows()).get(0);
+    List<CellSums> before = cellsWith(arrow);
+    Measures<ArrowMeasure> wide = arrow.measures().with(ArrowMeasure.DIAMETER, 0.0087);
+    store.writing(t -> t.rack().enterArrow(arrow.id(), arrow.massKg(), wide, NOW));
+    assertThat(unmade()).isPositive();
+    List<CellSums> shots = cellsWith(arrow);
+    make();
+    List<CellSums> made = cellsWith(arrow);
+
+    assertThat(before).isNotEmpty().noneMatch(cell -> cell.atBow().isKnown());
+    assertThat(made).hasSameSizeAs(before).allMatch(cell -> cell.atBow().isKnown());
+    for (int i = 0; i < made.size(); i++) {
+      AtBow atBow = made.get(i).atBow();
+      double metres = 2 + 0.6 / 2;
+      // Drag.lossPerMetre, worked out apart: rho 2.05 pi / 4 d^2 / (2 m)
+      double lost = 1.2 * 2.05 * Math.PI / 4 * 0.0087 * 0.0087 / (2 * arrow.massKg()) * metres;
+      assertThat(atBow.share()).isCloseTo(lost, within(lost * 1e-9));
+      assertThat(made.get(i).atGates().meanMps())
+          .isCloseTo(before.get(i).meanMps(), within(ROUNDING_MPS));
+      assertThat(made.get(i).n()).isEqualTo(before.get(i).n());
+    }
+    assertThat(shots.stream().mapToInt(CellSums::n).sum())
+        .isEqualTo(made.stream().mapToInt(CellSums::n).sum());
+    assertThat(CellLedger.wrong(store, ZONE)).isEmpty();
+  }
+
+  /** Of every bow, in the order of its name. */
+  private List<CellSums> cellsWith(Rack.Arrow arrow) {
+    return store.read(t -> new CellLedger(t, ZONE).all()).stream()
+        .filter(cell -> cell.name().arrow().equals(arrow.name()) && !cell.isEmpty())
+        .sorted(
+            Comparator.comparing((CellSums cell) -> cell.name().bow())
+                .thenComparing(cell -> cell.name().state())
+                .thenComparing(cell -> cell.setUp().name()))
+        .toList();
   }
 
   @Test

@@ -3,6 +3,11 @@ package castwell.web.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import castwell.analysis.setup.ObliquePath;
+import castwell.analysis.setup.SetUpErrors;
+import castwell.analysis.setup.UnparallelPlanes;
+import castwell.analysis.setup.WarmRails;
+import castwell.analysis.speed.Calibration;
 import castwell.capture.publish.broker.BrokerSettings;
 import castwell.capture.publish.broker.Secret;
 import java.nio.file.Files;
@@ -68,10 +73,55 @@ class SettingsFileTest {
     assertThat(settings.stations().get(1).port()).hasToString("/dev/ttyACM1");
   }
 
+  /** Whoever writes another spacing measured it; who measured just that says so. */
+  @Test
+  void aSpacingIsMeasuredWhenItIsSaid() {
+    assertThat(gates("")).matches(gates -> !gates.isMeasured() && gates.spacingUM() == 0.0038);
+    assertThat(gates("spacing_mm = 612.4"))
+        .matches(gates -> gates.isMeasured() && gates.spacingUM() == 0.0003);
+    assertThat(gates("spacing_u_mm = 0.5"))
+        .matches(gates -> gates.isMeasured() && gates.spacingUM() == 0.0005);
+    assertThat(gates("spacing_measured = true"))
+        .matches(gates -> gates.isMeasured() && gates.spacingUM() == 0.0003);
+    assertThat(gates("spacing_mm = 612.4\nspacing_measured = false"))
+        .matches(gates -> !gates.isMeasured() && gates.spacingUM() == 0.0038);
+  }
+
+  @Test
+  void whatNoEdgeTellsIsSetOneByOne() {
+    SetUpErrors usual = SetUpErrors.USUAL;
+    assertThat(gates("").errors()).isEqualTo(usual);
+    assertThat(
+            gates(
+                    """
+                    path_degrees = 1
+                    out_of_parallel_mm = 2
+                    off_measured_mm = 50
+                    rails_ppm_per_k = 5
+                    rails_k = 10
+                    latency_unlike_us = 1
+                    drag_percent_per_m = 1""")
+                .errors())
+        .isEqualTo(
+            new SetUpErrors(
+                new ObliquePath(1),
+                new UnparallelPlanes(0.002, 0.05),
+                new WarmRails(5e-6, 10),
+                1e-6,
+                0.01));
+    assertThat(gates("rails_k = 5").errors().path()).isEqualTo(usual.path());
+  }
+
+  private static Calibration gates(String keys) {
+    return SettingsFile.parse("set.toml", "[gates]\n" + keys).capture().gates();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
+        "[gates] @ path_degrees = 16 | [gates] path_degrees",
+        "[gates] @ spacing_measured = \"yes\" | true or false",
         "[http | line 1",
         "a = 1 @ a = 2 | line 2",
         "a = 1 @ a = 2 @ b = 3 @ c = 4 | line 2",

@@ -163,24 +163,20 @@ final class ReworkStudy {
   }
 
   private Optional<Quantity> castChange(Pair pair) {
-    return cast(pair.after(), pair.stateAfter())
-        .flatMap(after -> cast(pair.before(), pair.stateBefore()).map(after::minus))
+    return cast(pair.model(pair.after()), pair.stateAfter())
+        .flatMap(after -> cast(pair.model(pair.before()), pair.stateBefore()).map(after::minus))
         .filter(change -> Double.isFinite(change.standardUncertainty()));
   }
 
-  private Optional<Quantity> cast(Day day, BowState state) {
-    return model(day).map(m -> request.cast(m, state).withScaleMps());
-  }
-
-  private static Optional<VirtualMass> model(Day day) {
-    return day.bowCells().virtualMass();
+  private Optional<Quantity> cast(Optional<VirtualMass> model, BowState state) {
+    return model.map(m -> request.cast(m, state).withScaleMps());
   }
 
   private static Optional<WhatMoved> whatMoved(Pair bow, List<Change> others, Control control) {
     Quantity ratio = dayRatio(others, control);
-    return model(bow.before())
+    return bow.model(bow.before())
         .flatMap(
-            before -> model(bow.after()).map(after -> WhatMoved.between(before, after, ratio)));
+            before -> bow.model(bow.after()).map(after -> WhatMoved.between(before, after, ratio)));
   }
 
   /** What the day did to the controls' speeds, as a ratio; 1 without any. */

@@ -1,5 +1,7 @@
 package castwell.web.report.rework;
 
+import castwell.analysis.bow.BowSums;
+import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Change;
 import castwell.analysis.compare.Conclusion;
@@ -42,7 +44,15 @@ public record Reworked(
     Optional<WhatMoved> moved) {
 
   /** One bow on both days. */
-  public record Pair(Day before, Day after, BowState stateBefore, BowState stateAfter) {}
+  public record Pair(Day before, Day after, BowState stateBefore, BowState stateAfter) {
+
+    /** The bow by one day's curve; both days' are of speeds at the bow, or both at the gates. */
+    Optional<VirtualMass> model(Day day) {
+      boolean areAtBow = before.bowCells().areAtBow() && after.bowCells().areAtBow();
+      BowSums cells = day.bowCells();
+      return (areAtBow ? cells : cells.atGates()).virtualMass();
+    }
+  }
 
   public static Reworked of(
       Transaction t, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
