@@ -1,0 +1,8 @@
+package castwell.capture.view.gates;
+
+import castwell.capture.view.Meaning;
+
+/** What a person decides of a session's fronts and tails. */
+public record FrontsRequest(
+    @Meaning("whether its tails were slowed, and are to be corrected to its fronts")
+        boolean frontsTrusted) {}
