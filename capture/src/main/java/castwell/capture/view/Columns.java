@@ -35,10 +35,16 @@ public final class Columns {
     Meaning meaning = component.getAnnotation(Meaning.class);
     return new Column<>(
         Components.name(component),
-        TYPES.getOrDefault(component.getType(), Type.STRING),
+        type(component),
         meaning.unit(),
         meaning.value(),
         row -> value(component, row));
+  }
+
+  private static Type type(RecordComponent component) {
+    return component.getGenericType().getTypeName().equals("java.util.Optional<java.lang.Boolean>")
+        ? Type.BOOLEAN
+        : TYPES.getOrDefault(component.getType(), Type.STRING);
   }
 
   private static Optional<?> value(RecordComponent component, Object row) {
