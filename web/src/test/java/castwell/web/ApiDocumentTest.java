@@ -187,6 +187,9 @@ class ApiDocumentTest {
     calls.refused(404, "POST", "/api/sessions", "{\"station\":\"nowhere\"}");
     calls.well("PUT", "/api/sessions/{name}/note", "{\"note\":\"wind\"}", "2026-05-04");
     calls.refused(404, "PUT", "/api/sessions/{name}/note", "{\"note\":\"wind\"}", "never");
+    calls.get("/api/sessions/{name}/gates", "2026-05-02");
+    calls.get("/api/sessions/{name}/gates", "2026-05-04");
+    calls.refused(404, "GET", "/api/sessions/{name}/gates", "", "never");
     String gates = "/api/stations/{station}/calibrations";
     calls.get(gates, "range");
     calls.well("POST", gates, "{\"spacing_mm\":1000.5,\"oscillator\":\"resonator\"}", "range");

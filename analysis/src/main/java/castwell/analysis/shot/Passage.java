@@ -3,6 +3,8 @@ package castwell.analysis.shot;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One object crossing the gates: the edges that arrived, in the order stamped, and the numbers of
@@ -31,6 +33,13 @@ public record Passage(
 
   public static Passage of(List<Edge> edges) {
     return new Passage(edges, List.of(), false);
+  }
+
+  /** The numbers of its edges, whether or not they arrived. */
+  public Set<Integer> numbers() {
+    Set<Integer> numbers = new TreeSet<>(lostEdges);
+    edges.forEach(edge -> numbers.add(edge.number()));
+    return numbers;
   }
 
   /** The number of the first edge, whether or not it arrived. */

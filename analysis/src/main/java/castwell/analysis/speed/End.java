@@ -1,10 +1,5 @@
 package castwell.analysis.speed;
 
-import castwell.analysis.shot.Edge;
-import castwell.analysis.shot.Gate;
-import castwell.analysis.shot.Passage;
-import java.util.Optional;
-
 /** An end of the object that goes through the gates. */
 enum End {
   FRONT("front"),
@@ -18,9 +13,5 @@ enum End {
 
   String word() {
     return word;
-  }
-
-  Optional<Edge> edge(Passage passage, Gate gate) {
-    return this == FRONT ? passage.front(gate) : passage.tail(gate);
   }
 }

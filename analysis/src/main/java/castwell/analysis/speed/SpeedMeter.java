@@ -15,9 +15,14 @@ import java.util.stream.Stream;
  * <p>The sources "gate spacing" and "tick rate" are common to the set-up. Each shot has sources of
  * its own for each end at each gate: "trigger" (the place on the object), and those that {@link
  * Stamps} adds. These have the same names in every passage, so they tell apart the ends of one
- * object, but not the shots of one set.
+ * object, but not the shots of one set. An arrow's speed has one more, {@link #TRUST}.
  */
 public final class SpeedMeter {
+  /** Front and tail may contradict, and then it isn't sure which to trust. */
+  private static final Source TRUST = Source.own("which edge to trust");
+
+  private static final Source TRUST_LENGTH = Source.own("which edge is an end");
+
   private final Stamps stamps;
   private final Calibration calibration;
 
@@ -26,9 +31,24 @@ public final class SpeedMeter {
     this.calibration = calibration;
   }
 
+  /**
+   * Of a passage taken as one object: each gate's first "blocked" and last "clear" are its ends.
+   */
   public static Measurement measure(
       Passage passage, Calibration calibration, TickRate rate, StampLatency latency) {
-    return new SpeedMeter(new Stamps(passage, rate, latency), calibration).measurement();
+    return measure(Ends.of(passage), calibration, rate, latency);
+  }
+
+  /** Of an object with these ends, one or more of which may be missing. */
+  public static Measurement measure(
+      Ends ends, Calibration calibration, TickRate rate, StampLatency latency) {
+    return new SpeedMeter(new Stamps(ends, rate, latency), calibration).measurement();
+  }
+
+  /** Of an arrow with all its ends, whose speed was told by weighing what they may be. */
+  public static Measurement measure(
+      Ends ends, MixedSpeed mixed, Calibration calibration, TickRate rate, StampLatency latency) {
+    return new SpeedMeter(new Stamps(ends, rate, latency), calibration).measurement(mixed);
   }
 
   private Measurement measurement() {
@@ -36,6 +56,34 @@ public final class SpeedMeter {
     Optional<Quantity> tail = between(End.TAIL);
     Optional<Quantity> speed = together(front, tail);
     return new Measurement(front, tail, speed, speed.flatMap(this::length));
+  }
+
+  private Measurement measurement(MixedSpeed mixed) {
+    Quantity front = between(End.FRONT).orElseThrow();
+    Quantity tail = between(End.TAIL).orElseThrow();
+    Quantity both = together(Optional.of(front), Optional.of(tail)).orElseThrow();
+    Quantity speed =
+        both.times(mixed.both()).plus(front.times(mixed.front())).plus(tail.times(mixed.tail()));
+    Quantity told = moved(trusted(speed, mixed.ownU()), mixed.mps());
+    return new Measurement(
+        Optional.of(front),
+        Optional.of(tail),
+        Optional.of(told),
+        length(told)
+            .map(length -> moved(length, mixed.lengthM()))
+            .map(length -> length.plus(Quantity.of(0, mixed.lengthUM(), TRUST_LENGTH))));
+  }
+
+  /** The same budget, the rest of the own uncertainty being which edge to trust. */
+  private static Quantity trusted(Quantity speed, double ownU) {
+    double told = speed.standardUncertainty(Kind.OWN);
+    double rest = Math.sqrt(Math.max(0, ownU * ownU - told * told));
+    return speed.plus(Quantity.of(0, rest, TRUST));
+  }
+
+  /** The same uncertainty about another value. */
+  private static Quantity moved(Quantity quantity, double value) {
+    return new Quantity(value, quantity.contributions());
   }
 
   private Optional<Quantity> between(End end) {

@@ -22,7 +22,8 @@ public record StampLatency(double aSeconds, double bSeconds) {
     }
   }
 
-  double seconds(Gate gate) {
+  /** How late that gate's stamps are, in seconds. */
+  public double seconds(Gate gate) {
     return gate == Gate.A ? aSeconds : bSeconds;
   }
 }

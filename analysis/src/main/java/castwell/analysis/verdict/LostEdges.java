@@ -4,14 +4,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Edges that the board stamped never reached the host. */
+/**
+ * Edges that the board stamped never reached the host. An arrow with all its ends is spoilt by
+ * those between its first edge and its last only.
+ */
 final class LostEdges implements Rule {
   private static final String CODE = "lost-edges";
   private static final int NAMED_AT_MOST = 6;
 
   @Override
   public Optional<Reason> judge(Evidence evidence) {
-    List<Integer> lost = evidence.passage().lostEdges();
+    List<Integer> lost =
+        evidence.passage().lostEdges().stream()
+            .filter(number -> evidence.arrow().map(arrow -> arrow.spans(number)).orElse(true))
+            .toList();
     if (lost.isEmpty()) {
       return evidence.passage().edgesDropped() ? Optional.of(dropped()) : Optional.empty();
     }

@@ -16,12 +16,16 @@ final class MissingEdge implements Rule {
   public Optional<Reason> judge(Evidence evidence) {
     Passage passage = evidence.passage();
     boolean bothGates = passage.edges().stream().map(Edge::gate).distinct().count() == 2;
-    if (!bothGates || evidence.isPartlyLost()) {
+    if (!bothGates || evidence.isPartlyLost() || evidence.arrow().isPresent()) {
       return Optional.empty();
     }
-    List<Phrase> missing =
-        Stream.of(Gate.values()).flatMap(gate -> missing(passage, gate).stream()).toList();
+    List<Phrase> missing = missing(passage);
     return missing.isEmpty() ? Optional.empty() : Optional.of(new Reason("missing-edge", missing));
+  }
+
+  /** The ends of which a gate has no edge, as it is told. */
+  static List<Phrase> missing(Passage passage) {
+    return Stream.of(Gate.values()).flatMap(gate -> missing(passage, gate).stream()).toList();
   }
 
   private static List<Phrase> missing(Passage passage, Gate gate) {

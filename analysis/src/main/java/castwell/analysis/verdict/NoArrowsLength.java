@@ -1,5 +1,6 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.wording.Amount;
 import java.util.Optional;
 
@@ -10,6 +11,9 @@ final class NoArrowsLength implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {
     Limits limits = evidence.limits();
+    if (!evidence.isOfNoArrow()) {
+      return Optional.empty();
+    }
     return evidence
         .measurement()
         .length()

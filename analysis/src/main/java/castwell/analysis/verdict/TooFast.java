@@ -8,6 +8,9 @@ final class TooFast implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {
     double fastestMps = evidence.limits().fastestMps();
+    if (!evidence.isOfNoArrow()) {
+      return Optional.empty();
+    }
     return evidence
         .measurement()
         .speed()

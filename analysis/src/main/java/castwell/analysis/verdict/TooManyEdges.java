@@ -1,5 +1,6 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.reading.StoryTold;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
@@ -14,11 +15,15 @@ import java.util.stream.Stream;
  * the tail, some just after it, since comparators bounce.
  */
 final class TooManyEdges implements Rule {
-  private static final String CODE = "too-many-edges";
+  static final String CODE = "too-many-edges";
 
   @Override
   public Optional<Reason> judge(Evidence evidence) {
-    return Stream.of(Gate.values()).flatMap(gate -> judge(evidence, gate).stream()).findFirst();
+    boolean judged =
+        evidence.isOfNoArrow() && evidence.reading().best().kind() != StoryTold.Kind.FLOOD;
+    return !judged
+        ? Optional.empty()
+        : Stream.of(Gate.values()).flatMap(gate -> judge(evidence, gate).stream()).findFirst();
   }
 
   private static Optional<Reason> judge(Evidence evidence, Gate gate) {

@@ -8,6 +8,9 @@ final class TooSlow implements Rule {
   @Override
   public Optional<Reason> judge(Evidence evidence) {
     double slowestMps = evidence.limits().slowestMps();
+    if (!evidence.isOfNoArrow()) {
+      return Optional.empty();
+    }
     return evidence
         .measurement()
         .speed()

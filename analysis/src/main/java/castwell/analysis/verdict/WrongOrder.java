@@ -11,6 +11,9 @@ final class WrongOrder implements Rule {
 
   @Override
   public Optional<Reason> judge(Evidence evidence) {
+    if (!evidence.isOfNoArrow()) {
+      return Optional.empty();
+    }
     Passage passage = evidence.passage();
     boolean bothFronts = passage.front(Gate.A).isPresent() && passage.front(Gate.B).isPresent();
     boolean bothTails = passage.tail(Gate.A).isPresent() && passage.tail(Gate.B).isPresent();

@@ -1,35 +1,44 @@
 package castwell.analysis.verdict;
 
+import castwell.analysis.reading.Knowledge;
+import castwell.analysis.reading.Known;
+import castwell.analysis.reading.Limits;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.shot.Passages;
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Flight;
-import castwell.analysis.speed.SpeedMeter;
 import castwell.analysis.speed.StampLatency;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.wording.Phrase;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Passages judged as they are: 609.6 mm between the gates, 2 MHz, default limits. */
 final class Bench {
   private Bench() {}
 
-  static Evidence evidence(Passage passage) {
-    return evidence(passage, Flight.RATE, OptionalDouble.empty());
+  static Assessment assess(Passage passage) {
+    return assess(passage, Flight.RATE);
   }
 
-  static Evidence evidence(Passage passage, TickRate rate, OptionalDouble taggedLengthM) {
-    return new Evidence(
-        passage,
-        SpeedMeter.measure(passage, Flight.CALIBRATION, rate, StampLatency.NONE),
-        rate,
-        Limits.defaults(),
-        taggedLengthM);
+  static Assessment assess(Passage passage, TickRate rate) {
+    return assess(passage, Flight.CALIBRATION, rate, Optional.empty());
+  }
+
+  static Assessment assess(
+      Passage passage, Calibration calibration, TickRate rate, Optional<Known> taggedLengthM) {
+    Knowledge knowledge =
+        Knowledge.of(calibration, Limits.defaults()).withTaggedLength(taggedLengthM);
+    return Assessment.of(passage, knowledge, rate, StampLatency.NONE);
   }
 
   static List<String> codes(Passage passage) {
-    return Judge.judge(evidence(passage)).reasons().stream().map(Reason::code).toList();
+    return codes(assess(passage));
+  }
+
+  static List<String> codes(Assessment assessment) {
+    return assessment.verdict().reasons().stream().map(Reason::code).toList();
   }
 
   static List<String> codes(String edges) {
@@ -38,7 +47,7 @@ final class Bench {
 
   /** What is told of the first reason, before it is put into words. */
   static String told(Passage passage) {
-    return Judge.judge(evidence(passage)).reasons().get(0).told().stream()
+    return assess(passage).verdict().reasons().get(0).told().stream()
         .map(Phrase::written)
         .collect(Collectors.joining(" "));
   }

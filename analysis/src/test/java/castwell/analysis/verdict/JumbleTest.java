@@ -23,11 +23,11 @@ class JumbleTest {
   void whateverComesItIsJudgedAndWhatCountsHasSpeedAndLength() {
     SplittableRandom random = new SplittableRandom(SEED);
     for (int round = 0; round < 20_000; round++) {
-      Evidence evidence = Bench.evidence(jumble(random));
-      Verdict verdict = Judge.judge(evidence);
+      Assessment assessment = Bench.assess(jumble(random));
+      Verdict verdict = assessment.verdict();
       if (verdict.counts()) {
-        double speedMps = evidence.measurement().speed().orElseThrow().value();
-        double lengthM = evidence.measurement().length().orElseThrow().value();
+        double speedMps = assessment.measurement().speed().orElseThrow().value();
+        double lengthM = assessment.measurement().length().orElseThrow().value();
         assertThat(speedMps).as("seed %d, round %d", SEED, round).isBetween(20.0, 130.0);
         assertThat(lengthM).as("seed %d, round %d", SEED, round).isBetween(0.5, 1.0);
       }

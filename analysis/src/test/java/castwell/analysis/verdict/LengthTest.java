@@ -2,10 +2,11 @@ package castwell.analysis.verdict;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.reading.Known;
 import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.Flight;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class LengthTest {
@@ -28,16 +29,16 @@ class LengthTest {
   void anotherArrowThanTheTaggedOne() {
     Passage passage = new Flight(45, 0.74).passage();
 
-    assertThat(codes(passage, OptionalDouble.of(0.74))).isEmpty();
-    assertThat(codes(passage, OptionalDouble.of(0.78))).isEmpty();
-    assertThat(codes(passage, OptionalDouble.of(0.79))).containsExactly("not-the-tagged-length");
-    assertThat(codes(passage, OptionalDouble.of(0.69))).containsExactly("not-the-tagged-length");
-    assertThat(codes(passage, OptionalDouble.empty())).isEmpty();
+    assertThat(codes(passage, Optional.of(new Known(0.74, 0)))).isEmpty();
+    assertThat(codes(passage, Optional.of(new Known(0.78, 0)))).isEmpty();
+    assertThat(codes(passage, Optional.of(new Known(0.79, 0))))
+        .containsExactly("not-the-tagged-length");
+    assertThat(codes(passage, Optional.of(new Known(0.69, 0))))
+        .containsExactly("not-the-tagged-length");
+    assertThat(codes(passage, Optional.empty())).isEmpty();
   }
 
-  private static List<String> codes(Passage passage, OptionalDouble taggedLengthM) {
-    return Judge.judge(Bench.evidence(passage, Flight.RATE, taggedLengthM)).reasons().stream()
-        .map(Reason::code)
-        .toList();
+  private static List<String> codes(Passage passage, Optional<Known> taggedLengthM) {
+    return Bench.codes(Bench.assess(passage, Flight.CALIBRATION, Flight.RATE, taggedLengthM));
   }
 }

@@ -28,6 +28,23 @@ class LostEdgeTest {
     assertThat(Bench.told(passage)).isEqualTo("verdict.lost_edges|4, 5");
   }
 
+  /** An insect's edge before the arrow was lost; the arrow has all of its own. */
+  @Test
+  void besideAnArrowSpoilsNothing() {
+    String arrow = " 3:AB200000 4:BB226667 5:AC232371 6:BC259038";
+    Passage passage = new Passage(Passages.edges("1:AB180000" + arrow), List.of(2), false);
+
+    assertThat(Bench.codes(passage)).isEmpty();
+  }
+
+  /** The lost edge may be the very end that an arrow lacks. */
+  @Test
+  void isToldBeforeAMissingEnd() {
+    Passage passage = new Passage(Passages.edges("1:AB0 2:BB26667 3:AC32371"), List.of(4), false);
+
+    assertThat(Bench.codes(passage)).containsExactly("lost-edges");
+  }
+
   @Test
   void allOfThemLostIsStillAPassage() {
     Passage passage = new Passage(List.of(), IntStream.rangeClosed(11, 18).boxed().toList(), false);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.shot.RecordedPassage;
 import castwell.analysis.speed.TickRate;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -20,7 +19,7 @@ class RecordedVerdictTest {
   @MethodSource("passages")
   void countsOrSaysWhatWasAmiss(RecordedPassage recorded) {
     TickRate rate = new TickRate(recorded.hz(), 1e-5);
-    Verdict verdict = Judge.judge(Bench.evidence(recorded.passage(), rate, OptionalDouble.empty()));
+    Verdict verdict = Bench.assess(recorded.passage(), rate).verdict();
 
     assertThat(verdict.reasons().stream().map(Reason::code).findFirst()).isEqualTo(recorded.code());
     assertThat(verdict.counts()).isEqualTo(recorded.code().isEmpty());

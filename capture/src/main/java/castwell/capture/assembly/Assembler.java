@@ -28,13 +28,15 @@ public final class Assembler {
   private static final long NEVER = Long.MAX_VALUE;
   private static final long SETTLED = Long.MAX_VALUE;
 
-  private final Grouping grouping;
+  private final AssemblyTiming timing;
   private final long holeWaitMicros;
   private final BeatLog beats;
   private final TreeMap<Integer, Edge> edges = new TreeMap<>();
   private final TreeMap<Integer, Passage> given = new TreeMap<>();
   private final Holes holes = new Holes();
   private final DroppedSpans dropped;
+  private Gates gates;
+  private Grouping grouping;
 
   /** The highest edge number heard of, or -1 while nothing is known of this boot. */
   private int highest = -1;
@@ -45,14 +47,23 @@ public final class Assembler {
   private long lastArrivalMicros;
   private long nextLookMicros = NEVER;
 
-  /**
-   * @param hz the board's nominal tick rate
-   */
-  public Assembler(AssemblyTiming timing, double hz) {
-    this.grouping = new Grouping(timing, hz);
+  public Assembler(AssemblyTiming timing, Gates gates) {
+    this.timing = timing;
     this.holeWaitMicros = TimeUnit.NANOSECONDS.toMicros(timing.holeWait().toNanos());
-    this.beats = new BeatLog(Math.round(hz));
-    this.dropped = new DroppedSpans(grouping.ticks(timing.quiet()));
+    this.beats = new BeatLog(Math.round(gates.hz()));
+    this.dropped = new DroppedSpans(Math.round(timing.quiet().toNanos() * 1e-9 * gates.hz()));
+    stand(gates);
+  }
+
+  /** Takes in how the gates stand from now on. */
+  public void stand(Gates anew) {
+    gates = anew;
+    grouping = new Grouping(timing.quiet(anew), anew.hz());
+  }
+
+  /** Whether nothing is open, so that the next edge begins an object. */
+  public boolean isSettled() {
+    return unsettledFrom == SETTLED;
   }
 
   /** Notes that the host saw this boot begin, so that every edge from 1 on is waited for. */
@@ -237,7 +248,8 @@ public final class Assembler {
         nextLookMicros = Math.min(nextLookMicros, closesAt);
       } else {
         boolean cut = boardRestarted && closesAt > 0 && Grouping.lacksEnd(candidate.edges());
-        giveOut(candidate.toPassage(cut, lacksDropped(candidate)), closed);
+        Passage cluster = candidate.toPassage(cut, lacksDropped(candidate));
+        gates.separate(cluster).forEach(passage -> giveOut(passage, closed));
       }
     }
     forget();
@@ -261,7 +273,18 @@ public final class Assembler {
     int unsettled = (int) Math.min(unsettledFrom, Integer.MAX_VALUE);
     Integer start = given.lowerKey(unsettled);
     Integer before = start == null ? null : given.lowerKey(start);
-    return before != null ? before : start != null ? start : unsettled;
+    return withItsCluster(before != null ? before : start != null ? start : unsettled);
+  }
+
+  /** The first edge of those passages whose edges lie among one another. */
+  private int withItsCluster(int first) {
+    int from = first;
+    var before = given.lowerEntry(from);
+    while (before != null && before.getValue().lastEdge() > from) {
+      from = before.getKey();
+      before = given.lowerEntry(from);
+    }
+    return from;
   }
 
   private long closesAt(Candidate candidate) {
@@ -277,7 +300,10 @@ public final class Assembler {
             && before.lostEdges().equals(passage.lostEdges())
             && before.edgesDropped() == passage.edgesDropped();
     if (!sameEdges) {
-      given.subMap(passage.firstEdge(), true, passage.lastEdge(), true).clear();
+      given
+          .subMap(passage.firstEdge(), true, passage.lastEdge(), true)
+          .keySet()
+          .removeAll(passage.numbers());
       given.put(passage.firstEdge(), passage);
       closed.add(passage);
     }

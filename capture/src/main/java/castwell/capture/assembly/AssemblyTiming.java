@@ -15,12 +15,7 @@ public record AssemblyTiming(Duration quiet, Duration holeWait) {
    */
   static final Duration FOR_GATE_B = Duration.ofMillis(250);
 
-  /** How long to wait for gate A: an object seen by gate B alone may fly the wrong way. */
-  static final Duration FOR_GATE_A = Duration.ofMillis(60);
-
-  /**
-   * How long to wait for what is missing once both gates were reached: at 3 m/s it takes this long.
-   */
+  /** How long to wait while a gate stays blocked: at 3 m/s an arrow takes this long. */
   static final Duration FOR_THE_REST = Duration.ofMillis(200);
 
   /**
@@ -28,6 +23,15 @@ public record AssemblyTiming(Duration quiet, Duration holeWait) {
    * pieces this long.
    */
   static final Duration LONGEST = Duration.ofSeconds(1);
+
+  /** The silence that closes what both gates have let go, long enough for gates so far apart. */
+  Duration quiet(Gates gates) {
+    return longer(quiet, gates.quiet());
+  }
+
+  static Duration longer(Duration one, Duration other) {
+    return one.compareTo(other) > 0 ? one : other;
+  }
 
   public static AssemblyTiming defaults() {
     return new AssemblyTiming(Duration.ofMillis(10), Duration.ofMillis(300));

@@ -10,11 +10,14 @@ import java.util.List;
 
 /** Decides which edges belong to one object, from their ticks alone. */
 final class Grouping {
-  private final AssemblyTiming timing;
+  private final Duration quiet;
   private final double hz;
 
-  Grouping(AssemblyTiming timing, double hz) {
-    this.timing = timing;
+  /**
+   * @param quiet the silence that parts two objects
+   */
+  Grouping(Duration quiet, double hz) {
+    this.quiet = quiet;
     this.hz = hz;
   }
 
@@ -48,10 +51,19 @@ final class Grouping {
       return false;
     }
     long gap = Math.abs(next.ticks() - lastTicks);
-    if (gap <= ticks(timing.quiet())) {
-      return true;
-    }
-    return lacksEnd(group) && gap <= ticks(patience(group)) && !isBlockedAgain(group, next);
+    return gap <= ticks(quiet)
+        || gap <= ticks(patience(group)) && mayGoOn(group, next) && !isBlockedAgain(group, next);
+  }
+
+  /**
+   * Whether an edge after silence can be of the same object: a gate that this object blocked is
+   * still blocked, or it left gate A and now reaches gate B. What gate B alone saw, and has let go,
+   * is nothing that gate A will still see.
+   */
+  private static boolean mayGoOn(List<Edge> group, Edge next) {
+    return isBlocked(group, Gate.A)
+        || isBlocked(group, Gate.B)
+        || !saw(group, Gate.B) && next.gate() == Gate.B;
   }
 
   /**
@@ -59,25 +71,34 @@ final class Grouping {
    * unless the line that told of the "clear" between them was lost.
    */
   private static boolean isBlockedAgain(List<Edge> group, Edge next) {
-    List<EdgeKind> seen =
-        group.stream().filter(edge -> edge.gate() == next.gate()).map(Edge::kind).toList();
     boolean linesLost = next.number() > group.get(group.size() - 1).number() + 1;
-    boolean leftBlocked = !seen.isEmpty() && seen.get(seen.size() - 1) == EdgeKind.BLOCKED;
     return next.kind() == EdgeKind.BLOCKED
-        && seen.contains(EdgeKind.BLOCKED)
-        && !(linesLost && leftBlocked);
+        && group.stream()
+            .anyMatch(edge -> edge.gate() == next.gate() && edge.kind() == EdgeKind.BLOCKED)
+        && !(linesLost && isBlocked(group, next.gate()));
+  }
+
+  private static boolean saw(List<Edge> group, Gate gate) {
+    return group.stream().anyMatch(edge -> edge.gate() == gate);
+  }
+
+  /** Whether the gate's last edge leaves it blocked, as two in one stamp may. */
+  private static boolean isBlocked(List<Edge> group, Gate gate) {
+    for (int i = group.size() - 1; i >= 0; i--) {
+      if (group.get(i).gate() == gate) {
+        return group.get(i).kind() != EdgeKind.CLEAR;
+      }
+    }
+    return false;
   }
 
   /** How long silence must last before nothing more of this object can come. */
   Duration patience(List<Edge> group) {
-    if (!lacksEnd(group)) {
-      return timing.quiet();
+    boolean blocked = isBlocked(group, Gate.A) || isBlocked(group, Gate.B);
+    if (saw(group, Gate.B)) {
+      return blocked ? AssemblyTiming.longer(quiet, AssemblyTiming.FOR_THE_REST) : quiet;
     }
-    boolean sawA = group.stream().anyMatch(edge -> edge.gate() == Gate.A);
-    boolean sawB = group.stream().anyMatch(edge -> edge.gate() == Gate.B);
-    Duration other = sawA ? AssemblyTiming.FOR_GATE_B : AssemblyTiming.FOR_GATE_A;
-    Duration patience = sawA && sawB ? AssemblyTiming.FOR_THE_REST : other;
-    return patience.compareTo(timing.quiet()) > 0 ? patience : timing.quiet();
+    return AssemblyTiming.longer(quiet, AssemblyTiming.FOR_GATE_B);
   }
 
   long ticks(Duration duration) {

@@ -1,8 +1,8 @@
 package castwell.capture.command;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.setup.SetUpErrors;
 import castwell.analysis.speed.Calibration;
-import castwell.analysis.verdict.Limits;
 import castwell.analysis.wording.Amount;
 import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.announce.Announcer;
@@ -47,6 +47,7 @@ public final class Commands {
   private final BowCommands bows;
   private final ArrowCommands arrows;
   private final PlanCommands plans;
+  private final SessionCommands sessions;
 
   public Commands(Store store, CaptureSettings settings, Announcer announcer, Clock clock) {
     this.store = store;
@@ -58,11 +59,17 @@ public final class Commands {
     this.bows = new BowCommands(announced, clock);
     this.arrows = new ArrowCommands(announced, derivation, clock);
     this.plans = new PlanCommands(announced, clock);
+    this.sessions = new SessionCommands(announced, derivation, clock);
   }
 
   /** The commands about plans. */
   public PlanCommands plans() {
     return plans;
+  }
+
+  /** The commands about whole sessions. */
+  public SessionCommands sessions() {
+    return sessions;
   }
 
   /** The commands about bows. */

@@ -223,7 +223,7 @@ final class Pipeline {
     } else if (recorded.beginsSession()) {
       input.beginSession(passage.board());
     }
-    if (recorded.rateMoved()) {
+    if (recorded.knowsBetter()) {
       backlog.add(new Write.Refresh());
     }
   }

@@ -1,13 +1,16 @@
 package castwell.capture.daemon;
 
-import castwell.analysis.shot.Passage;
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.TickRate;
 import castwell.capture.clock.MeasuredRates;
 import castwell.capture.command.PlanCommands;
 import castwell.capture.derive.Derivation;
+import castwell.capture.derive.SessionFigures;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
+import castwell.capture.store.Conditions.SessionGates;
+import castwell.capture.store.EdgeNumbers;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
@@ -39,8 +42,14 @@ final class Recorder {
 
   private record Key(String station, long boardId) {}
 
-  /** The session a board shoots in, and the tick rate that its shots were derived with. */
-  private record Current(long session, TickRate rate, Timing timing, Instant fired) {}
+  /**
+   * The session a board shoots in, and what its shots were derived with.
+   *
+   * @param readHz the tick rate at which their edges were read
+   * @param counting how many of its shots count
+   */
+  private record Current(
+      long session, TickRate rate, double readHz, int counting, Timing timing, Instant fired) {}
 
   /**
    * What a passage on the disk means for what comes.
@@ -49,12 +58,12 @@ final class Recorder {
    * @param beginsSession whether it is of another session than the board's last one
    * @param earlierBeats for the board's first passage, the beats stored around its session's shots;
    *     else empty
-   * @param rateMoved whether the tick rate is known better than the session's earlier shots were
-   *     derived with, so that {@link #refresh} has something to do; that is left for later, since
-   *     it takes long
+   * @param knowsBetter whether more is known by now than the session's earlier shots were derived
+   *     with, so that {@link #refresh} has something to do; that is left for later, since it takes
+   *     long
    */
   record Recorded(
-      boolean isFirst, boolean beginsSession, List<StoredBeat> earlierBeats, boolean rateMoved) {}
+      boolean isFirst, boolean beginsSession, List<StoredBeat> earlierBeats, boolean knowsBetter) {}
 
   /** A passage on the disk, and what holds from now on. */
   private record Taken(Current now, Recorded recorded) {}
@@ -80,19 +89,16 @@ final class Recorder {
               Calibrations.Entry calibration =
                   t.calibrations().inForce(closed.station(), closed.fired()).orElseThrow();
               TickRate rate = derivation.rate(calibration, closed.timing(), closed.rates());
-              var conditions = new Derivation.Conditions(rate, closed.airDensity());
-              Passage passage = closed.passage();
               List<Passages.Row> known =
                   t.passages()
-                      .named(
-                          closed.board(), closed.boot(), passage.firstEdge(), passage.lastEdge());
+                      .named(closed.board(), closed.boot(), EdgeNumbers.of(closed.passage()));
               Passages.Row row =
                   known.isEmpty()
-                      ? insert(t, closed, listening, calibration, conditions)
-                      : amend(t, closed, known, conditions);
+                      ? insert(t, closed, listening, calibration, rate)
+                      : amend(t, closed, known, rate);
               t.feed().shot(closed.station(), row.id());
               PlanCommands.shot(t, row);
-              return taken(t, closed, row, rate);
+              return taken(t, closed, row, rate, known.isEmpty());
             });
     current.put(new Key(closed.station(), closed.board().id()), taken.now());
     return taken.recorded();
@@ -103,7 +109,7 @@ final class Recorder {
       ClosedPassage closed,
       long listening,
       Calibrations.Entry calibration,
-      Derivation.Conditions conditions) {
+      TickRate rate) {
     String station = closed.station();
     Instant fired = closed.fired();
     Tags.Pair tags = t.tags().at(station, fired);
@@ -113,8 +119,7 @@ final class Recorder {
             closed.passage(),
             calibration,
             closed.timing(),
-            conditions,
-            Derivation.length(t, tags));
+            derivation.conditions(t, closed, rate, tags));
     Sessions.Place place = t.sessions().place(station, fired, figure.clean(), date(fired));
     Passages.Row row =
         new Passages.Row(
@@ -122,8 +127,7 @@ final class Recorder {
             Passages.shotId(closed.board(), closed.boot(), closed.passage().firstEdge()),
             closed.board().id(),
             closed.boot(),
-            closed.passage().firstEdge(),
-            closed.passage().lastEdge(),
+            EdgeNumbers.of(closed.passage()),
             closed.firstTicks(),
             closed.passage().boardRestarted(),
             closed.passage().edgesDropped(),
@@ -140,10 +144,7 @@ final class Recorder {
   }
 
   private Passages.Row amend(
-      Transaction t,
-      ClosedPassage closed,
-      List<Passages.Row> known,
-      Derivation.Conditions conditions) {
+      Transaction t, ClosedPassage closed, List<Passages.Row> known, TickRate rate) {
     Passages.Row row = known.get(0);
     t.passages().amend(row.id(), closed.passage(), closed.firstTicks());
     for (Passages.Row part : known.subList(1, known.size())) {
@@ -151,24 +152,38 @@ final class Recorder {
       // The feed tells that this part is no shot of its own any more.
       t.feed().shot(closed.station(), part.id());
     }
-    derivation.derive(t, row, closed.passage(), closed.timing(), conditions);
+    derivation.amend(t, row, closed, rate);
     return row;
   }
 
-  private Taken taken(Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate) {
+  private Taken taken(
+      Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate, boolean isNew) {
     Current before = current.get(new Key(closed.station(), closed.board().id()));
     boolean isFirst = before == null;
     boolean sameSession = !isFirst && before.session() == row.sessionId();
-    TickRate applied = sameSession ? before.rate() : rate;
-    Current now = new Current(row.sessionId(), applied, closed.timing(), closed.fired());
+    Figure figure = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
+    int counting =
+        sameSession
+            ? before.counting() + (isNew && figure.clean() ? 1 : 0)
+            : t.figures().ends(row.sessionId(), closed.board().id()).size();
+    Current now =
+        new Current(
+            row.sessionId(),
+            sameSession ? before.rate() : rate,
+            sameSession ? before.readHz() : rate.hz(),
+            counting,
+            closed.timing(),
+            closed.fired());
     List<StoredBeat> earlier =
         isFirst ? derivation.beats(t, row.sessionId(), closed.board().id()) : List.of();
-    return new Taken(now, new Recorded(isFirst, !sameSession, earlier, isMoved(now, rate)));
+    boolean gatesTold = isNew && figure.clean() && SessionFigures.isTelling(counting);
+    return new Taken(
+        now, new Recorded(isFirst, !sameSession, earlier, gatesTold || isMoved(now, rate)));
   }
 
   /**
-   * Derives the session's earlier shots again where the board's further beats tell its tick rate
-   * better.
+   * Derives the session's earlier shots again where more is known than when they were shot: the
+   * board's further beats tell its tick rate better, and the shots together tell of the gates.
    *
    * @return whether any figure changed
    */
@@ -198,13 +213,25 @@ final class Recorder {
   }
 
   private Current catchUp(Transaction t, Key key, Current now, TickRate rate) {
-    if (!isMoved(now, rate)) {
-      return now;
+    SessionFigures figures = derivation.session(now.session(), key.boardId());
+    SessionGates before = figures.gates(t);
+    SessionGates gates =
+        SessionFigures.isTelling(now.counting())
+            ? figures.gatesToldBy(t, calibration(t, key, now))
+            : before;
+    if (!gates.equals(before)) {
+      figures.readAnew(t, rate, gates);
+      return with(now, rate, rate.hz());
     }
-    t.passages().ofSession(now.session()).stream()
-        .filter(row -> row.boardId() == key.boardId())
-        .forEach(row -> derivation.deriveAgain(t, row, rate));
-    return new Current(now.session(), rate, now.timing(), now.fired());
+    return isMoved(now, rate) ? with(now, rate, figures.follow(t, rate, now.readHz(), gates)) : now;
+  }
+
+  private static Calibration calibration(Transaction t, Key key, Current now) {
+    return t.calibrations().inForce(key.station(), now.fired()).orElseThrow().calibration();
+  }
+
+  private static Current with(Current now, TickRate rate, double readHz) {
+    return new Current(now.session(), rate, readHz, now.counting(), now.timing(), now.fired());
   }
 
   private String date(Instant instant) {

@@ -1,22 +1,21 @@
 package castwell.capture.derive;
 
+import castwell.analysis.reading.Knowledge;
+import castwell.analysis.reading.Known;
 import castwell.analysis.shot.Passage;
-import castwell.analysis.speed.Measurement;
-import castwell.analysis.speed.SpeedMeter;
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Stamps;
 import castwell.analysis.speed.TickRate;
-import castwell.analysis.uncertainty.Kind;
-import castwell.analysis.uncertainty.Quantity;
-import castwell.analysis.verdict.Evidence;
-import castwell.analysis.verdict.Judge;
-import castwell.analysis.verdict.Verdict;
+import castwell.analysis.verdict.Assessment;
 import castwell.capture.clock.BoardClock;
 import castwell.capture.clock.MeasuredRates;
 import castwell.capture.settings.CaptureSettings;
+import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
+import castwell.capture.store.Conditions;
+import castwell.capture.store.Conditions.SessionGates;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
-import castwell.capture.store.Rack;
 import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Shot;
@@ -33,14 +32,16 @@ import java.util.stream.Stream;
 /** Derives figures from raw facts, by the same steps for a live passage as for a stored one. */
 public final class Derivation {
   private static final double LEAD_SECONDS = 1800;
+
+  /** The standard uncertainty of an arrow's length by a maker's tape, in metres (assumed). */
+  private static final double TAPE_U_M = 0.003;
+
   private final CaptureSettings settings;
+  private final Beforehand beforehand = new Beforehand();
 
   public Derivation(CaptureSettings settings) {
     this.settings = settings;
   }
-
-  /** The tick rate, and the air's density in kg/m3, under which a passage is derived. */
-  public record Conditions(TickRate rate, double airDensity) {}
 
   /**
    * The figure that follows from a passage's ticks.
@@ -52,45 +53,108 @@ public final class Derivation {
       Passage passage,
       Calibrations.Entry calibration,
       Timing timing,
-      Conditions conditions,
-      OptionalDouble taggedLengthM) {
-    Measurement measurement =
-        SpeedMeter.measure(passage, calibration.calibration(), conditions.rate(), timing.latency());
-    Verdict verdict =
-        Judge.judge(
-            new Evidence(
-                passage, measurement, conditions.rate(), settings.limits(), taggedLengthM));
-    return figure(passageId, calibration.id(), conditions, measurement, verdict);
+      Conditions conditions) {
+    TickRate read = new TickRate(conditions.readHz(), conditions.hzRelativeU());
+    Assessment assessment = assess(passage, calibration, timing, conditions.readAt(read));
+    Figure figure =
+        FigureOf.assessment(passageId, calibration, conditions.readAt(read), passage, assessment);
+    return conditions.hz() == conditions.readHz() ? figure : figure.at(conditions.rate());
+  }
+
+  private Assessment assess(
+      Passage passage, Calibrations.Entry calibration, Timing timing, Conditions conditions) {
+    Calibration gates = calibration.calibration();
+    OptionalDouble trigger = conditions.gates().triggerM();
+    Knowledge knowledge =
+        new Knowledge(
+            trigger.isPresent() ? gates.withTriggerScatter(trigger.getAsDouble()) : gates,
+            settings.limits(),
+            conditions.gates().tailLateM(),
+            known(conditions.tagged().lengthM()),
+            conditions.tagged().cellSpeed(),
+            conditions.strays().a(),
+            conditions.strays().b());
+    return Assessment.of(passage, knowledge, conditions.rate(), timing.latency());
+  }
+
+  /**
+   * How a stored shot's edges were read; empty for one entered by hand, and for one whose every
+   * edge was lost.
+   */
+  public Optional<Read> read(Transaction t, Shot shot) {
+    return shot.byGates()
+        .flatMap(gates -> t.passages().byId(shot.passageId()))
+        .map(row -> read(t, row, shot.figure().conditions()))
+        .filter(read -> !read.passage().edges().isEmpty());
+  }
+
+  private Read read(Transaction t, Passages.Row row, Conditions stored) {
+    Conditions conditions = stored.readAt(new TickRate(stored.readHz(), stored.hzRelativeU()));
+    Calibrations.Entry calibration =
+        t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
+    Passage passage = t.passages().together(row);
+    return new Read(
+        passage, conditions.hz(), assess(passage, calibration, timing(t, row), conditions));
+  }
+
+  /** Under what a passage that is new is derived. */
+  public Conditions conditions(Transaction t, ClosedPassage closed, TickRate rate, Tags.Pair tags) {
+    return new Conditions(
+        rate.hz(),
+        rate.hz(),
+        rate.relativeU(),
+        closed.airDensity(),
+        beforehand.gates(t, closed),
+        beforehand.tagged(t, closed.station(), closed.fired(), tags),
+        beforehand.strays(t, closed));
+  }
+
+  /** Derives a stored passage anew after edges came late. */
+  public void amend(Transaction t, Passages.Row row, ClosedPassage closed, TickRate rate) {
+    derive(t, row, closed.passage(), closed.timing(), before(t, row).readAt(rate));
+  }
+
+  /** The figures of what a board shot in a session. */
+  public SessionFigures session(long sessionId, long boardId) {
+    return new SessionFigures(this, settings.limits(), sessionId, boardId);
   }
 
   /** Derives and stores a passage's figure under the calibration in force for it. */
-  public void derive(
+  private void derive(
       Transaction t, Passages.Row row, Passage passage, Timing timing, Conditions conditions) {
     Calibrations.Entry calibration =
         t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
-    OptionalDouble length = length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
-    t.figures().put(figure(row.id(), passage, calibration, timing, conditions, length));
+    t.figures().put(figure(row.id(), passage, calibration, timing, conditions));
     if (row.calibrationId() != calibration.id()) {
       t.passages().calibrate(row.id(), calibration.id());
     }
   }
 
-  /** Derives a stored passage anew under the conditions it was derived with before. */
+  /**
+   * Derives a stored passage anew under the conditions it was derived with before, but for what its
+   * tags, which may have changed, tell of its speed.
+   */
   public void deriveAgain(Transaction t, Passages.Row row) {
     if (row.isByHand()) {
       return;
     }
-    Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
-    TickRate rate = new TickRate(before.hz(), before.hzRelativeU());
-    deriveAgain(t, row, new Conditions(rate, before.airDensity()));
+    Tags.Pair tags = t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN);
+    deriveAgain(
+        t, row, before(t, row).with(beforehand.tagged(t, row.station(), row.firedMs(), tags)));
   }
 
-  /**
-   * Derives a stored passage anew at another tick rate, in the air that it was derived with before.
-   */
-  public void deriveAgain(Transaction t, Passages.Row row, TickRate rate) {
-    Figure before = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
-    deriveAgain(t, row, new Conditions(rate, before.airDensity()));
+  /** Reads a stored passage's edges anew at another tick rate, and with what its session tells. */
+  void deriveAgain(Transaction t, Passages.Row row, TickRate rate, SessionGates gates) {
+    deriveAgain(t, row, before(t, row).readAt(rate).with(gates));
+  }
+
+  /** Reads a stored passage's edges anew with what its session tells of the gates. */
+  void deriveAgain(Transaction t, Passages.Row row, SessionGates gates) {
+    deriveAgain(t, row, before(t, row).with(gates));
+  }
+
+  private static Conditions before(Transaction t, Passages.Row row) {
+    return t.figures().of(row.id(), row.calibrationId()).orElseThrow().conditions();
   }
 
   private void deriveAgain(Transaction t, Passages.Row row, Conditions conditions) {
@@ -122,7 +186,8 @@ public final class Derivation {
     beats(t, first.sessionId(), first.boardId()).forEach(clock::add);
     MeasuredRates rates = clock.measured();
     for (Passages.Row row : rows) {
-      deriveAgain(t, row, rate(t, row.station(), row.firedMs(), timing(t, row), rates));
+      TickRate rate = rate(t, row.station(), row.firedMs(), timing(t, row), rates);
+      deriveAgain(t, row, before(t, row).readAt(rate));
     }
   }
 
@@ -173,57 +238,15 @@ public final class Derivation {
   }
 
   private static Stamps stamps(Transaction t, Passages.Row row, Figure figure) {
-    TickRate rate = new TickRate(figure.hz(), figure.hzRelativeU());
-    return new Stamps(t.passages().together(row), rate, timing(t, row).latency());
+    return new Stamps(
+        t.passages().together(row), figure.conditions().rate(), timing(t, row).latency());
   }
 
   static Timing timing(Transaction t, Passages.Row row) {
     return t.raw().timing(row.boardId(), row.boot()).orElse(Timing.UNTOLD);
   }
 
-  /** The length in m of the arrow that the tags name; empty where it isn't known. */
-  public static OptionalDouble length(Transaction t, Tags.Pair tags) {
-    return tags.arrowId().isEmpty()
-        ? OptionalDouble.empty()
-        : t.rack()
-            .arrowById(tags.arrowId().getAsLong())
-            .map(Rack.Arrow::lengthM)
-            .orElse(OptionalDouble.empty());
-  }
-
-  private static Figure figure(
-      long passageId, long calibrationId, Conditions conditions, Measurement m, Verdict verdict) {
-    boolean clean = verdict.counts();
-    return new Figure(
-        passageId,
-        calibrationId,
-        Judge.RULES_VERSION,
-        conditions.rate().hz(),
-        conditions.rate().relativeU(),
-        conditions.airDensity(),
-        value(m.speed()),
-        part(m.speed(), Kind.OWN),
-        part(m.speed(), Kind.COMMON),
-        value(m.front()),
-        uncertainty(m.front()),
-        value(m.tail()),
-        uncertainty(m.tail()),
-        value(m.length()),
-        uncertainty(m.length()),
-        clean,
-        clean ? "clean" : verdict.reasons().get(0).code(),
-        Figure.written(verdict.reasons().stream().flatMap(r -> r.told().stream()).toList()));
-  }
-
-  private static OptionalDouble value(Optional<Quantity> quantity) {
-    return quantity.stream().mapToDouble(Quantity::value).findFirst();
-  }
-
-  private static OptionalDouble uncertainty(Optional<Quantity> quantity) {
-    return quantity.stream().mapToDouble(Quantity::standardUncertainty).findFirst();
-  }
-
-  private static OptionalDouble part(Optional<Quantity> quantity, Kind kind) {
-    return quantity.stream().mapToDouble(q -> q.standardUncertainty(kind)).findFirst();
+  private static Optional<Known> known(OptionalDouble lengthM) {
+    return lengthM.stream().mapToObj(length -> new Known(length, TAPE_U_M)).findFirst();
   }
 }

@@ -1,6 +1,5 @@
 package castwell.capture.derive;
 
-import castwell.analysis.speed.TickRate;
 import castwell.analysis.verdict.Judge;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Calibrations;
@@ -25,7 +24,7 @@ import java.util.stream.Stream;
  */
 public final class Verification {
   /** The relative difference that is allowed, since sums in another order round otherwise. */
-  private static final double ROUNDING = 1e-12;
+  private static final double ROUNDING = 1e-11;
 
   private static final int MOST_TOLD = 20;
 
@@ -36,8 +35,7 @@ public final class Verification {
    *
    * @param passages how many passages were looked at
    * @param figures how many figures were derived anew and compared
-   * @param byOlderRules how many of these were judged by older rules, so that their verdicts may
-   *     differ
+   * @param byOlderRules how many of these were judged by older rules, so that they may differ
    * @param faults what is wrong, a sentence each, for the first few faults
    * @param faultCount how many faults there are in all
    */
@@ -81,8 +79,8 @@ public final class Verification {
     if (figures.stream().noneMatch(figure -> figure.calibrationId() == row.calibrationId())) {
       tally.fault("Shot %s has no figures.".formatted(row.shotId()));
     }
-    OptionalDouble length =
-        Derivation.length(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
+    OptionalDouble lengthM =
+        Beforehand.lengthM(t, t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN));
     for (Figure stored : figures) {
       tally.figures++;
       Figure anew =
@@ -91,30 +89,31 @@ public final class Verification {
               t.passages().together(row),
               calibrations.get(stored.calibrationId()),
               Derivation.timing(t, row),
-              new Derivation.Conditions(
-                  new TickRate(stored.hz(), stored.hzRelativeU()), stored.airDensity()),
-              length);
-      boolean judged = stored.calibrationId() == row.calibrationId();
-      compare(row, stored, anew, judged, tally);
+              stored.conditions());
+      boolean inUse = stored.calibrationId() == row.calibrationId();
+      compare(row, stored, anew, inUse ? lengthM : stored.conditions().tagged().lengthM(), tally);
     }
   }
 
   /**
-   * Compares a stored figure with the one derived anew. The verdict is compared only under the
-   * calibration in force, since earlier ones were judged by the tags of their time.
+   * Compares a stored figure with the one derived anew, unless it was read by older rules.
+   *
+   * @param lengthM of the arrow with which it should have been read
    */
   private static void compare(
-      Passages.Row row, Figure stored, Figure anew, boolean judged, Tally tally) {
-    boolean oldRules = stored.rulesVersion() != Judge.RULES_VERSION;
-    tally.byOlderRules += oldRules ? 1 : 0;
-    if (!isSame(numbers(stored), numbers(anew))) {
+      Passages.Row row, Figure stored, Figure anew, OptionalDouble lengthM, Tally tally) {
+    if (stored.rulesVersion() != Judge.RULES_VERSION) {
+      tally.byOlderRules++;
+    } else if (!isSame(numbers(stored), numbers(anew))) {
       tally.fault(
           "The figures of shot %s (calibration %d) don't follow from its edges: %s are stored, and %s follow."
               .formatted(row.shotId(), stored.calibrationId(), numbers(stored), numbers(anew)));
-    } else if (judged && !oldRules && !stored.verdict().equals(anew.verdict())) {
+    } else if (!stored.verdict().equals(anew.verdict())) {
       tally.fault(
           "Shot %s is judged \"%s\", and \"%s\" follows."
               .formatted(row.shotId(), stored.verdict(), anew.verdict()));
+    } else if (!stored.conditions().tagged().lengthM().equals(lengthM)) {
+      tally.fault("Shot %s isn't read with the length of its arrow.".formatted(row.shotId()));
     }
   }
 

@@ -3,6 +3,7 @@ package castwell.capture.health;
 import castwell.analysis.shot.Gate;
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.clock.BoardClock;
+import castwell.capture.gates.SessionGates;
 import castwell.capture.publish.broker.BrokerState;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.LinkState;
@@ -74,7 +75,8 @@ public final class Checkup {
                 witness.store(station),
                 broker,
                 t.beats().runs(station).stream().findFirst().map(run -> rate(t, station, run, now)),
-                earlier(t, station, now)));
+                earlier(t, station, now),
+                SessionGates.running(t, station, now)));
   }
 
   public Health of(String station) {
@@ -91,6 +93,7 @@ public final class Checkup {
     items.add(SupplyItem.of(vitals));
     items.add(ClockItem.of(vitals));
     items.add(EdgesItem.of(vitals));
+    vitals.gates().flatMap(GatesItem::of).ifPresent(items::add);
     items.addAll(FaultItems.of(vitals));
     items.add(StoreItem.of(vitals));
     vitals.broker().map(broker -> BrokerItem.of(broker, vitals.at())).ifPresent(items::add);

@@ -1,5 +1,6 @@
 package castwell.capture.health;
 
+import castwell.analysis.gates.GateFindings;
 import castwell.capture.publish.broker.BrokerState;
 import castwell.capture.station.FaultCounts;
 import castwell.capture.station.LinkState;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param beats those of the last minutes, ascending
  * @param broker empty where none is configured
  * @param earlier beats from before, one every ten minutes, the newest first
+ * @param gates what the shots of the session that goes on tell of the gates
  */
 public record Vitals(
     String station,
@@ -25,7 +27,8 @@ public record Vitals(
     Optional<StoreState> store,
     Optional<BrokerState> broker,
     Optional<BoardRate> rate,
-    List<HeardBeat> earlier) {
+    List<HeardBeat> earlier,
+    Optional<GateFindings> gates) {
 
   public Optional<HeardBeat> lastBeat() {
     return beats.isEmpty() ? Optional.empty() : Optional.of(beats.get(beats.size() - 1));

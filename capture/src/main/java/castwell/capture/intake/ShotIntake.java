@@ -1,7 +1,7 @@
 package castwell.capture.intake;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.unit.Units;
-import castwell.analysis.verdict.Limits;
 import castwell.capture.command.Checks;
 import castwell.capture.intake.sheet.CantRead;
 import castwell.capture.intake.sheet.Line;

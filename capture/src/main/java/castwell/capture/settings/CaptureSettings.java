@@ -1,7 +1,7 @@
 package castwell.capture.settings;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
-import castwell.analysis.verdict.Limits;
 import castwell.capture.assembly.AssemblyTiming;
 import java.time.ZoneId;
 

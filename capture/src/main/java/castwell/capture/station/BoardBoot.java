@@ -3,7 +3,8 @@ package castwell.capture.station;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.Passage;
 import castwell.capture.assembly.Assembler;
-import castwell.capture.settings.CaptureSettings;
+import castwell.capture.assembly.AssemblyTiming;
+import castwell.capture.assembly.Gates;
 import castwell.capture.store.Board;
 import castwell.capture.store.Passages;
 import castwell.capture.store.RawFacts.StoredEdge;
@@ -29,8 +30,8 @@ record BoardBoot(Board board, int boot, Timing timing, Assembler assembler, int 
   private static final int MOST_ASKED_AGAIN = 64;
 
   static BoardBoot open(
-      Store store, CaptureSettings settings, Board board, int boot, Timing timing) {
-    Assembler assembler = new Assembler(settings.timing(), timing.hz());
+      Store store, AssemblyTiming waits, Gates gates, Board board, int boot, Timing timing) {
+    Assembler assembler = new Assembler(waits, gates);
     return store.read(
         t -> {
           List<Edge> edges = new ArrayList<>();

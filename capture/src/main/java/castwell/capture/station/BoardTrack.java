@@ -1,15 +1,19 @@
 package castwell.capture.station;
 
 import castwell.analysis.shot.Passage;
+import castwell.analysis.speed.Calibration;
+import castwell.capture.assembly.Gates;
 import castwell.capture.clock.BoardClock;
 import castwell.capture.clock.HostClock;
 import castwell.capture.clock.MeasuredRates;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Board;
+import castwell.capture.store.Calibrations;
 import castwell.capture.store.RawFacts.StoredBeat;
 import castwell.capture.store.RawFacts.StoredEdge;
 import castwell.capture.store.RawFacts.Timing;
 import castwell.capture.store.Store;
+import castwell.capture.store.StoreUnavailable;
 import castwell.capture.wire.Fault;
 import castwell.capture.wire.Faults;
 import castwell.capture.wire.Sentence.EdgeSeen;
@@ -134,7 +138,7 @@ final class BoardTrack {
           same.map(BoardBoot::board).orElseGet(() -> series.findOrBegin(identity.device(), micros));
       boolean firstLine = identity.line() == 0 && !heardBefore;
       boolean witnessed = firstLine || same.isPresent() && connectedBefore;
-      open(board, identity.boot(), timing(identity), witnessed);
+      open(board, identity.boot(), timing(identity), witnessed, micros);
     }
     return current.orElseThrow();
   }
@@ -145,7 +149,7 @@ final class BoardTrack {
 
   /** Assumes a board that wasn't heard to say who it is. */
   void assume(String device, int boot, Timing timing, long micros) {
-    open(series.findOrBegin(device, micros), boot, timing, false);
+    open(series.findOrBegin(device, micros), boot, timing, false, micros);
   }
 
   /**
@@ -159,13 +163,14 @@ final class BoardTrack {
   void restarted(int boot, long micros) {
     BoardBoot before = current.orElseThrow();
     close(true, micros);
-    open(before.board(), boot, before.timing(), true);
+    open(before.board(), boot, before.timing(), true, micros);
   }
 
   void takeEdge(EdgeSeen edge, long micros) {
     BoardBoot now = current.orElseThrow();
     Optional<StoredEdge> known = now.known(store, edge.number());
     if (known.isEmpty()) {
+      lookAtGates(now, micros);
       int missing =
           now.assembler()
               .addEdge(edge.number(), edge.gate(), edge.kind(), edge.ticks(), edge.late(), micros);
@@ -177,6 +182,29 @@ final class BoardTrack {
       takeEdge(edge, micros);
     }
     recognised = true;
+  }
+
+  /**
+   * Lets each object be told apart by the gates as they stand when it comes. While the store can't
+   * be read, they stand as they did.
+   */
+  private void lookAtGates(BoardBoot now, long micros) {
+    if (now.assembler().isSettled()) {
+      try {
+        now.assembler().stand(gates(now.timing(), micros));
+      } catch (StoreUnavailable e) {
+        // Whatever comes of it waits until the store can be read, which is told there.
+      }
+    }
+  }
+
+  private Gates gates(Timing timing, long micros) {
+    Calibration calibration =
+        store
+            .read(t -> t.calibrations().inForce(station, hostClock.at(micros)))
+            .map(Calibrations.Entry::calibration)
+            .orElse(settings.gates());
+    return new Gates(calibration, settings.limits(), timing.latency(), timing.hz());
   }
 
   /**
@@ -232,7 +260,7 @@ final class BoardTrack {
     close(false, micros);
     waitingFacts.move(origin(), board.id());
     BoardBoot taken = current.orElseThrow();
-    open(board, taken.boot(), taken.timing(), sawItStart);
+    open(board, taken.boot(), taken.timing(), sawItStart, micros);
   }
 
   WaitingFacts.Origin origin() {
@@ -268,11 +296,12 @@ final class BoardTrack {
     return taken;
   }
 
-  private void open(Board board, int boot, Timing timing, boolean sawItStart) {
+  private void open(Board board, int boot, Timing timing, boolean sawItStart, long micros) {
     if (current.map(now -> now.board().id() != board.id()).orElse(true)) {
       clock = new BoardClock();
     }
-    BoardBoot opened = BoardBoot.open(store, settings, board, boot, timing);
+    Gates gates = gates(timing, micros);
+    BoardBoot opened = BoardBoot.open(store, settings.timing(), gates, board, boot, timing);
     if (sawItStart) {
       opened.assembler().noteStart();
     }

@@ -1,5 +1,6 @@
 package castwell.capture.store;
 
+import castwell.analysis.speed.TickRate;
 import castwell.analysis.wording.Phrase;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -9,8 +10,10 @@ import java.util.stream.Collectors;
  * The figures that a passage's ticks give under one calibration, in SI units. A figure that can't
  * be had is empty.
  *
- * @param hz the board's tick rate that was used, with its relative standard uncertainty
- * @param airDensity in kg/m3, for the drag on the way to the gates
+ * @param conditions under what they were derived
+ * @param margin how much likelier its arrow is than the next best story, as a natural logarithm;
+ *     empty without an arrow
+ * @param strays what the gates saw beside the arrow
  * @param clean whether the rules let it count
  * @param verdict "clean" or the code of the most telling reason
  * @param reason every reason, a line each, as phrases are written; empty when clean
@@ -19,9 +22,7 @@ public record Figure(
     long passageId,
     long calibrationId,
     int rulesVersion,
-    double hz,
-    double hzRelativeU,
-    double airDensity,
+    Conditions conditions,
     OptionalDouble speedMps,
     OptionalDouble speedUOwnMps,
     OptionalDouble speedUCommonMps,
@@ -31,6 +32,8 @@ public record Figure(
     OptionalDouble tailUMps,
     OptionalDouble lengthM,
     OptionalDouble lengthUM,
+    OptionalDouble margin,
+    Conditions.Strays strays,
     boolean clean,
     String verdict,
     String reason) {
@@ -47,9 +50,7 @@ public record Figure(
         passageId,
         0,
         0,
-        Double.NaN,
-        Double.NaN,
-        Double.NaN,
+        Conditions.NONE,
         speedMps,
         OptionalDouble.of(uOwnMps),
         OptionalDouble.of(uCommonMps),
@@ -59,6 +60,8 @@ public record Figure(
         NONE,
         NONE,
         NONE,
+        NONE,
+        Conditions.Strays.NONE,
         speedMps.isPresent(),
         "by-hand",
         "");
@@ -69,9 +72,7 @@ public record Figure(
         id,
         calibrationId,
         rulesVersion,
-        hz,
-        hzRelativeU,
-        airDensity,
+        conditions,
         speedMps,
         speedUOwnMps,
         speedUCommonMps,
@@ -81,9 +82,51 @@ public record Figure(
         tailUMps,
         lengthM,
         lengthUM,
+        margin,
+        strays,
         clean,
         verdict,
         reason);
+  }
+
+  /** The figure as it follows from the tick rate that is known now, its edges read as before. */
+  public Figure at(TickRate rate) {
+    return new Figure(
+        passageId,
+        calibrationId,
+        rulesVersion,
+        conditions.at(rate),
+        following(speedMps, rate),
+        following(speedUOwnMps, rate),
+        uncertaintyAt(rate, speedMps, speedUCommonMps),
+        following(frontMps, rate),
+        uncertaintyAt(rate, frontMps, frontUMps),
+        following(tailMps, rate),
+        uncertaintyAt(rate, tailMps, tailUMps),
+        lengthM,
+        lengthUM,
+        margin,
+        strays,
+        clean,
+        verdict,
+        reason);
+  }
+
+  private OptionalDouble following(OptionalDouble value, TickRate rate) {
+    return value.isEmpty()
+        ? value
+        : OptionalDouble.of(value.getAsDouble() * (rate.hz() / conditions.hz()));
+  }
+
+  private OptionalDouble uncertaintyAt(TickRate rate, OptionalDouble speed, OptionalDouble u) {
+    if (speed.isEmpty()) {
+      return u;
+    }
+    double mps = speed.getAsDouble();
+    double before = conditions.hzRelativeU();
+    double more = mps * mps * (rate.relativeU() * rate.relativeU() - before * before);
+    double was = u.getAsDouble();
+    return OptionalDouble.of(rate.hz() / conditions.hz() * Math.sqrt(was * was + more));
   }
 
   public static String written(List<Phrase> reasons) {

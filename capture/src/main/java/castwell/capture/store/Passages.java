@@ -18,7 +18,7 @@ import org.jdbi.v3.core.mapper.RowMapper;
 public final class Passages {
   private static final String COLUMNS =
       """
-      passage.id, shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted, edges_dropped, listening_id,
+      passage.id, shot_id, board_id, boot, first_edge, last_edge, own_edges, first_ticks, board_restarted, edges_dropped, listening_id,
       station, fired_ms, session_id, end_number, calibration_id""";
 
   private static final RowMapper<Row> ROW =
@@ -28,8 +28,7 @@ public final class Passages {
               row.getString("shot_id"),
               row.getLong("board_id"),
               row.getInt("boot"),
-              row.getInt("first_edge"),
-              row.getInt("last_edge"),
+              EdgeNumbers.read(row),
               row.getLong("first_ticks"),
               row.getBoolean("board_restarted"),
               row.getBoolean("edges_dropped"),
@@ -45,6 +44,7 @@ public final class Passages {
   /**
    * A passage as stored; its edges are in the raw facts.
    *
+   * @param edges the numbers of its edges, arrived or lost
    * @param firstTicks full ticks of its first edge, from which the others unwrap
    * @param firedMs when its first edge was stamped
    * @param calibrationId of the calibration in force
@@ -54,8 +54,7 @@ public final class Passages {
       String shotId,
       long boardId,
       int boot,
-      int firstEdge,
-      int lastEdge,
+      EdgeNumbers edges,
       long firstTicks,
       boolean boardRestarted,
       boolean edgesDropped,
@@ -72,8 +71,7 @@ public final class Passages {
           other.shotId,
           other.boardId,
           other.boot,
-          other.firstEdge,
-          other.lastEdge,
+          other.edges,
           other.firstTicks,
           other.boardRestarted,
           other.edgesDropped,
@@ -111,21 +109,25 @@ public final class Passages {
   }
 
   /**
-   * The passages of one boot that are named after an edge of a range, ascending; those that have
+   * The passages of one boot that are named after one of these edges, ascending; those that have
    * become part of another come last.
    */
-  public List<Row> named(Board board, int boot, int first, int last) {
+  public List<Row> named(Board board, int boot, EdgeNumbers edges) {
+    String boots = ofBoot(board, boot);
     return BareSql.list(
-        handle,
-        ROW,
-        "WITH RECURSIVE called(edge) AS (SELECT ? UNION ALL SELECT edge + 1 FROM called WHERE edge < ?) SELECT "
-            + COLUMNS
-            + """
-             FROM called CROSS JOIN passage ON shot_id = ? || edge
-            ORDER BY part_of IS NOT NULL, first_edge""",
-        first,
-        last,
-        ofBoot(board, boot));
+            handle,
+            ROW,
+            "WITH RECURSIVE called(edge) AS (SELECT ? UNION ALL SELECT edge + 1 FROM called WHERE edge < ?) SELECT "
+                + COLUMNS
+                + """
+                 FROM called CROSS JOIN passage ON shot_id = ? || edge
+                ORDER BY part_of IS NOT NULL, first_edge""",
+            edges.first(),
+            edges.last(),
+            boots)
+        .stream()
+        .filter(row -> edges.has(Integer.parseInt(row.shotId().substring(boots.length()))))
+        .toList();
   }
 
   /**
@@ -139,14 +141,15 @@ public final class Passages {
         BareSql.returning(
             handle,
             """
-            INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, first_ticks, board_restarted,
-              edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id""",
+            INSERT INTO passage (shot_id, board_id, boot, first_edge, last_edge, own_edges, first_ticks,
+              board_restarted, edges_dropped, listening_id, station, fired_ms, session_id, end_number, calibration_id)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id""",
             row.shotId(),
             row.boardId(),
             row.boot(),
-            row.firstEdge(),
-            row.lastEdge(),
+            row.edges().first(),
+            row.edges().last(),
+            row.edges().written(),
             row.firstTicks(),
             row.boardRestarted(),
             row.edgesDropped(),
@@ -193,10 +196,11 @@ public final class Passages {
   public void amend(long id, Passage passage, long firstTicks) {
     handle.execute(
         """
-        UPDATE passage SET first_edge = ?, last_edge = ?, first_ticks = ?, board_restarted = ?,
+        UPDATE passage SET first_edge = ?, last_edge = ?, own_edges = ?, first_ticks = ?, board_restarted = ?,
           edges_dropped = ?, part_of = NULL WHERE id = ?""",
         passage.firstEdge(),
         passage.lastEdge(),
+        EdgeNumbers.of(passage).written().orElse(null),
         firstTicks,
         passage.boardRestarted(),
         passage.edgesDropped(),
@@ -296,15 +300,17 @@ public final class Passages {
    * lost edges.
    */
   public Passage together(Row row) {
+    EdgeNumbers own = row.edges();
     List<Edge> edges =
         new RawFacts(handle)
-            .edges(row.boardId(), row.boot(), row.firstEdge(), row.lastEdge()).stream()
+            .edges(row.boardId(), row.boot(), own.first(), own.last()).stream()
+                .filter(edge -> own.has(edge.number()))
                 .map((StoredEdge edge) -> edge.unwrapped(row.firstTicks()))
                 .toList();
     var arrived = edges.stream().map(Edge::number).collect(Collectors.toSet());
     List<Integer> lost =
-        IntStream.rangeClosed(row.firstEdge(), row.lastEdge())
-            .filter(number -> !arrived.contains(number))
+        IntStream.rangeClosed(own.first(), own.last())
+            .filter(number -> own.has(number) && !arrived.contains(number))
             .boxed()
             .toList();
     return new Passage(edges, lost, row.boardRestarted(), row.edgesDropped());

@@ -301,6 +301,7 @@ public final class RawFacts {
             FROM edge JOIN board ON board.id = edge.board_id
             LEFT JOIN passage ON passage.board_id = edge.board_id AND passage.boot = edge.boot
               AND first_edge <= number AND last_edge >= number AND part_of IS NULL
+              AND (own_edges IS NULL OR number IN (SELECT value FROM json_each(own_edges)))
             %s ORDER BY device, series, edge.boot, number"""
                 .formatted(condition),
             values)

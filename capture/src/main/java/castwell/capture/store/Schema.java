@@ -66,6 +66,11 @@ final class Schema {
           handle -> handle.createScript(resource("schema-6.sql")).execute(),
           handle -> handle.createScript(resource("schema-7.sql")).execute(),
           handle -> {
+            handle.createScript(resource("schema-8.sql")).execute();
+            AppendOnly.guard(handle, "tails_decision", "id");
+            AppendOnly.guard(handle, "renewal", "id");
+          },
+          handle -> {
             handle.createScript(resource("schema-9.sql")).execute();
             CellsUnmade.watchArrows(handle);
           });

@@ -72,6 +72,36 @@ public final class Sessions {
     return new Place(current.get().id(), newEnd ? end + 1 : end);
   }
 
+  /** The session that a shot fired then would join; empty where it would begin one. */
+  public Optional<Long> goingOn(String station, Instant fired) {
+    return at(station, fired)
+        .filter(session -> !fired.isAfter(plus(quietSince(session, fired), NEW_SESSION_AFTER)))
+        .map(Session::id);
+  }
+
+  private Instant quietSince(Session session, Instant fired) {
+    return lastShot(session.id(), fired).map(LastShot::firedMs).orElse(session.startedMs());
+  }
+
+  /** Whether the fronts alone tell the session's speeds, if a person decided that. */
+  public Optional<Boolean> frontsAlone(long sessionId) {
+    return BareSql.first(
+        handle,
+        (row, context) -> row.getBoolean(1),
+        "SELECT fronts_alone FROM tails_decision WHERE session_id = ? ORDER BY id DESC LIMIT 1",
+        sessionId);
+  }
+
+  public void decideFrontsAlone(long sessionId, boolean frontsAlone, Instant at, String by) {
+    BareSql.write(
+        handle,
+        "INSERT INTO tails_decision (session_id, fronts_alone, at_ms, decided_by) VALUES (?, ?, ?, ?)",
+        sessionId,
+        frontsAlone,
+        at,
+        by);
+  }
+
   private Optional<Session> begunSoonAfter(String station, Instant fired) {
     return handle
         .createQuery(

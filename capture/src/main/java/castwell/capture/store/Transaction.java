@@ -75,6 +75,10 @@ public final class Transaction {
     return new Figures(handle);
   }
 
+  public FrontsAndTails frontsAndTails() {
+    return new FrontsAndTails(handle);
+  }
+
   public Decisions decisions() {
     return new Decisions(handle);
   }

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import castwell.analysis.shot.Passage;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.TreeMap;
@@ -29,7 +29,7 @@ final class Host {
   }
 
   Host(AssemblyTiming timing) {
-    assembler = new Assembler(timing, PretendGates.HZ);
+    assembler = new Assembler(timing, PretendGates.GATES);
   }
 
   Host sawItStart() {
@@ -120,11 +120,7 @@ final class Host {
   private void take(List<Passage> passages) {
     for (Passage passage : passages) {
       given.add(passage);
-      Map.Entry<Integer, Passage> before = shots.lowerEntry(passage.firstEdge());
-      if (before != null && before.getValue().lastEdge() >= passage.firstEdge()) {
-        shots.remove(before.getKey());
-      }
-      shots.subMap(passage.firstEdge(), true, passage.lastEdge(), true).clear();
+      shots.values().removeIf(shot -> !Collections.disjoint(shot.numbers(), passage.numbers()));
       shots.put(passage.firstEdge(), passage);
     }
   }

@@ -1,7 +1,11 @@
 package castwell.capture.assembly;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
+import castwell.analysis.speed.Calibration;
+import castwell.analysis.speed.Oscillator;
+import castwell.analysis.speed.StampLatency;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -12,6 +16,12 @@ import java.util.Set;
 final class PretendGates {
   static final double HZ = 2_000_000;
   private static final double SPACING_M = 0.6096;
+  static final Gates GATES =
+      new Gates(
+          new Calibration(SPACING_M, 0.0003, 0.001, 2, Oscillator.CRYSTAL),
+          Limits.defaults(),
+          StampLatency.NONE,
+          HZ);
   private static final double LENGTH_M = 0.74;
   private static final double SPEED_MPS = 50;
 

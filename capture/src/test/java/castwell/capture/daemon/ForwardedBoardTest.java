@@ -133,10 +133,11 @@ class ForwardedBoardTest {
       Figure other = direct.get(i).figure();
       assertThat(forwarded.get(i).shotId()).isEqualTo(direct.get(i).shotId());
       assertThat(one.verdict()).isEqualTo(other.verdict());
-      assertThat(one.speedMps().orElseThrow() / one.hz())
-          .isCloseTo(other.speedMps().orElseThrow() / other.hz(), withPercentage(1e-7));
+      assertThat(one.speedMps().orElseThrow() / one.conditions().hz())
+          .isCloseTo(
+              other.speedMps().orElseThrow() / other.conditions().hz(), withPercentage(1e-7));
       // a hundred times the unsteadiness of the way
-      assertThat(one.hz()).isCloseTo(other.hz(), withPercentage(0.05));
+      assertThat(one.conditions().hz()).isCloseTo(other.conditions().hz(), withPercentage(0.05));
     }
   }
 

@@ -42,7 +42,8 @@ class LearntTickRateTest {
       playUntil(lane, recording, 70_000_000);
       Figure later = bench.shots("lane").get(0).figure();
       assertThat(Math.abs(later.speedMps().orElseThrow() / mps - 1)).isLessThan(0.0005);
-      assertThat(later.hzRelativeU()).isLessThan(atOnce.hzRelativeU() / 10);
+      assertThat(later.conditions().hzRelativeU())
+          .isLessThan(atOnce.conditions().hzRelativeU() / 10);
 
       playUntil(lane, recording, Long.MAX_VALUE);
       lane.end(600_000_000);

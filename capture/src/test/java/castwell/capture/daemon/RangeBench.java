@@ -1,8 +1,8 @@
 package castwell.capture.daemon;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
-import castwell.analysis.verdict.Limits;
 import castwell.capture.announce.Announcer;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.command.Commands;

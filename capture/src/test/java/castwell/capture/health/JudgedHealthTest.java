@@ -15,6 +15,7 @@ import castwell.capture.wire.Fault;
 import castwell.capture.wire.Sentence.Levels;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -192,5 +193,42 @@ class JudgedHealthTest {
     assertTold(Station.well().broker(true, 2).item("broker"), WELL, "2 messages wait");
     assertTold(Station.well().broker(false, 5000).item("broker"), ATTENTION, "5000 messages wait");
     assertTold(Station.well().broker(true, 5000).item("broker"), ATTENTION);
+  }
+
+  /** As many shots, to either side of a mean by turns. */
+  private static double[] residuals(int n, double meanM) {
+    return IntStream.range(0, n).mapToDouble(i -> meanM + (i % 2 == 0 ? 0.001 : -0.001)).toArray();
+  }
+
+  @Test
+  void lateTailsOfTheSessionThatGoesOnAreToldWithBothTheirCauses() {
+    Item item = Station.well().shots(residuals(20, -0.0061)).item("gates");
+    assertTold(item, ATTENTION, "20 arrows", "6.1 ± 0.3 mm late", "butt", "gate B sees more");
+    assertThat(item.measured().orElseThrow().value()).isCloseTo(6.1, offset(1e-9));
+    assertThat(item.measured().orElseThrow().n()).hasValue(20);
+  }
+
+  @Test
+  void earlyTailsAreNotTheButtsDoing() {
+    Item item = Station.well().shots(residuals(20, 0.003)).item("gates");
+    assertTold(item, ATTENTION, "3.0 ± 0.3 mm early", "gate A sees more");
+    assertThat(English.say(item.sentence())).doesNotContain("butt");
+  }
+
+  @Test
+  void gatesThatAgreeOverTwentyArrowsAreWell() {
+    assertTold(Station.well().shots(residuals(20, 0)).item("gates"), WELL, "20 arrows");
+  }
+
+  @Test
+  void aGateThatMovedMeanwhileIsTold() {
+    double[] moved = IntStream.range(0, 40).mapToDouble(i -> 0.0001 * (i - 20)).toArray();
+    assertTold(Station.well().shots(moved).item("gates"), ATTENTION, "3.9", "40 arrows", "changed");
+  }
+
+  @Test
+  void ofNineArrowsNothingIsSaid() {
+    assertThat(Station.well().shots(residuals(9, -0.0061)).health().items())
+        .noneMatch(item -> item.name().equals("gates"));
   }
 }

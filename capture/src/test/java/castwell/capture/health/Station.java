@@ -1,5 +1,8 @@
 package castwell.capture.health;
 
+import castwell.analysis.gates.GateFindings;
+import castwell.analysis.gates.GateShot;
+import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.wording.Phrase;
@@ -39,6 +42,7 @@ final class Station {
       Optional.of(new StoreState("range", Optional.empty(), NOON, 0, false));
   private Optional<BrokerState> broker = Optional.empty();
   private Optional<BoardRate> rate = Optional.empty();
+  private Optional<GateFindings> gates = Optional.empty();
   private Duration over = Duration.ofHours(2);
   private long ticks = 100 * SECOND;
 
@@ -70,6 +74,16 @@ final class Station {
   Station clock(Oscillator oscillator, double error, double relativeU) {
     TickRate measured = new TickRate(2_000_000 * (1 + error), relativeU);
     rate = Optional.of(new BoardRate("gate-1", 2_000_000, oscillator, Optional.of(measured), 3600));
+    return this;
+  }
+
+  /** Its session's shots, a minute apart, tell this of front over tail. */
+  Station shots(double... residualsM) {
+    List<GateShot> shots = new ArrayList<>();
+    for (double residual : residualsM) {
+      shots.add(new GateShot(60 * shots.size(), 0.74, residual, Optional.empty()));
+    }
+    gates = GateFindings.of(shots, new Calibration(0.6096, 0.0003, 0.001, 2, Oscillator.RESONATOR));
     return this;
   }
 
@@ -158,7 +172,8 @@ final class Station {
             store,
             broker,
             rate,
-            earlier));
+            earlier,
+            gates));
   }
 
   Item item(String name) {

@@ -2,9 +2,9 @@ package castwell.capture.health;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
-import castwell.analysis.verdict.Limits;
 import castwell.capture.English;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.settings.AirSettings;

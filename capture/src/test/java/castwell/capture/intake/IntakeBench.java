@@ -3,9 +3,9 @@ package castwell.capture.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
-import castwell.analysis.verdict.Limits;
 import castwell.capture.English;
 import castwell.capture.announce.Announcer;
 import castwell.capture.assembly.AssemblyTiming;

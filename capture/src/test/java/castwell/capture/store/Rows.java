@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Rows for tests of the store: one board at one station, passages of four edges. */
@@ -69,8 +70,7 @@ public final class Rows {
         "gate-1.%d.%d".formatted(BOOT, firstEdge),
         board,
         BOOT,
-        firstEdge,
-        firstEdge + 3,
+        new EdgeNumbers(firstEdge, firstEdge + 3, Set.of()),
         1_000_000L * firstEdge,
         false,
         false,
@@ -106,9 +106,14 @@ public final class Rows {
         passage,
         calibration,
         1,
-        2e6,
-        1e-5,
-        1.2,
+        new Conditions(
+            2e6,
+            2e6,
+            1e-5,
+            1.2,
+            Conditions.SessionGates.UNKNOWN,
+            Conditions.Tagged.NOTHING,
+            Conditions.Strays.NONE),
         speed,
         u,
         u,
@@ -118,6 +123,8 @@ public final class Rows {
         OptionalDouble.empty(),
         OptionalDouble.of(0.74),
         u,
+        OptionalDouble.empty(),
+        Conditions.Strays.NONE,
         clean,
         clean ? "clean" : "too-slow",
         clean ? "" : "Too slow for an arrow.");

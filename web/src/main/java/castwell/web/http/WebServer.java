@@ -2,6 +2,7 @@ package castwell.web.http;
 
 import castwell.capture.clock.OnwardClock;
 import castwell.capture.command.Commands;
+import castwell.capture.derive.Derivation;
 import castwell.capture.health.HealthView;
 import castwell.capture.intake.IntakeCommands;
 import castwell.capture.store.Store;
@@ -105,7 +106,8 @@ public final class WebServer implements AutoCloseable {
             new RangeApi(store, commands, parts.capture(), views, range, clock).routes(),
             new BowsApi(store, commands, views, clock, zone).routes(),
             new ArrowsApi(store, commands, views).routes(),
-            new ShotsApi(store, commands, parts.capture(), views).routes(),
+            new ShotsApi(store, commands, parts.capture(), new Derivation(parts.settings()), views)
+                .routes(),
             new GatesApi(store, commands, clock, zone).routes(),
             new ImportApi(new IntakeCommands(commands, parts.settings(), clock)).routes(),
             new DataApi(store, clock, zone).routes(),

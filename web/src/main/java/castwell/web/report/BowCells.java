@@ -20,6 +20,8 @@ import java.util.stream.Collectors;
 
 /** Bows with their states and what was shot with them. */
 public final class BowCells {
+  private static final int LAST_CELLS = 60;
+
   private final Transaction transaction;
   private final ZoneId zone;
   private final CellReader cells;
@@ -117,6 +119,15 @@ public final class BowCells {
   }
 
   private record CellState(String bow, String state) {}
+
+  /** The names of the last sessions in which a bow was shot in a state; not of very many. */
+  public List<String> lastSessions(BowState state) {
+    return ledger().ofBow(new Rack.Named(state.bowId(), state.bow()), LAST_CELLS).stream()
+        .filter(cell -> cell.name().state().equals(name(state)) && !cell.isEmpty())
+        .map(cell -> cell.name().session())
+        .distinct()
+        .toList();
+  }
 
   public Stand stand(BowState state) {
     return new Stand(state, name(state), cells.ofBow(state.bowId()));

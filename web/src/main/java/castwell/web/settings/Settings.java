@@ -1,8 +1,8 @@
 package castwell.web.settings;
 
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
-import castwell.analysis.verdict.Limits;
 import castwell.capture.assembly.AssemblyTiming;
 import castwell.capture.device.PortSpec;
 import castwell.capture.publish.broker.BrokerSettings;

@@ -39,6 +39,7 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
     return switch (amount.what()) {
       case SPEED -> Dimension.SPEED;
       case LENGTH -> Dimension.LENGTH;
+      case DURATION -> Dimension.DURATION;
     };
   }
 

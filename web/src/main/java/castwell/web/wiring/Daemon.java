@@ -5,6 +5,7 @@ import castwell.capture.cell.CellKeeper;
 import castwell.capture.clock.OnwardClock;
 import castwell.capture.command.Commands;
 import castwell.capture.daemon.Capture;
+import castwell.capture.derive.Renewal;
 import castwell.capture.device.Port;
 import castwell.capture.health.Checkup;
 import castwell.capture.health.HealthView;
@@ -36,9 +37,13 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Everything that runs, wired together over one data folder. */
 public final class Daemon implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Daemon.class);
+
   private final Store store;
   private final Announcer announcer = new Announcer();
   private final OnwardClock clock =
@@ -95,6 +100,13 @@ public final class Daemon implements AutoCloseable {
     }
   }
 
+  private void renew(CaptureSettings settings) {
+    int passages = new Renewal(settings).renew(store, clock.instant(), (done, all) -> {});
+    if (passages > 0) {
+      LOG.info("{} earlier passages were read anew by this program's rules.", passages);
+    }
+  }
+
   /**
    * Captures and serves until closed.
    *
@@ -108,6 +120,7 @@ public final class Daemon implements AutoCloseable {
       HttpAddress address,
       boolean rehearsal,
       Consumer<Throwable> died) {
+    renew(settings.capture());
     Commands commands = commands(settings.capture());
     for (Station station : stations) {
       store.read(t -> t.sessions().lastDated(station.name())).ifPresent(clock::goOnFrom);

@@ -16,6 +16,8 @@ import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.view.StateName;
 import castwell.web.chart.Chart;
+import castwell.web.report.BowCells;
+import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.SpeedNote;
 import castwell.web.report.bow.AdviceWords;
@@ -151,12 +153,20 @@ public final class BowPage {
   }
 
   private List<String> cautions() {
-    return study.cells().cells().stream()
+    List<CellSums> cells = study.cells().cells();
+    List<String> sessions = new BowCells(request.t(), request.zone()).lastSessions(study.state());
+    return Stream.concat(
+            lightArrows(cells),
+            GatesWords.of(request.t(), sessions, new ReportFormat(speech)).stream())
+        .toList();
+  }
+
+  private Stream<String> lightArrows(List<CellSums> cells) {
+    return cells.stream()
         .filter(cell -> gppOf(cell) < FitAdvice.LEAST_GPP)
         .map(cell -> cell.name().arrow())
         .distinct()
-        .map(arrow -> speech.say("bow.light_arrow", arrow))
-        .toList();
+        .map(arrow -> speech.say("bow.light_arrow", arrow));
   }
 
   private double gppOf(CellSums cell) {

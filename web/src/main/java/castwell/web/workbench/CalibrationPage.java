@@ -27,6 +27,8 @@ public final class CalibrationPage {
 
   /**
    * @param fields the gates' dimensions, to be entered anew
+   * @param offer the spacing that arrows of known length tell
+   * @param taken whether that is filled in to be entered
    * @param history what was entered, the last first
    * @param budget what makes a speed uncertain at these gates, the largest first
    * @param drop the check by a falling rod
@@ -35,6 +37,8 @@ public final class CalibrationPage {
       List<String> stations,
       String station,
       List<Fact> gates,
+      Optional<SpacingOffer> offer,
+      boolean taken,
       List<NumberInput> fields,
       FigureTable history,
       FigureTable budget,
@@ -64,16 +68,25 @@ public final class CalibrationPage {
         request.stations(),
         station,
         now.map(entry -> SessionPage.gates(request, entry.calibration())).orElse(List.of()),
+        SpacingOffer.of(request, station),
+        spacing().isPresent(),
         now.map(entry -> fields(entry.calibration())).orElse(List.of()),
         history(),
         budget(),
         new DropTrial(request, station, now.map(Calibrations.Entry::calibration)).view());
   }
 
+  /** The spacing that is taken over, to be filled in. */
+  private OptionalDouble spacing() {
+    return request.quantity("spacing", FINE_LENGTH);
+  }
+
   private List<NumberInput> fields(Calibration gates) {
+    double spacing = spacing().orElse(gates.spacingM());
+    double spacingU = request.quantity("spacing_u", FINE_LENGTH).orElse(gates.spacingUM());
     return List.of(
-        field("spacing_mm", "gates.spacing", OptionalDouble.of(gates.spacingM())),
-        field("spacing_u_mm", "gates.spacing_u", OptionalDouble.of(gates.spacingUM())),
+        field("spacing_mm", "gates.spacing", OptionalDouble.of(spacing)),
+        field("spacing_u_mm", "gates.spacing_u", OptionalDouble.of(spacingU)),
         field(
             "trigger_scatter_mm",
             "calibration.trigger",

@@ -73,7 +73,6 @@ public final class GatesTrial {
         now.map(entry -> SessionPage.gates(request, entry.calibration())).orElse(List.of()),
         field("spacing", "gates.spacing", spacing, now.map(e -> e.calibration().spacingM())),
         field("spacing_u", "gates.spacing_u", spacingU, now.map(e -> e.calibration().spacingUM())),
-        wanted.map(gates -> SessionPage.gates(request, gates)).orElse(List.of()),
         trial,
         refused,
         from.toString(),

@@ -3,9 +3,11 @@ package castwell.web.workbench;
 import static castwell.web.unit.Dimension.DISTANCE;
 import static castwell.web.unit.Dimension.FINE_LENGTH;
 
+import castwell.analysis.gates.GateFindings;
 import castwell.analysis.speed.Calibration;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.gates.SessionGates;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.Arrow;
@@ -35,6 +37,7 @@ public final class SessionPage {
 
   /**
    * @param list one page of its shots
+   * @param gatesTold the figures that its arrows tell of the gates
    * @param bows the bows that a shot can be retagged to
    */
   public record View(
@@ -47,6 +50,7 @@ public final class SessionPage {
       SessionShots.Listed list,
       List<String> bows,
       List<String> arrows,
+      Optional<FigureTable> gatesTold,
       Gates gates) {}
 
   /**
@@ -61,7 +65,6 @@ public final class SessionPage {
       List<Fact> now,
       NumberInput spacing,
       NumberInput spacingU,
-      List<Fact> wanted,
       Optional<FigureTable> trial,
       String refused,
       String from,
@@ -88,8 +91,9 @@ public final class SessionPage {
   }
 
   private View view(GatesTrial.OnTrial trial) {
+    Optional<GateFindings> found = SessionGates.of(request.t(), session);
     SessionReport.Told told =
-        SessionReport.told(request.t(), request.zone(), session, new ReportFormat(speech));
+        SessionReport.told(request.t(), request.zone(), session, found, new ReportFormat(speech));
     SessionShots list = new SessionShots(request, shots, told.strays());
     return new View(
         session.name(),
@@ -101,6 +105,7 @@ public final class SessionPage {
         list.listed(request.number("from")),
         request.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
         request.t().rack().arrows().stream().map(Arrow::name).toList(),
+        found.map(gates -> GatesTold.table(speech, gates)),
         new GatesTrial(request, session, shots, trial).gates());
   }
 

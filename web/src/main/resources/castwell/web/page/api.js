@@ -9,6 +9,9 @@ export function readRange(station) {
   return ask(station ? `/api/range?station=${encodeURIComponent(station)}` : '/api/range', {cache: 'no-store'});
 }
 
+/** Reads a shot with all that is known of it. */
+export const readShot = (id) => ask(`/api/shots/${encodeURIComponent(id)}`, {cache: 'no-store'});
+
 export const readStations = () => ask('/api/stations', {cache: 'no-store'});
 
 export const readHealth = (station) => ask(`/api/health?station=${encodeURIComponent(station)}`, {cache: 'no-store'});

@@ -2,6 +2,7 @@
 import * as api from './api.js';
 import {attempt} from './bar.js';
 import {el} from './dom.js';
+import {edgesFigure} from './edges.js';
 import {speedText, tagText, verdictText, whenText} from './format.js';
 import {form, openSheet} from './sheet.js';
 import {text} from './text.js';
@@ -13,6 +14,7 @@ const UNDONE = text('live.shot.undone');
 
 /** Opens the sheet of a shot. */
 export function openShot(shot, snapshot) {
+  const seen = el('div');
   openSheet(speedText(shot, true),
     el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
     ...(shot.spacing_measured === false ? [el('p', {}, text('live.shot.unmeasured'))] : []),
@@ -21,7 +23,16 @@ export function openShot(shot, snapshot) {
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),
     el('h3', {}, text('live.shot.with', tagText(shot))),
     ...retagToCurrent(shot, snapshot.tags),
-    otherTags(shot, snapshot));
+    otherTags(shot, snapshot), seen);
+  if (shot.entered === 'by-gates') showEdges(shot, seen);
+}
+
+/** Adds, as soon as it comes, what each edge was: the shot can be judged without. */
+async function showEdges(shot, place) {
+  const {story} = await api.readShot(shot.shot_id).catch(() => ({}));
+  if (!story) return;
+  place.replaceChildren(el('h3', {}, text('live.shot.as_the_gates_saw_it')),
+    ...story.notes.map((note) => el('p', {}, note)), edgesFigure(story.edges));
 }
 
 function misfit(shot) {

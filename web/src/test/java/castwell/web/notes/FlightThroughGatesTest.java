@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import castwell.analysis.Seed;
+import castwell.analysis.reading.Knowledge;
+import castwell.analysis.reading.Known;
+import castwell.analysis.reading.Limits;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
@@ -11,16 +14,13 @@ import castwell.analysis.shot.Passage;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Measurement;
 import castwell.analysis.speed.Oscillator;
-import castwell.analysis.speed.SpeedMeter;
 import castwell.analysis.speed.StampLatency;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.uncertainty.Quantity;
-import castwell.analysis.verdict.Evidence;
-import castwell.analysis.verdict.Judge;
-import castwell.analysis.verdict.Limits;
+import castwell.analysis.verdict.Assessment;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +41,9 @@ class FlightThroughGatesTest {
   private static final Calibration GATES =
       new Calibration(SPACING_M, 0, 0.0015, 2, Oscillator.CRYSTAL);
 
+  private static final Knowledge KNOWLEDGE =
+      Knowledge.of(GATES, Limits.defaults()).withTaggedLength(Optional.of(new Known(LENGTH_M, 0)));
+
   private final long seed = Seed.of(FlightThroughGatesTest.class);
   private final Random random = new Random(seed);
 
@@ -51,10 +54,9 @@ class FlightThroughGatesTest {
     double excess = 0;
     for (int arrow = 0; arrow < ARROWS; arrow++) {
       Passage passage = fly();
-      Measurement m = SpeedMeter.measure(passage, GATES, RATE, StampLatency.NONE);
-      Evidence evidence =
-          new Evidence(passage, m, RATE, Limits.defaults(), OptionalDouble.of(LENGTH_M));
-      assertThat(Judge.judge(evidence).reasons()).as("arrow %d of seed %d", arrow, seed).isEmpty();
+      Assessment assessment = Assessment.of(passage, KNOWLEDGE, RATE, StampLatency.NONE);
+      Measurement m = assessment.measurement();
+      assertThat(assessment.verdict().reasons()).as("arrow %d of seed %d", arrow, seed).isEmpty();
       Quantity front = m.front().orElseThrow();
       fronts.add(front.value());
       both.add(m.speed().orElseThrow().value());

@@ -4,10 +4,10 @@ import static castwell.web.notes.Notes.says;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.gates.DropCheck;
+import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
-import castwell.analysis.verdict.Limits;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -42,6 +42,25 @@ class MeasuringNotesTest {
     assertThat(Notes.prose("spacing.md"))
         .contains(
             String.format(Locale.ROOT, "is %.3f %% of every speed", Math.sqrt(fiveTimes) / 6.096));
+  }
+
+  // JCGM 100:2008, 5.1.2: four triggers of 1 mm move a length's two blocked times, and its speed.
+  @Test
+  void arrowsAreARulerAsSureAsTheNotesSay() {
+    double lengthMm = 740;
+    double spacingMm = SPACING_M * 1e3;
+    double oneShot = Math.hypot(1, lengthMm / spacingMm);
+    assertThat(Notes.prose("spacing.md"))
+        .contains(String.format(Locale.ROOT, "s = %.1f mm", oneShot));
+    Map<String, List<String>> rows = Notes.table("spacing.md", "arrows of 740 mm");
+    assertThat(rows).hasSize(3);
+    rows.forEach(
+        (arrows, cells) -> {
+          double n = Double.parseDouble(arrows);
+          double shots = n * Double.parseDouble(cells.get(0));
+          double u2 = oneShot * oneShot / shots + 1 / n + 1.5 * 1.5;
+          says(cells.get(1), spacingMm / lengthMm * Math.sqrt(u2));
+        });
   }
 
   @Test

@@ -57,7 +57,7 @@ public final class ShotFigures {
         AtBow.of(
             diameter.getAsDouble(),
             shot.arrow().orElseThrow().massKg(),
-            shot.figure().airDensity(),
+            shot.figure().conditions().airDensity(),
             shot.byGates().get().middleFromBowM());
     return speed(shot).map(atBow::of);
   }

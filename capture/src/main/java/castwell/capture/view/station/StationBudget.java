@@ -40,7 +40,7 @@ public record StationBudget(String station, Calibration gates, Budget budget) {
   }
 
   private static TickRate rate(Figure figure) {
-    return new TickRate(figure.hz(), figure.hzRelativeU());
+    return figure.conditions().rate();
   }
 
   /** The largest first, then all of each kind, and all. */

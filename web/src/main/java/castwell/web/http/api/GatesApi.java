@@ -1,11 +1,15 @@
 package castwell.web.http.api;
 
+import castwell.analysis.gates.GateFindings;
 import castwell.analysis.speed.Calibration;
 import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.gates.SessionGates;
 import castwell.capture.store.Calibrations;
+import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
+import castwell.capture.view.gates.SessionGatesView;
 import castwell.capture.view.station.BudgetView;
 import castwell.capture.view.station.CalibrationEntered;
 import castwell.capture.view.station.CalibrationRequest;
@@ -13,6 +17,8 @@ import castwell.capture.view.station.CalibrationView;
 import castwell.capture.view.station.StationBudget;
 import castwell.web.http.route.Body;
 import castwell.web.http.route.Route;
+import castwell.web.report.GatesWords;
+import castwell.web.report.ReportFormat;
 import castwell.web.settings.Settings;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -46,6 +52,8 @@ public final class GatesApi {
         Route.post(PATH, "Enters how a station's gates stand, from a moment on")
             .takes(CalibrationRequest.class)
             .creates(CalibrationEntered.class, this::enter),
+        Route.get("/api/sessions/{name}/gates", "What a session's shots tell of its gates")
+            .answers(SessionGatesView.class, this::told),
         Route.get(BUDGET, "What makes a speed uncertain at a station's gates, the largest first")
             .answersAll(BudgetView.class, this::budget));
   }
@@ -80,6 +88,20 @@ public final class GatesApi {
     Optional<Instant> to = request.to().map(text -> Dates.instant("to", text, zone));
     int covered = commands.calibrate(station, from, to, changed(now, request), "page");
     return new CalibrationEntered(station, from, covered);
+  }
+
+  private SessionGatesView told(Context ctx) {
+    String name = ctx.pathParam("name");
+    return store.read(
+        t -> {
+          Session session =
+              t.sessions()
+                  .byName(name)
+                  .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_session", name));
+          Optional<GateFindings> found = SessionGates.of(t, session);
+          return SessionGatesView.of(
+              name, session.station(), found, GatesWords.of(found, ReportFormat.TRADE));
+        });
   }
 
   private static Calibration changed(Calibration now, CalibrationRequest request) {

@@ -5,6 +5,7 @@ import castwell.capture.command.Commands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.daemon.Capture;
+import castwell.capture.derive.Derivation;
 import castwell.capture.intake.HandUncertainty;
 import castwell.capture.misfit.Misfits;
 import castwell.capture.store.Decisions.Decided;
@@ -33,12 +34,15 @@ public final class ShotsApi {
   private final Store store;
   private final Commands commands;
   private final Capture capture;
+  private final Derivation derivation;
   private final Views views;
 
-  public ShotsApi(Store store, Commands commands, Capture capture, Views views) {
+  public ShotsApi(
+      Store store, Commands commands, Capture capture, Derivation derivation, Views views) {
     this.store = store;
     this.commands = commands;
     this.capture = capture;
+    this.derivation = derivation;
     this.views = views;
   }
 
@@ -77,6 +81,7 @@ public final class ShotsApi {
               read(t, shot),
               t.figures().exported(passage).stream().map(FigureView::of).toList(),
               t.raw().exported(passage).stream().map(EdgeView::of).toList(),
+              derivation.read(t, shot).map(Views::story),
               t.tags().history(passage).stream().map(Views::tagging).toList(),
               t.decisions().history(passage).stream().map(Views::decision).toList());
         });

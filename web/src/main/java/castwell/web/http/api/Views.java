@@ -4,6 +4,9 @@ import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve;
+import castwell.analysis.reading.Part;
+import castwell.analysis.shot.Edge;
+import castwell.capture.derive.Read;
 import castwell.capture.misfit.Misfits;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
@@ -20,11 +23,13 @@ import castwell.capture.view.rack.BowView;
 import castwell.capture.view.rack.ForceDrawPointView;
 import castwell.capture.view.rack.ForceDrawView;
 import castwell.capture.view.shot.DecisionView;
+import castwell.capture.view.shot.EdgePartView;
 import castwell.capture.view.shot.FitView;
 import castwell.capture.view.shot.MisfitView;
 import castwell.capture.view.shot.ShotRead;
 import castwell.capture.view.shot.ShotView;
 import castwell.capture.view.shot.ShotViews;
+import castwell.capture.view.shot.StoryView;
 import castwell.capture.view.shot.TaggingView;
 import castwell.capture.view.station.LightView;
 import castwell.capture.view.station.LinkView;
@@ -38,6 +43,7 @@ import castwell.web.text.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -63,6 +69,30 @@ public final class Views {
   private static MisfitView misfit(Misfits.Hint hint) {
     return new MisfitView(
         Speech.TRADE.say(hint.sentences()), hint.fits().stream().map(Views::fit).toList());
+  }
+
+  /** How a shot's edges were read. */
+  static StoryView story(Read read) {
+    Edge first = read.passage().edges().get(0);
+    return new StoryView(
+        read.passage().edges().stream()
+            .map(
+                edge ->
+                    new EdgePartView(
+                        edge.number(),
+                        edge.gate().name(),
+                        String.valueOf(edge.kind().letter()),
+                        (edge.ticks() - first.ticks()) / read.hz() * 1e6,
+                        word(read.assessment().reading().parts().get(edge.number()))))
+            .toList(),
+        read.assessment().notes().stream().map(Speech.TRADE::say).toList(),
+        read.assessment().reading().arrow().stream()
+            .mapToDouble(arrow -> Math.exp(arrow.marginNats()))
+            .findFirst());
+  }
+
+  private static String word(Part part) {
+    return part.name().toLowerCase(Locale.ROOT);
   }
 
   private static FitView fit(Misfits.Fit fit) {

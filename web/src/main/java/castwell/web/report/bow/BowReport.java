@@ -26,6 +26,7 @@ import castwell.capture.view.report.cell.CellView;
 import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
 import castwell.web.report.CellRows;
+import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
@@ -86,6 +87,7 @@ public final class BowReport {
     SpeedNote speeds = SpeedNote.ofBows(Stream.of(cells));
     List<String> sentences =
         new ArrayList<>(speeds.in(List.of(first(cast)), bowCells.transaction(), SAYING));
+    sentences.addAll(GatesWords.of(bowCells.transaction(), sessions(), SAYING));
     model.ifPresent(m -> sentences.add(fits.sentence(m)));
     if (!shot.isEmpty()) {
       sentences.addAll(advice);
@@ -118,6 +120,10 @@ public final class BowReport {
                 "Share of the energy that reaches the arrow", FitRows.SHARES, fits.shares()),
             forceDraw.table()),
         data);
+  }
+
+  private List<String> sessions() {
+    return shot.stream().map(cell -> cell.name().session()).toList();
   }
 
   /** A cast, wherever one is told. */

@@ -19,6 +19,8 @@ import castwell.capture.view.report.ranking.PairView;
 import castwell.capture.view.report.ranking.RankedBow;
 import castwell.capture.view.report.ranking.RankingReportView;
 import castwell.capture.word.Rounded;
+import castwell.web.report.BowCells;
+import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -69,26 +71,29 @@ public final class RankingReport {
           new ReportColumn<>("p", "p", 3, FeatureView::p),
           new ReportColumn<>("exact", "exact", 0, FeatureView::exact));
 
+  private final ZoneId zone;
   private final ReportRequest request;
   private final Standings standings;
   private final Transaction t;
 
   private RankingReport(Transaction t, ZoneId zone, ReportRequest request) {
+    this.zone = zone;
     this.request = request;
     this.t = t;
     this.standings = Standings.of(t, zone, request);
   }
 
   public static Report<RankingReportView> of(Transaction t, ZoneId zone, ReportRequest request) {
-    return new RankingReport(t, zone, request).report();
+    return new RankingReport(t, zone, request).report(t);
   }
 
-  private Report<RankingReportView> report() {
+  private Report<RankingReportView> report(Transaction t) {
     Ranking ranking = standings.ranking();
     List<RankedBow> bows = bows(ranking);
     List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<FeatureView> features = features();
-    List<String> sentences = speeds().in(sentences(ranking, features), t, SAYING);
+    List<String> sentences = new ArrayList<>(speeds().in(sentences(ranking, features), t, SAYING));
+    sentences.addAll(1, GatesWords.of(t, sessions(t), SAYING));
     return new Report<>(
         sentences,
         List.of(
@@ -97,6 +102,13 @@ public final class RankingReport {
             new ReportTable<>("What goes with cast", FEATURES, features)),
         new RankingReportView(
             request.gpp(), sentences, bows, pairs, ranking.groups(), features, leftOut()));
+  }
+
+  private List<String> sessions(Transaction t) {
+    BowCells bowCells = new BowCells(t, zone);
+    return standings.ranked().stream()
+        .flatMap(bow -> bowCells.lastSessions(bow.state()).stream())
+        .toList();
   }
 
   private SpeedNote speeds() {

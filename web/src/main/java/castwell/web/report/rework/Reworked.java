@@ -12,12 +12,16 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.rework.ConditionView;
 import castwell.web.report.BowCells;
+import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.SpeedNote;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -68,7 +72,16 @@ public record Reworked(
       ReportRequest request,
       ReportFormat format) {
     List<String> words = ReworkWords.of(this, request.gpp(), conditions, format);
-    return SpeedNote.ofCells(cells()).in(words, bowCells.transaction(), format);
+    List<String> sentences =
+        new ArrayList<>(SpeedNote.ofCells(cells()).in(words, bowCells.transaction(), format));
+    sentences.addAll(1, GatesWords.of(bowCells.transaction(), sessions(), format));
+    return sentences;
+  }
+
+  private Set<String> sessions() {
+    Set<String> sessions = new LinkedHashSet<>(bow.before().sessions());
+    sessions.addAll(bow.after().sessions());
+    return sessions;
   }
 
   /** The bow's own, of the arrows shot on both days, all at the bow or all at the gates. */

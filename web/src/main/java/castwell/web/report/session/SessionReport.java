@@ -5,12 +5,14 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Drift;
+import castwell.analysis.gates.GateFindings;
 import castwell.analysis.outlier.PooledStrays;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.cell.CellReader;
 import castwell.capture.cell.SessionCells;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.gates.SessionGates;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.cell.CellView;
@@ -19,6 +21,7 @@ import castwell.capture.view.report.session.DriftView;
 import castwell.capture.view.report.session.FirstShotsView;
 import castwell.capture.view.report.session.SessionReportView;
 import castwell.web.report.CellRows;
+import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -69,12 +72,20 @@ public final class SessionReport {
   public static Report<SessionReportView> of(Transaction t, ZoneId zone, Optional<String> name) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(t, session, cells, ReportFormat.TRADE);
+    return report(t, session, cells, SessionGates.of(t, session), ReportFormat.TRADE);
   }
 
-  public static Told told(Transaction t, ZoneId zone, Session session, ReportFormat format) {
+  /**
+   * @param gates what the session tells of its gates
+   */
+  public static Told told(
+      Transaction t,
+      ZoneId zone,
+      Session session,
+      Optional<GateFindings> gates,
+      ReportFormat format) {
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return new Told(report(t, session, cells, format).sentences(), cells.strays());
+    return new Told(report(t, session, cells, gates, format).sentences(), cells.strays());
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -89,15 +100,21 @@ public final class SessionReport {
   }
 
   private static Report<SessionReportView> report(
-      Transaction t, Session session, SessionCells found, ReportFormat format) {
+      Transaction t,
+      Session session,
+      SessionCells found,
+      Optional<GateFindings> gates,
+      ReportFormat format) {
     List<Cell> cells = found.cells();
     List<CellView> rows = CellRows.of(cells);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<FirstShotsView> first = firstShots(cells);
     List<AsideView> aside = aside(cells);
     List<String> sentences =
-        SpeedNote.ofCells(cells.stream())
-            .in(sentences(session, found, cells, drift, first, format), t, format);
+        new ArrayList<>(
+            SpeedNote.ofCells(cells.stream())
+                .in(sentences(session, found, cells, drift, first, format), t, format));
+    sentences.addAll(1, GatesWords.of(gates, format));
     return new Report<>(
         sentences,
         List.of(

@@ -1,4 +1,4 @@
-package castwell.analysis.verdict;
+package castwell.analysis.reading;
 
 /**
  * The limits within which a passage can be an arrow's. The defaults are common practice, no source.

@@ -1,4 +1,4 @@
-package castwell.analysis.verdict;
+package castwell.analysis.reading;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
