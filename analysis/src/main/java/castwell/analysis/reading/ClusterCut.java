@@ -10,8 +10,10 @@ import java.util.List;
  * Cuts a stream of edges to clusters that are read together, by the board's ticks alone. No arrow
  * is cut in two: both gates are clear inside one for less than the quiet time. Gate B alone never
  * waits for gate A, so what an insect did in B isn't the next arrow's.
+ *
+ * @param leastQuietS the least silence that closes what both gates have let go
  */
-public record ClusterCut(double spacingM, Limits limits) {
+public record ClusterCut(double spacingM, Limits limits, double leastQuietS) {
 
   /** How long gate A alone waits for gate B, so that slow objects have a name. */
   public static final double A_ALONE_S = 0.25;
@@ -19,33 +21,39 @@ public record ClusterCut(double spacingM, Limits limits) {
   /** The longest cluster; what goes on is cut into pieces. */
   public static final double LONGEST_S = 1.0;
 
-  private static final double LEAST_QUIET_S = 0.010;
+  /** How long an object may block a gate in silence: so long does an arrow at 3 m/s. */
+  private static final double STAY_S = 0.2;
+
+  /** The silence that usually closes a cluster. */
+  public static final double USUAL_QUIET_S = 0.010;
 
   /** Room for bounces and for an arrow that is a little slower. */
   private static final double SPARE_S = 0.003;
 
   /** How long both gates must stay clear for a cluster to be closed. */
   public double quietS() {
-    return Math.max(LEAST_QUIET_S, clearInsideS());
+    return Math.max(leastQuietS, clearInsideS());
   }
 
   /** For how long both gates may be clear inside an arrow, with room to spare. */
-  public double clearInsideS() {
+  private double clearInsideS() {
     double clear = Math.max(0, spacingM - limits.shortestM()) / limits.slowestMps();
     return Math.min(LONGEST_S, clear + SPARE_S);
   }
 
   /** How long a gate that the cluster blocked may stay blocked. */
-  public double stayS() {
-    return Math.min(LONGEST_S, (spacingM + limits.longestM()) / limits.slowestMps());
+  private double stayS() {
+    double slowest = (spacingM + limits.longestM()) / limits.slowestMps();
+    return Math.min(LONGEST_S, Math.max(quietS(), Math.max(STAY_S, slowest)));
   }
 
   /**
    * A cluster as far as it has come.
    *
-   * @param aBlocked whether gate A was blocked by it, and still is
+   * @param aBlocked whether gate A was blocked by it, and still is as far as is known: two edges in
+   *     one stamp may leave it so
    * @param bBlocked likewise of gate B
-   * @param aAlone whether gate A alone saw something, and is clear again
+   * @param aAlone whether gate A alone saw something
    */
   public record Open(
       long firstTicks, long lastTicks, boolean aBlocked, boolean bBlocked, boolean aAlone) {
@@ -55,14 +63,13 @@ public record ClusterCut(double spacingM, Limits limits) {
     }
 
     public Open with(Edge edge) {
-      boolean told = edge.kind() != EdgeKind.MERGED;
-      boolean blocked = edge.kind() == EdgeKind.BLOCKED;
+      boolean blocked = edge.kind() != EdgeKind.CLEAR;
       boolean atA = edge.gate() == Gate.A;
       return new Open(
           firstTicks,
-          edge.ticks(),
-          told && atA ? blocked : aBlocked,
-          told && !atA ? blocked : bBlocked,
+          Math.max(lastTicks, edge.ticks()),
+          atA ? blocked : aBlocked,
+          atA ? bBlocked : blocked,
           aAlone && atA);
     }
 
@@ -71,14 +78,17 @@ public record ClusterCut(double spacingM, Limits limits) {
     }
   }
 
-  /** For how many seconds after its last edge anything more belongs to the cluster. */
-  public double waitS(Open cluster) {
-    return cluster.isBlocked() ? stayS() : quietS();
+  /** For how many seconds after its last edge any edge belongs to the cluster. */
+  private double waitS(Open cluster) {
+    if (!cluster.isBlocked()) {
+      return quietS();
+    }
+    return cluster.aAlone ? Math.max(A_ALONE_S, stayS()) : stayS();
   }
 
   /** How many seconds after its last edge the cluster can be closed, if nothing came. */
   public double closesAfterS(Open cluster) {
-    return isWaitingForB(cluster) ? Math.max(A_ALONE_S, waitS(cluster)) : waitS(cluster);
+    return cluster.aAlone ? Math.max(A_ALONE_S, waitS(cluster)) : waitS(cluster);
   }
 
   private static boolean isWaitingForB(Open cluster) {
@@ -87,7 +97,7 @@ public record ClusterCut(double spacingM, Limits limits) {
 
   /** Whether the edge that came next belongs to the cluster. */
   public boolean joins(Open cluster, Edge next, double hz) {
-    double gap = (next.ticks() - cluster.lastTicks) / hz;
+    double gap = Math.abs(next.ticks() - cluster.lastTicks) / hz;
     boolean near =
         gap <= waitS(cluster)
             || isWaitingForB(cluster) && next.gate() == Gate.B && gap <= A_ALONE_S;

@@ -9,11 +9,12 @@ package castwell.analysis.reading;
  * @param longestM an arrow's greatest length
  * @param lengthToleranceM how far a measured length may be from the tagged arrow's, beyond twice
  *     its standard uncertainty
- * @param flutterM the stretch of the arrow, to each side of where its tail was seen, in which
- *     fletching makes more edges
- * @param flutterEdges the most such edges at one gate
+ * @param flutterM the stretch before an arrow's tail in which fletching makes more edges; of
+ *     another object, to each side of where its tail was seen
+ * @param flutterEdges the most edges at one gate besides an object's ends, where no arrow explains
+ *     them
  * @param agreementSigmas how many standard uncertainties of their difference the speeds from front
- *     and tail may be apart
+ *     and tail of such an object may be apart
  */
 public record Limits(
     double slowestMps,

@@ -13,14 +13,15 @@ import org.junit.jupiter.api.Test;
 
 /** Of 609.6 mm between the gates; ticks are half microseconds. */
 class ClusterCutTest {
-  private static final ClusterCut CUT = new ClusterCut(Flight.SPACING_M, Limits.defaults());
+  private static final ClusterCut CUT =
+      new ClusterCut(Flight.SPACING_M, Limits.defaults(), ClusterCut.USUAL_QUIET_S);
 
-  /** (0.6096 m + 1 m) / 20 m/s, and at least 10 ms: by reasoning. */
+  /** (1.5 m - 0.5 m) / 20 m/s between the gates, and 3 ms to spare: by reasoning. */
   @Test
-  void waitsAsLongAsTheSlowestArrowTakes() {
+  void isQuietForLongerThanTheSlowestArrowIsBetweenTheGates() {
     assertThat(CUT.quietS()).isEqualTo(0.010);
-    assertThat(CUT.stayS()).isCloseTo(0.08048, within(1e-9));
-    assertThat(new ClusterCut(1.5, Limits.defaults()).quietS()).isCloseTo(0.053, within(1e-9));
+    assertThat(new ClusterCut(1.5, Limits.defaults(), ClusterCut.USUAL_QUIET_S).quietS())
+        .isCloseTo(0.053, within(1e-9));
   }
 
   @Test
@@ -42,8 +43,10 @@ class ClusterCutTest {
 
   @Test
   void aGateThatStaysBlockedIsWaitedForButNotForLong() {
-    assertThat(cut("AB0 AC150000")).containsExactly(2);
-    assertThat(cut("AB0 AC170000")).containsExactly(1, 1);
+    assertThat(cut("AB0 BB1000 BC2000 AC400000")).containsExactly(4);
+    assertThat(cut("AB0 BB1000 BC2000 AC403000")).containsExactly(3, 1);
+    assertThat(cut("AB0 AC500000")).containsExactly(2);
+    assertThat(cut("AB0 AC501000")).containsExactly(1, 1);
   }
 
   @Test
@@ -63,10 +66,11 @@ class ClusterCutTest {
 
   @Test
   void saysHowLongTheLastClusterStaysOpen() {
-    assertThat(closesAfter("AB0")).isEqualTo(CUT.stayS());
+    assertThat(closesAfter("AB0")).isEqualTo(ClusterCut.A_ALONE_S);
+    assertThat(closesAfter("AB0 BB10 AC20")).isEqualTo(0.2);
     assertThat(closesAfter("AB0 AC10")).isEqualTo(ClusterCut.A_ALONE_S);
     assertThat(closesAfter("BB0 BC10")).isEqualTo(CUT.quietS());
-    assertThat(closesAfter("AB0 AC10 BG20")).isEqualTo(CUT.quietS());
+    assertThat(closesAfter("AB0 AC10 BG20")).isEqualTo(0.2); // it may have left B blocked
   }
 
   private static double closesAfter(String edges) {

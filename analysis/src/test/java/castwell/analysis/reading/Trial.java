@@ -64,7 +64,9 @@ record Trial(List<Scene.Shot> shots, List<Judged> passages) {
   static List<Judged> read(List<Edge> edges, Knowledge knowledge) {
     List<Judged> read = new ArrayList<>();
     List<Edge> strays = new ArrayList<>();
-    ClusterCut cut = new ClusterCut(knowledge.calibration().spacingM(), knowledge.limits());
+    ClusterCut cut =
+        new ClusterCut(
+            knowledge.calibration().spacingM(), knowledge.limits(), ClusterCut.USUAL_QUIET_S);
     for (List<Edge> cluster : cut.cut(edges, Flight.HZ)) {
       Knowledge here = withRecent(knowledge, strays, cluster.get(0).ticks());
       Passage whole = new Passage(cluster, lost(cluster), false);

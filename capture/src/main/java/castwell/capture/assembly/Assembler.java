@@ -58,7 +58,7 @@ public final class Assembler {
   /** Takes in how the gates stand from now on. */
   public void stand(Gates anew) {
     gates = anew;
-    grouping = new Grouping(timing.quiet(anew), anew.hz());
+    grouping = new Grouping(anew.cut(timing.quiet()), anew.hz());
   }
 
   /** Whether nothing is open, so that the next edge begins an object. */
@@ -288,8 +288,7 @@ public final class Assembler {
   }
 
   private long closesAt(Candidate candidate) {
-    long patience = grouping.patience(candidate.edges()).toNanos();
-    return lastArrivalMicros + TimeUnit.NANOSECONDS.toMicros(patience);
+    return lastArrivalMicros + Math.round(grouping.patienceS(candidate.edges()) * 1e6);
   }
 
   private void giveOut(Passage passage, List<Passage> closed) {

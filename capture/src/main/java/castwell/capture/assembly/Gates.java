@@ -19,10 +19,13 @@ import java.util.List;
  */
 public record Gates(Calibration calibration, Limits limits, StampLatency latency, double hz) {
 
-  /** The silence within which an arrow can still be between the gates. */
-  Duration quiet() {
-    double seconds = new ClusterCut(calibration.spacingM(), limits).clearInsideS();
-    return Duration.ofNanos(Math.round(seconds * 1e9));
+  /**
+   * How a stream of edges is cut to what is read together.
+   *
+   * @param quiet the least silence that closes what both gates have let go
+   */
+  ClusterCut cut(Duration quiet) {
+    return new ClusterCut(calibration.spacingM(), limits, quiet.toNanos() * 1e-9);
   }
 
   /** Parts what went through at once: each arrow that is surely one becomes a passage. */

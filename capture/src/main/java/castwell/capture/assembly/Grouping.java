@@ -1,23 +1,21 @@
 package castwell.capture.assembly;
 
+import castwell.analysis.reading.ClusterCut;
+import castwell.analysis.reading.ClusterCut.Open;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
 /** Decides which edges belong to one object, from their ticks alone. */
 final class Grouping {
-  private final Duration quiet;
+  private final ClusterCut cut;
   private final double hz;
 
-  /**
-   * @param quiet the silence that parts two objects
-   */
-  Grouping(Duration quiet, double hz) {
-    this.quiet = quiet;
+  Grouping(ClusterCut cut, double hz) {
+    this.cut = cut;
     this.hz = hz;
   }
 
@@ -46,24 +44,20 @@ final class Grouping {
   }
 
   private boolean joins(List<Edge> group, long lastTicks, Edge next) {
-    if (next.ticks() - group.get(0).ticks() > ticks(AssemblyTiming.LONGEST)
+    if (next.ticks() - group.get(0).ticks() > ticks(ClusterCut.LONGEST_S)
         || Holes.isLeap(group.get(group.size() - 1).number(), next.number())) {
       return false;
     }
-    long gap = Math.abs(next.ticks() - lastTicks);
-    return gap <= ticks(quiet)
-        || gap <= ticks(patience(group)) && mayGoOn(group, next) && !isBlockedAgain(group, next);
+    return Math.abs(next.ticks() - lastTicks) <= ticks(cut.quietS())
+        || cut.joins(open(group), next, hz) && !isBlockedAgain(group, next);
   }
 
-  /**
-   * Whether an edge after silence can be of the same object: a gate that this object blocked is
-   * still blocked, or it left gate A and now reaches gate B. What gate B alone saw, and has let go,
-   * is nothing that gate A will still see.
-   */
-  private static boolean mayGoOn(List<Edge> group, Edge next) {
-    return isBlocked(group, Gate.A)
-        || isBlocked(group, Gate.B)
-        || !saw(group, Gate.B) && next.gate() == Gate.B;
+  private static Open open(List<Edge> group) {
+    Open open = Open.begin(group.get(0));
+    for (Edge edge : group.subList(1, group.size())) {
+      open = open.with(edge);
+    }
+    return open;
   }
 
   /**
@@ -78,10 +72,6 @@ final class Grouping {
         && !(linesLost && isBlocked(group, next.gate()));
   }
 
-  private static boolean saw(List<Edge> group, Gate gate) {
-    return group.stream().anyMatch(edge -> edge.gate() == gate);
-  }
-
   /** Whether the gate's last edge leaves it blocked, as two in one stamp may. */
   private static boolean isBlocked(List<Edge> group, Gate gate) {
     for (int i = group.size() - 1; i >= 0; i--) {
@@ -92,17 +82,13 @@ final class Grouping {
     return false;
   }
 
-  /** How long silence must last before nothing more of this object can come. */
-  Duration patience(List<Edge> group) {
-    boolean blocked = isBlocked(group, Gate.A) || isBlocked(group, Gate.B);
-    if (saw(group, Gate.B)) {
-      return blocked ? AssemblyTiming.longer(quiet, AssemblyTiming.FOR_THE_REST) : quiet;
-    }
-    return AssemblyTiming.longer(quiet, AssemblyTiming.FOR_GATE_B);
+  /** How many seconds silence must last before nothing more of this object can come. */
+  double patienceS(List<Edge> group) {
+    return cut.closesAfterS(open(group));
   }
 
-  long ticks(Duration duration) {
-    return Math.round(duration.toNanos() * 1e-9 * hz);
+  long ticks(double seconds) {
+    return Math.round(seconds * hz);
   }
 
   /**

@@ -1,5 +1,6 @@
 package castwell.capture.assembly;
 
+import castwell.analysis.reading.ClusterCut;
 import castwell.analysis.shot.Edge;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +48,7 @@ final class HoleAssignment {
    * a long silence.
    */
   private List<List<Integer>> runs(List<Integer> holes) {
-    long longSilence = grouping.ticks(AssemblyTiming.FOR_GATE_B);
+    long longSilence = grouping.ticks(ClusterCut.A_ALONE_S);
     List<List<Integer>> runs = new ArrayList<>();
     for (int hole : holes) {
       List<Integer> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
@@ -77,7 +78,7 @@ final class HoleAssignment {
 
   private boolean mayEnd(List<Edge> group, List<Integer> run) {
     var notYet = beats.notYetAt(run.get(0));
-    long patience = grouping.ticks(grouping.patience(group));
+    long patience = grouping.ticks(grouping.patienceS(group));
     boolean inReach =
         notYet.isEmpty() || notYet.getAsLong() - Grouping.lastTicks(group) <= patience;
     boolean near = !Holes.isLeap(lastNumber(group), run.get(0));
@@ -89,7 +90,7 @@ final class HoleAssignment {
     boolean inReach =
         already.isEmpty()
             || Grouping.firstTicks(group) - already.getAsLong()
-                <= grouping.ticks(AssemblyTiming.FOR_GATE_B);
+                <= grouping.ticks(ClusterCut.A_ALONE_S);
     boolean near = !Holes.isLeap(run.get(run.size() - 1), firstNumber(group));
     return near && inReach && Grouping.lacksBeginning(group);
   }

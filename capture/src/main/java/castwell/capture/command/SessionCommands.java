@@ -28,14 +28,14 @@ public final class SessionCommands {
    * Decides whether the fronts alone tell a session's speeds, because its tails were slowed, or
    * both ends alike.
    */
-  public void decideFrontsAlone(String name, boolean frontsAlone, String by) {
+  public void decideFronts(String name, boolean frontsTrusted, String by) {
     announced.writing(
         t -> {
           Session session =
               t.sessions()
                   .byName(name)
                   .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_session", name));
-          t.sessions().decideFrontsAlone(session.id(), frontsAlone, clock.instant(), by);
+          t.sessions().decideFronts(session.id(), frontsTrusted, clock.instant(), by);
           readAnew(t, session);
           t.feed().add(Feed.Kind.REFRESH, session.station(), OptionalLong.empty());
         });

@@ -107,14 +107,14 @@ public final class SessionFigures {
       return SessionGates.UNKNOWN;
     }
     return FrontOverTail.ofResiduals(residuals, calibration.triggerScatterM())
-        .map(told -> gates(told, spacing, t.sessions().frontsAlone(sessionId)))
+        .map(told -> gates(told, spacing, t.sessions().frontsTrusted(sessionId)))
         .orElse(SessionGates.UNKNOWN);
   }
 
   private static SessionGates gates(
-      FrontOverTail told, double spacingM, Optional<Boolean> frontsAlone) {
-    boolean corrected = frontsAlone.orElse(told.named(spacingM));
-    double u = corrected && frontsAlone.isEmpty() ? told.relativeU(spacingM) * spacingM : 0;
+      FrontOverTail told, double spacingM, Optional<Boolean> frontsTrusted) {
+    boolean corrected = frontsTrusted.orElse(told.named(spacingM));
+    double u = corrected && frontsTrusted.isEmpty() ? told.relativeU(spacingM) * spacingM : 0;
     return new SessionGates(told.triggerM(), corrected ? told.meanM() : 0, u);
   }
 

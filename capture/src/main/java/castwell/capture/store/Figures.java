@@ -178,6 +178,19 @@ public final class Figures {
         boardId);
   }
 
+  /** Whether the tails of a session's newest passage are corrected to the fronts. */
+  public boolean areTailsCorrected(long sessionId) {
+    return BareSql.first(
+            handle,
+            (row, context) -> row.getDouble(1) != 0,
+            """
+            SELECT tail_late_m FROM passage
+            JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
+            WHERE session_id = ? AND board_id IS NOT NULL AND part_of IS NULL ORDER BY fired_ms DESC LIMIT 1""",
+            sessionId)
+        .orElse(false);
+  }
+
   /** The speeds of front and tail of one shot that counts, in m/s. */
   public record Ends(double speedMps, double frontMps, double tailMps) {}
 

@@ -83,21 +83,21 @@ public final class Sessions {
     return lastShot(session.id(), fired).map(LastShot::firedMs).orElse(session.startedMs());
   }
 
-  /** Whether the fronts alone tell the session's speeds, if a person decided that. */
-  public Optional<Boolean> frontsAlone(long sessionId) {
+  /** Whether the session's tails are corrected to its fronts, if a person decided that. */
+  public Optional<Boolean> frontsTrusted(long sessionId) {
     return BareSql.first(
         handle,
         (row, context) -> row.getBoolean(1),
-        "SELECT fronts_alone FROM tails_decision WHERE session_id = ? ORDER BY id DESC LIMIT 1",
+        "SELECT fronts_trusted FROM fronts_decision WHERE session_id = ? ORDER BY id DESC LIMIT 1",
         sessionId);
   }
 
-  public void decideFrontsAlone(long sessionId, boolean frontsAlone, Instant at, String by) {
+  public void decideFronts(long sessionId, boolean frontsTrusted, Instant at, String by) {
     BareSql.write(
         handle,
-        "INSERT INTO tails_decision (session_id, fronts_alone, at_ms, decided_by) VALUES (?, ?, ?, ?)",
+        "INSERT INTO fronts_decision (session_id, fronts_trusted, at_ms, decided_by) VALUES (?, ?, ?, ?)",
         sessionId,
-        frontsAlone,
+        frontsTrusted,
         at,
         by);
   }

@@ -25,15 +25,15 @@ ALTER TABLE figure ADD COLUMN margin REAL;
 ALTER TABLE figure ADD COLUMN strays_a INTEGER NOT NULL DEFAULT 0;
 ALTER TABLE figure ADD COLUMN strays_b INTEGER NOT NULL DEFAULT 0;
 
--- Whether the fronts alone tell a session's speeds, as a person decided; the last row is in force.
-CREATE TABLE tails_decision (
+-- Whether a session's tails are corrected to its fronts, as a person decided; the last row is in force.
+CREATE TABLE fronts_decision (
   id INTEGER PRIMARY KEY,
   session_id INTEGER NOT NULL REFERENCES session (id),
-  fronts_alone INTEGER NOT NULL,
+  fronts_trusted INTEGER NOT NULL,
   at_ms INTEGER NOT NULL,
   decided_by TEXT NOT NULL
 );
-CREATE INDEX tails_decision_last ON tails_decision (session_id, id);
+CREATE INDEX fronts_decision_last ON fronts_decision (session_id, id);
 
 -- Up to which rules all figures were brought; the last row tells.
 CREATE TABLE renewal (

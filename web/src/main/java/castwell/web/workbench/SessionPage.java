@@ -38,6 +38,7 @@ public final class SessionPage {
   /**
    * @param list one page of its shots
    * @param gatesTold the figures that its arrows tell of the gates
+   * @param fronts whether the tails are corrected to the fronts
    * @param bows the bows that a shot can be retagged to
    */
   public record View(
@@ -51,7 +52,15 @@ public final class SessionPage {
       List<String> bows,
       List<String> arrows,
       Optional<FigureTable> gatesTold,
+      Fronts fronts,
       Gates gates) {}
+
+  /**
+   * Whether the tails are corrected to the fronts, where that is of any matter.
+   *
+   * @param told "" where it isn't
+   */
+  public record Fronts(String told, boolean trusted) {}
 
   /**
    * The gates as this session's shots were derived by, and what another measurement of them would
@@ -106,7 +115,15 @@ public final class SessionPage {
         request.t().rack().bowNames().stream().map(Rack.Named::name).toList(),
         request.t().rack().arrows().stream().map(Arrow::name).toList(),
         found.map(gates -> GatesTold.table(speech, gates)),
+        fronts(found),
         new GatesTrial(request, session, shots, trial).gates());
+  }
+
+  private Fronts fronts(Optional<GateFindings> found) {
+    boolean trusted = request.t().figures().areTailsCorrected(session.id());
+    boolean matters = trusted || found.filter(GateFindings::frontOverTailNamed).isPresent();
+    String key = trusted ? "gates_told.fronts_trusted" : "gates_told.both_trusted";
+    return new Fronts(matters ? request.say(key) : "", trusted);
   }
 
   private List<Fact> conditions() {

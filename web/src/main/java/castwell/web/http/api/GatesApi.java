@@ -9,6 +9,7 @@ import castwell.capture.gates.SessionGates;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
+import castwell.capture.view.gates.FrontsRequest;
 import castwell.capture.view.gates.SessionGatesView;
 import castwell.capture.view.station.BudgetView;
 import castwell.capture.view.station.CalibrationEntered;
@@ -53,7 +54,12 @@ public final class GatesApi {
             .takes(CalibrationRequest.class)
             .creates(CalibrationEntered.class, this::enter),
         Route.get("/api/sessions/{name}/gates", "What a session's shots tell of its gates")
-            .answers(SessionGatesView.class, this::told),
+            .answers(SessionGatesView.class, ctx -> told(ctx.pathParam("name"))),
+        Route.post(
+                "/api/sessions/{name}/fronts",
+                "Decides whether a session's tails are corrected to its fronts")
+            .takes(FrontsRequest.class)
+            .answers(SessionGatesView.class, this::decide),
         Route.get(BUDGET, "What makes a speed uncertain at a station's gates, the largest first")
             .answersAll(BudgetView.class, this::budget));
   }
@@ -90,8 +96,13 @@ public final class GatesApi {
     return new CalibrationEntered(station, from, covered);
   }
 
-  private SessionGatesView told(Context ctx) {
+  private SessionGatesView decide(Context ctx, FrontsRequest request) {
     String name = ctx.pathParam("name");
+    commands.sessions().decideFronts(name, request.frontsTrusted(), "page");
+    return told(name);
+  }
+
+  private SessionGatesView told(String name) {
     return store.read(
         t -> {
           Session session =
@@ -100,7 +111,11 @@ public final class GatesApi {
                   .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_session", name));
           Optional<GateFindings> found = SessionGates.of(t, session);
           return SessionGatesView.of(
-              name, session.station(), found, GatesWords.of(found, ReportFormat.TRADE));
+              name,
+              session.station(),
+              found,
+              t.figures().areTailsCorrected(session.id()),
+              GatesWords.of(found, ReportFormat.TRADE));
         });
   }
 
