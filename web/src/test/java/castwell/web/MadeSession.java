@@ -53,7 +53,7 @@ record MadeSession(double slowed, double spacingM, double mps, String day) {
         # name: range
         # started: %sT09:00:00Z
         # gate-spacing-mm: 609.600
-        # gate-spacing-u-mm: 0.30
+        # gate-spacing-u-mm: 0.25
         # gates-from-bow-m: 2.0
         """
             .formatted(day));

@@ -67,7 +67,7 @@ final class Schema {
           handle -> handle.createScript(resource("schema-7.sql")).execute(),
           handle -> {
             handle.createScript(resource("schema-8.sql")).execute();
-            AppendOnly.guard(handle, "tails_decision", "id");
+            AppendOnly.guard(handle, "fronts_decision", "id");
             AppendOnly.guard(handle, "renewal", "id");
           },
           handle -> {
