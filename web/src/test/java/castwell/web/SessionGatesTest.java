@@ -143,6 +143,7 @@ class SessionGatesTest {
   void aPersonDecidesWhichEndTellsTheSpeedsAndCanUndoThat() throws IOException {
     try (Served served = Served.withoutBoard(data, "range")) {
       double fronts = mean(served, "front_fps");
+      assertThat(page(served, "/sessions/" + DECIDED)).contains("Until you decide");
       assertThat(decide(served, false).path("fronts_trusted").asBoolean(true)).isFalse();
       double both = mean(served, "speed_fps");
       assertThat(both).isLessThan(fronts * (1 - 0.001));
@@ -150,7 +151,7 @@ class SessionGatesTest {
           .contains("Fronts and tails are taken as they were seen");
       assertThat(decide(served, true).path("front_over_tail").path("named").asBoolean()).isTrue();
       assertThat(mean(served, "speed_fps")).isCloseTo(fronts, withinPercentage(0.02));
-      assertThat(page(served, "/sessions/" + DECIDED)).contains("The fronts tell this session");
+      assertThat(page(served, "/sessions/" + DECIDED)).contains("as was decided");
       decide(served, false);
       assertThat(mean(served, "speed_fps")).isCloseTo(both, within(1e-6));
     }
