@@ -68,15 +68,6 @@ public record Calibration(
     this(spacingM, spacingUM, triggerScatterM, gatesFromBowM, oscillator, true, SetUpErrors.NONE);
   }
 
-  /**
-   * Whether these are the very figures that settings begin with, which nobody measured unless it is
-   * said.
-   */
-  public static boolean isUntouched(double spacingM, double spacingUM) {
-    return Math.abs(spacingM - UNTOUCHED_M) < SAME_M
-        && Math.abs(spacingUM - UNTOUCHED_U_M) < SAME_M;
-  }
-
   /** The same gates, whose spacing nobody measured. */
   public Calibration unmeasured() {
     return new Calibration(

@@ -88,7 +88,7 @@ class RefusedTest {
   @EnumSource(Gate.class)
   void frontHiddenByAnInsectThatSatThere(Gate gate) {
     double front = Range.front(gate);
-    Range range = Range.withArrow().blocked(gate, front - 0.2, front + 0.002);
+    Range range = Range.withArrow().blocked(gate, front - 0.3, front + 0.002);
 
     assertThat(range.counting()).isEmpty();
     assertThat(range.refused()).containsExactly("one-gate", "missing-edge");

@@ -14,9 +14,14 @@ final class CalibrationColumns {
   static final String ADDED =
       "spacing_measured, path_degrees, out_of_parallel_m, off_measured_m, rails_per_k, rails_span_k, latency_unlike_s, drag_per_m";
 
-  /** Whether somebody measured the spacing of {@code calibration}, as a column. */
+  /**
+   * Whether somebody measured the spacing, as a column. Where that isn't told, the settings' own is
+   * measured by nobody while it is what they begin with.
+   */
   static final String IS_MEASURED =
-      "coalesce(spacing_measured, NOT (abs(spacing_m - %s) < 1e-9 AND abs(spacing_u_m - %s) < 1e-9)) AS is_measured"
+      """
+      coalesce(calibration.spacing_measured, NOT (calibration.entered_by = 'the configuration'
+        AND abs(calibration.spacing_m - %s) < 1e-9 AND abs(calibration.spacing_u_m - %s) < 1e-9)) AS is_measured"""
           .formatted(Calibration.UNTOUCHED_M, Calibration.UNTOUCHED_U_M);
 
   private CalibrationColumns() {}

@@ -90,18 +90,14 @@ final class ReplayCommand implements Callable<Integer> {
   }
 
   private static Calibration gates(RecordingHeader header, Calibration otherwise) {
-    double spacingM = header.gateSpacingM().orElse(otherwise.spacingM());
-    double spacingUM = header.gateSpacingUncertaintyM().orElse(otherwise.spacingUM());
-    Calibration gates =
-        new Calibration(
-            spacingM,
-            spacingUM,
-            otherwise.triggerScatterM(),
-            header.gatesFromBowM().orElse(otherwise.gatesFromBowM()),
-            otherwise.oscillator(),
-            header.gateSpacingM().isPresent() || otherwise.isMeasured(),
-            otherwise.errors());
-    return Calibration.isUntouched(spacingM, spacingUM) ? gates.unmeasured() : gates;
+    return new Calibration(
+        header.gateSpacingM().orElse(otherwise.spacingM()),
+        header.gateSpacingUncertaintyM().orElse(otherwise.spacingUM()),
+        otherwise.triggerScatterM(),
+        header.gatesFromBowM().orElse(otherwise.gatesFromBowM()),
+        otherwise.oscillator(),
+        header.gateSpacingM().isPresent() || otherwise.isMeasured(),
+        otherwise.errors());
   }
 
   /**
