@@ -190,6 +190,10 @@ class ApiDocumentTest {
     calls.get("/api/sessions/{name}/gates", "2026-05-02");
     calls.get("/api/sessions/{name}/gates", "2026-05-04");
     calls.refused(404, "GET", "/api/sessions/{name}/gates", "", "never");
+    String fronts = "/api/sessions/{name}/fronts";
+    calls.well("POST", fronts, "{\"fronts_trusted\":true}", "2026-05-02");
+    calls.refused(404, "POST", fronts, "{\"fronts_trusted\":true}", "never");
+    calls.refused(400, "POST", fronts, "{}", "2026-05-02");
     String gates = "/api/stations/{station}/calibrations";
     calls.get(gates, "range");
     calls.well("POST", gates, "{\"spacing_mm\":1000.5,\"oscillator\":\"resonator\"}", "range");

@@ -2,6 +2,7 @@ package castwell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import castwell.web.cli.Castwell;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -31,6 +33,7 @@ class SessionGatesTest {
   private static final String CLEAN = "2026-05-02";
   private static final String NEAR = "2026-05-09";
   private static final String LIGHT = "2026-05-10";
+  private static final String DECIDED = "2026-05-12";
   private static final String APART = "2026-05-16";
   private static final double SPACING_M = 0.6096;
 
@@ -42,11 +45,12 @@ class SessionGatesTest {
     data = folder.resolve("data");
     take(
         "bows",
-        "bow,state_on,draw_weight_lb,draw_length_in\nAsh,2026-04-01,50,27\nAsh,2026-05-05,50,27\n");
+        "bow,state_on,draw_weight_lb,draw_length_in\nElm,2026-04-01,50,27\nAsh,2026-04-01,50,27\nAsh,2026-05-05,50,27\n");
     take("arrows", "arrow,mass_gr,length_in\nPine,500,29\nReed,350,29\n");
     new MadeSession(0, SPACING_M, 46, CLEAN).replayInto(data, "Ash", "Pine");
     new MadeSession(0.01, SPACING_M, 46, NEAR).replayInto(data, "Ash", "Pine");
     new MadeSession(0, SPACING_M, 52, LIGHT).replayInto(data, "Ash", "Reed");
+    new MadeSession(0.01, SPACING_M, 46, DECIDED).replayInto(data, "Elm", "Pine");
     new MadeSession(0, SPACING_M + 0.005, 46, APART).replayInto(data, "Ash", "Pine");
   }
 
@@ -117,6 +121,39 @@ class SessionGatesTest {
       assertThat(page(served, "/calibration?spacing=614.2&spacing_u=1.5"))
           .contains("value=\"614.2\"", "<details open");
       assertThat(page(served, "/bows/Ash?state=2026-05-05")).contains("In session " + NEAR);
+    }
+  }
+
+  private static double mean(Served served, String column) {
+    JsonNode shots = Asked.get(served.at("/api/sessions/" + DECIDED + "/shots")).json();
+    return StreamSupport.stream(shots.spliterator(), false)
+        .mapToDouble(shot -> shot.path(column).asDouble())
+        .average()
+        .orElseThrow();
+  }
+
+  private static JsonNode decide(Served served, boolean fronts) {
+    String path = "/api/sessions/" + DECIDED + "/fronts";
+    String body = "{\"fronts_trusted\":%s}".formatted(fronts);
+    return Asked.send("POST", served.at(path), body).json();
+  }
+
+  /** The fronts weren't slowed, and whatever the tails have a part in is slower. */
+  @Test
+  void aPersonDecidesWhichEndTellsTheSpeedsAndCanUndoThat() throws IOException {
+    try (Served served = Served.withoutBoard(data, "range")) {
+      double fronts = mean(served, "front_fps");
+      assertThat(page(served, "/sessions/" + DECIDED)).contains("Until you decide");
+      assertThat(decide(served, false).path("fronts_trusted").asBoolean(true)).isFalse();
+      double both = mean(served, "speed_fps");
+      assertThat(both).isLessThan(fronts * (1 - 0.001));
+      assertThat(page(served, "/sessions/" + DECIDED))
+          .contains("Fronts and tails are taken as they were seen");
+      assertThat(decide(served, true).path("front_over_tail").path("named").asBoolean()).isTrue();
+      assertThat(mean(served, "speed_fps")).isCloseTo(fronts, withinPercentage(0.02));
+      assertThat(page(served, "/sessions/" + DECIDED)).contains("as was decided");
+      decide(served, false);
+      assertThat(mean(served, "speed_fps")).isCloseTo(both, within(1e-6));
     }
   }
 

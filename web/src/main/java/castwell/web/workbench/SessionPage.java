@@ -122,8 +122,15 @@ public final class SessionPage {
   private Fronts fronts(Optional<GateFindings> found) {
     boolean trusted = request.t().figures().areTailsCorrected(session.id());
     boolean matters = trusted || found.filter(GateFindings::frontOverTailNamed).isPresent();
-    String key = trusted ? "gates_told.fronts_trusted" : "gates_told.both_trusted";
-    return new Fronts(matters ? request.say(key) : "", trusted);
+    return new Fronts(matters ? told(trusted) : "", trusted);
+  }
+
+  private String told(boolean trusted) {
+    if (!trusted) {
+      return request.say("gates_told.both_trusted");
+    }
+    boolean decided = request.t().sessions().frontsTrusted(session.id()).isPresent();
+    return request.say(decided ? "gates_told.fronts_decided" : "gates_told.fronts_trusted");
   }
 
   private List<Fact> conditions() {
