@@ -41,7 +41,7 @@ public record FrontOverTail(int n, double meanM, double uM, double scatterM) {
     if (residualsM.length == 0) {
       return Optional.empty();
     }
-    ClippedMean mean = ClippedMean.of(residualsM, EDGES_TO_ONE * believedTriggerM, BELIEVED_SHOTS);
+    TrimmedMean mean = TrimmedMean.of(residualsM, EDGES_TO_ONE * believedTriggerM, BELIEVED_SHOTS);
     return Optional.of(
         new FrontOverTail(mean.n(), mean.mean(), mean.standardError(), mean.standardDeviation()));
   }

@@ -28,8 +28,8 @@ public record LengthOverKnown(Gate gate, int n, Quantity excessM) {
     if (excess.length == 0) {
       return Optional.empty();
     }
-    ClippedMean mean =
-        ClippedMean.of(excess, Math.sqrt(2) * triggerM, FrontOverTail.BELIEVED_SHOTS);
+    TrimmedMean mean =
+        TrimmedMean.of(excess, Math.sqrt(2) * triggerM, FrontOverTail.BELIEVED_SHOTS);
     Quantity told =
         Quantity.of(mean.mean(), mean.standardError(), Source.own("length at gate " + gate));
     return Optional.of(new LengthOverKnown(gate, mean.n(), told));

@@ -86,7 +86,7 @@ public record SpacingFromLengths(
     // Four triggers move the mean of both blocked times, and by way of the speed the length again.
     double believed = triggerM * Math.hypot(1, known.m() / spacingM);
     double[] seen = arrow.stream().mapToDouble(GateShot::lengthM).toArray();
-    ClippedMean mean = ClippedMean.of(seen, believed, FrontOverTail.BELIEVED_SHOTS);
+    TrimmedMean mean = TrimmedMean.of(seen, believed, FrontOverTail.BELIEVED_SHOTS);
     double error = mean.standardError();
     return new LengthLine.Point(known.m(), mean.mean(), error * error + known.uM() * known.uM());
   }

@@ -61,15 +61,16 @@ final class Grouping {
   }
 
   /**
-   * Whether the next edge, after silence, is a second object's: a second "blocked" at a gate is,
-   * unless the line that told of the "clear" between them was lost.
+   * Whether the next edge, after silence, is a second object's because it blocks a gate once more.
+   * If no line was lost, a gate that is blocked can't be; if one was, it may have told how this
+   * object left that gate, and a gate that it left surely is blocked by another.
    */
   private static boolean isBlockedAgain(List<Edge> group, Edge next) {
     boolean linesLost = next.number() > group.get(group.size() - 1).number() + 1;
     return next.kind() == EdgeKind.BLOCKED
         && group.stream()
             .anyMatch(edge -> edge.gate() == next.gate() && edge.kind() == EdgeKind.BLOCKED)
-        && !(linesLost && isBlocked(group, next.gate()));
+        && isBlocked(group, next.gate()) != linesLost;
   }
 
   /** Whether the gate's last edge leaves it blocked, as two in one stamp may. */

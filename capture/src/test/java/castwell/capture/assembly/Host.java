@@ -20,6 +20,10 @@ final class Host {
   static final long DELAY_MICROS = 2_000;
 
   final Assembler assembler;
+
+  /** No passage reaches back over more edges. */
+  private static final int MOST_EDGES = 10_000;
+
   private final List<Passage> given = new ArrayList<>();
   private final TreeMap<Integer, Passage> shots = new TreeMap<>();
   private long now;
@@ -120,7 +124,10 @@ final class Host {
   private void take(List<Passage> passages) {
     for (Passage passage : passages) {
       given.add(passage);
-      shots.values().removeIf(shot -> !Collections.disjoint(shot.numbers(), passage.numbers()));
+      shots
+          .subMap(passage.firstEdge() - MOST_EDGES, true, passage.lastEdge(), true)
+          .values()
+          .removeIf(shot -> !Collections.disjoint(shot.numbers(), passage.numbers()));
       shots.put(passage.firstEdge(), passage);
     }
   }

@@ -31,7 +31,7 @@ class ReplayMeasured {
   void againstABareLoop() throws IOException, BadRecording, InterruptedException {
     List<Path> files = new ArrayList<>();
     for (int i = 0; i < RECORDINGS; i++) {
-      files.add(outing(i));
+      files.add(outing(i, OF_A_RECORDING, 1));
     }
     int passages = RECORDINGS * OF_A_RECORDING;
     double[] replayed = new double[ROUNDS];
@@ -60,20 +60,39 @@ class ReplayMeasured {
     System.out.printf("| ratio | %.2f | |%n", replayed[ROUNDS / 2] / bare[ROUNDS / 2]);
   }
 
-  /** An arrow a second, and the board's beat beside it. */
-  private Path outing(int number) throws IOException {
+  /** Days of 1,600 shots, with the board's beat each second, ten and more of them in one store. */
+  @Test
+  void wholeDays() throws IOException, BadRecording, InterruptedException {
+    int days = Integer.getInteger("castwell.days", 10);
+    List<Path> files = new ArrayList<>();
+    for (int day = 0; day < days; day++) {
+      files.add(outing(day, 1600, 16.09));
+    }
+    try (RangeBench bench = RangeBench.in(temp.resolve("days"))) {
+      long began = System.nanoTime();
+      for (int day = 0; day < days; day++) {
+        bench.replay(files.get(day));
+        System.out.printf(
+            "| days of 1,600 shots and 25,744 beats, after %d | %.1f s |%n",
+            day + 1, (System.nanoTime() - began) / 1e9);
+      }
+    }
+  }
+
+  /** An arrow now and then, and the board's beat beside it. */
+  private Path outing(int number, int arrows, double secondsApart) throws IOException {
     Random random = new Random(number);
     var nature = new BoardOnPaper.Nature("measured", 2e6, 40_000_000, 1 + number, 0, 0, 0, 0, 1e-3);
     BoardOnPaper board = new BoardOnPaper(nature, random);
     double now = 2.5;
-    for (int i = 0; i < OF_A_RECORDING; i++) {
+    for (int i = 0; i < arrows; i++) {
       double toB = 0.6096 / (50 + random.nextDouble());
       double length = 0.0118 + 0.0002 * random.nextDouble();
       board.edge(now, Gate.A, EdgeKind.BLOCKED, 0, Fate.SENT);
       board.edge(now + toB, Gate.B, EdgeKind.BLOCKED, 0, Fate.SENT);
       board.edge(now + length, Gate.A, EdgeKind.CLEAR, 0, Fate.SENT);
       board.edge(now + toB + length, Gate.B, EdgeKind.CLEAR, 0, Fate.SENT);
-      now += 1;
+      now += secondsApart;
     }
     board.liveUntil(now + 2);
     String header =
