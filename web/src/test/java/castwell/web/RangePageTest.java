@@ -124,6 +124,22 @@ class RangePageTest {
   }
 
   @Test
+  void aShotsSheetShowsWhatEachEdgeWas() {
+    try (Visit visit = Visit.onAPhone(browser, shot)) {
+      awaitShots(visit, PASSAGES);
+      shot(visit, 1).click();
+      assertThat(visit.by("#sheet .edges svg")).isVisible();
+      assertThat(visit.by("#sheet .edges rect.arrow").first()).isVisible();
+      visit.by("#sheet .edges summary").click();
+      assertThat(visit.by("#sheet .edges tbody")).containsText("the arrow's front");
+      assertThat(visit.by("#sheet .edges tbody")).containsText("the arrow's tail");
+      visit.by("#sheet .edges").scrollIntoViewIfNeeded();
+      visit.screenshot("edges-360x740");
+      visit.assertUndisturbed();
+    }
+  }
+
+  @Test
   void aMisreadIsGreyedAndStruckInTheLargeDigitsToo() {
     try (Served served = rehearsal(folder, 1, 0); // its sixth and last passage is a misread
         Visit visit = Visit.onAPhone(browser, served)) {
