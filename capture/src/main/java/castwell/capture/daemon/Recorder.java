@@ -219,11 +219,13 @@ final class Recorder {
         SessionFigures.isTelling(now.counting())
             ? figures.gatesToldBy(t, calibration(t, key, now))
             : before;
-    if (!gates.equals(before)) {
+    if (gates.isNewsTo(before)) {
       figures.readAnew(t, rate, gates);
       return with(now, rate, rate.hz());
     }
-    return isMoved(now, rate) ? with(now, rate, figures.follow(t, rate, now.readHz(), gates)) : now;
+    return isMoved(now, rate)
+        ? with(now, rate, figures.follow(t, rate, now.readHz(), before))
+        : now;
   }
 
   private static Calibration calibration(Transaction t, Key key, Current now) {

@@ -48,6 +48,23 @@ public record Conditions(
    */
   public record SessionGates(OptionalDouble triggerM, double tailLateM, double tailLateUM) {
     public static final SessionGates UNKNOWN = new SessionGates(OptionalDouble.empty(), 0, 0);
+
+    /** What changes no uncertainty by more than this share isn't worth reading edges anew. */
+    private static final double WORTH = 0.05;
+
+    /** Nor what moves no speed by more than 0.02 %, at gates as far apart as is usual. */
+    private static final double WORTH_M = 0.25e-3;
+
+    /** Whether these tell so much else than those that edges are worth reading anew. */
+    public boolean isNewsTo(SessionGates before) {
+      boolean corrected = tailLateM != 0;
+      return before.triggerM.isEmpty() != triggerM.isEmpty()
+          || corrected != (before.tailLateM != 0)
+          || Math.abs(tailLateM - before.tailLateM) > WORTH_M
+          || (tailLateUM == 0) != (before.tailLateUM == 0)
+          || triggerM.isPresent()
+              && Math.abs(triggerM.getAsDouble() / before.triggerM.getAsDouble() - 1) > WORTH;
+    }
   }
 
   /**

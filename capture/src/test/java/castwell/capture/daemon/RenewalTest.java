@@ -17,7 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Figures follow from the edges, whether they were read once, followed the rate or were renewed. */
+/**
+ * Figures follow from the edges, whether they were read once, followed the rate or were renewed.
+ */
 class RenewalTest {
   private static final Instant NOW = Instant.parse("2026-06-01T12:00:00Z");
 

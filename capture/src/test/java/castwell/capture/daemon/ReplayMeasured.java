@@ -6,6 +6,7 @@ import castwell.capture.daemon.PaperWire.Fate;
 import castwell.capture.recording.BadRecording;
 import castwell.capture.store.BareRows;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -70,11 +71,14 @@ class ReplayMeasured {
     }
     try (RangeBench bench = RangeBench.in(temp.resolve("days"))) {
       long began = System.nanoTime();
+      long busy = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
       for (int day = 0; day < days; day++) {
         bench.replay(files.get(day));
         System.out.printf(
-            "| days of 1,600 shots and 25,744 beats, after %d | %.1f s |%n",
-            day + 1, (System.nanoTime() - began) / 1e9);
+            "| days of 1,600 shots and 25,744 beats, after %d | %.1f s | %.1f s of the processor |%n",
+            day + 1,
+            (System.nanoTime() - began) / 1e9,
+            (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - busy) / 1e9);
       }
     }
   }
