@@ -99,6 +99,6 @@ class LanesExportTest {
   void theRackBelongsToNoStation(String what) {
     Outcome outcome = export("--what", what, "--station", "lane-2");
     assertThat(outcome.exitCode()).isEqualTo(2);
-    assertThat(outcome.err()).contains("--station narrows shots, edges and figures");
+    assertThat(outcome.err()).contains("--station narrows shots, edges, figures and budget");
   }
 }

@@ -49,7 +49,7 @@ public final class Renewal {
         .inForce(session.station(), session.startedMs())
         .map(Calibrations.Entry::calibration)
         .map(calibration -> figures.gatesToldBy(t, calibration))
-        .filter(told -> !told.equals(figures.gates(t)))
+        .filter(told -> told.isNewsTo(figures.gates(t)))
         .ifPresent(told -> figures.readAnew(t, told));
     return passages;
   }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -25,6 +26,15 @@ import java.util.stream.Stream;
 public final class Verification {
   /** The relative difference that is allowed, since sums in another order round otherwise. */
   private static final double ROUNDING = 1e-11;
+
+  /**
+   * The same of uncertainties, which hold shares that change a little with the speed itself and
+   * aren't carried along when figures follow the tick rate.
+   */
+  private static final double NEARLY = 1e-6;
+
+  /** Which of the numbers are uncertainties. */
+  private static final Set<Integer> UNCERTAINTIES = Set.of(1, 2, 4, 6, 8);
 
   private static final int MOST_TOLD = 20;
 
@@ -133,11 +143,13 @@ public final class Verification {
   }
 
   private static boolean isSame(List<Double> stored, List<Double> anew) {
-    return IntStream.range(0, stored.size()).allMatch(i -> isSame(stored.get(i), anew.get(i)));
+    return IntStream.range(0, stored.size())
+        .allMatch(
+            i -> isSame(stored.get(i), anew.get(i), UNCERTAINTIES.contains(i) ? NEARLY : ROUNDING));
   }
 
-  private static boolean isSame(double a, double b) {
-    return Double.compare(a, b) == 0 || Math.abs(a - b) <= ROUNDING * Math.abs(a);
+  private static boolean isSame(double a, double b, double relative) {
+    return Double.compare(a, b) == 0 || Math.abs(a - b) <= relative * Math.abs(a);
   }
 
   private static final class Tally {
