@@ -7,7 +7,7 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
 import java.util.OptionalDouble;
-import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The least mass with which a bow state reaches a target, and the interval of it: where the ends of
@@ -18,7 +18,9 @@ final class LeastMass {
   private static final double LIGHTEST_KG = 100 * Units.KILOGRAMS_PER_GRAIN;
   private static final double HEAVIEST_KG = 3000 * Units.KILOGRAMS_PER_GRAIN;
   private static final double STEP = 1.25;
-  private static final int HALVINGS = 40;
+  private static final int MOST_STEPS = 100;
+  private static final double ACCURACY = 1e-12;
+  private static final double CLOSE = 1e-11;
 
   private final StateCurve curve;
   private final double tail;
@@ -42,9 +44,9 @@ final class LeastMass {
   }
 
   Reach reach() {
-    double mass = first(m -> curve.logSpeedAtCentre(m) >= wanted(m));
-    double low = first(m -> speed(m).below(wanted(m)) <= 1 - tail);
-    double high = first(m -> speed(m).below(wanted(m)) <= tail);
+    double mass = first(m -> curve.logSpeedAtCentre(m) - wanted(m));
+    double low = first(m -> 1 - tail - speed(m).below(wanted(m)));
+    double high = first(m -> tail - speed(m).below(wanted(m)));
     return new Reach(
         Double.isInfinite(mass) ? OptionalDouble.empty() : OptionalDouble.of(mass),
         new Interval(low, high));
@@ -59,25 +61,49 @@ final class LeastMass {
     return curve.logSpeed(massKg, place -> variance);
   }
 
-  private static double first(DoublePredicate isReached) {
-    if (isReached.test(LIGHTEST_KG)) {
+  /** Where a surplus first isn't below 0. */
+  private static double first(DoubleUnaryOperator surplus) {
+    double low = LIGHTEST_KG;
+    double below = surplus.applyAsDouble(low);
+    if (below >= 0) {
       return 0;
     }
-    double low = LIGHTEST_KG;
-    double high = Math.min(HEAVIEST_KG, low * STEP);
-    while (!isReached.test(high)) {
-      if (high >= HEAVIEST_KG) {
-        return Double.POSITIVE_INFINITY;
+    while (low < HEAVIEST_KG) {
+      double high = Math.min(HEAVIEST_KG, low * STEP);
+      double above = surplus.applyAsDouble(high);
+      if (above >= 0) {
+        return between(surplus, low, below, high, above);
       }
       low = high;
-      high = Math.min(HEAVIEST_KG, high * STEP);
+      below = above;
     }
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = Math.sqrt(low * high);
-      if (isReached.test(middle)) {
-        high = middle;
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * By secants that keep it between them (the Illinois rule), or by halves where they don't come
+   * closer.
+   */
+  private static double between(
+      DoubleUnaryOperator surplus, double from, double below, double to, double above) {
+    double low = from;
+    double high = to;
+    double atLow = below;
+    double atHigh = above;
+    for (int i = 0; i < MOST_STEPS && high - low > ACCURACY * high; i++) {
+      double x = i % 3 == 2 ? (low + high) / 2 : high - atHigh * (high - low) / (atHigh - atLow);
+      double y = surplus.applyAsDouble(x);
+      if (y >= 0) {
+        high = x;
+        atHigh = y;
+        atLow /= 2;
       } else {
-        low = middle;
+        low = x;
+        atLow = y;
+        atHigh /= 2;
+      }
+      if (Math.abs(y) < CLOSE) {
+        return x;
       }
     }
     return high;

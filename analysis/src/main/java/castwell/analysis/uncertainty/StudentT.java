@@ -1,6 +1,5 @@
 package castwell.analysis.uncertainty;
 
-import org.hipparchus.distribution.RealDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 
@@ -88,22 +87,5 @@ public final class StudentT {
     return Double.isInfinite(degreesOfFreedom)
         ? NORMAL.logDensity(t)
         : new TDistribution(degreesOfFreedom).logDensity(t);
-  }
-
-  /** The distribution with so many degrees of freedom, made once for many uses. */
-  static Law law(double degreesOfFreedom) {
-    return new Law(
-        Double.isInfinite(degreesOfFreedom) ? NORMAL : new TDistribution(degreesOfFreedom));
-  }
-
-  /** One distribution. */
-  record Law(RealDistribution distribution) {
-    double below(double t) {
-      return distribution.cumulativeProbability(t);
-    }
-
-    double density(double t) {
-      return distribution.density(t);
-    }
   }
 }

@@ -13,7 +13,7 @@ public final class TMixture {
   private final double value;
   private final double[] mean;
   private final double[] sd;
-  private final StudentT.Law[] laws;
+  private final TLaw[] laws;
   private final double[] weight;
   private final double standardUncertainty;
   private final double degreesOfFreedom;
@@ -31,13 +31,13 @@ public final class TMixture {
     this.mean = mean.clone();
     this.weight = weight.clone();
     sd = new double[mean.length];
-    laws = new StudentT.Law[mean.length];
+    laws = new TLaw[mean.length];
     double centre = 0;
     double scale = 0;
     double shots = 0;
     for (int g = 0; g < sd.length; g++) {
       sd[g] = Math.sqrt(variance[g]);
-      laws[g] = g > 0 && degrees[g] == degrees[g - 1] ? laws[g - 1] : StudentT.law(degrees[g]);
+      laws[g] = g > 0 && degrees[g] == degrees[g - 1] ? laws[g - 1] : new TLaw(degrees[g]);
       centre += weight[g] * mean[g];
       scale += weight[g] * variance[g];
       shots += weight[g] / degrees[g];
