@@ -22,6 +22,7 @@ final class SimulatedSeason {
   private final double[] shotSd;
   private final double[][] effects;
   private final List<SeasonCell> cells = new ArrayList<>();
+  private final List<double[]> logSpeeds = new ArrayList<>();
   private int sessions;
 
   SimulatedSeason(Random random, Errors errors, int bows, double... massGr) {
@@ -79,14 +80,18 @@ final class SimulatedSeason {
   }
 
   private SeasonCell cell(Shot shot, int arrow, String session, double expected, int shots) {
+    double[] logs = new double[shots];
     double sum = 0;
-    double squares = 0;
     for (int i = 0; i < shots; i++) {
-      double error = normal(shotSd[shot.bow()]);
-      sum += error;
-      squares += error * error;
+      logs[i] = expected + normal(shotSd[shot.bow()]);
+      sum += logs[i];
     }
     double mean = sum / shots;
+    double squares = 0;
+    for (double log : logs) {
+      squares += (log - mean) * (log - mean);
+    }
+    logSpeeds.add(logs);
     return new SeasonCell(
         "bow " + shot.bow(),
         shot.state(),
@@ -97,12 +102,17 @@ final class SimulatedSeason {
         session,
         errors.setUp(),
         shots,
-        expected + mean,
-        Math.max(0, squares - shots * mean * mean));
+        mean,
+        squares);
   }
 
   List<SeasonCell> cells() {
     return List.copyOf(cells);
+  }
+
+  /** The shots of each of the cells. */
+  List<double[]> logSpeeds() {
+    return List.copyOf(logSpeeds);
   }
 
   /** The truth of a bow's first state. */
