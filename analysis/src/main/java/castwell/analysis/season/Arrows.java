@@ -25,7 +25,7 @@ final class Arrows {
    * @param pairs a cell of each pair
    */
   Arrows(List<SeasonCell> pairs) {
-    Names names = new Names();
+    Layout.Names names = new Layout.Names();
     int[] arrow = new int[pairs.size()];
     int[] uses = new int[pairs.size()];
     double sum = 0;
@@ -39,7 +39,7 @@ final class Arrows {
     errorOfPair = new int[arrow.length];
     aloneUKg = new double[arrow.length];
     double[] u = new double[arrow.length];
-    Names errors = new Names();
+    Layout.Names errors = new Layout.Names();
     for (int i = 0; i < arrow.length; i++) {
       double massU = pairs.get(i).massUKg();
       errorOfPair[i] = -1;

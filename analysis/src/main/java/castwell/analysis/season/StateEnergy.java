@@ -1,5 +1,6 @@
 package castwell.analysis.season;
 
+import castwell.analysis.bow.JointRegion;
 import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.TMixture;
@@ -116,6 +117,15 @@ public final class StateEnergy {
 
   private Contrast gradient() {
     return Contrast.of(states, alphaAt, 2, -1 / season.centre()[eAt]);
+  }
+
+  /** E and K together; empty where the masses can't split them. */
+  public Optional<JointRegion> region(double coverage) {
+    if (!isSplit()) {
+      return Optional.empty();
+    }
+    double degrees = Math.min(elasticity().degreesOfFreedom(), logEnergy().degreesOfFreedom());
+    return Optional.of(new EnergyRegion(season, meanKg, alphaAt, eAt).region(degrees, coverage));
   }
 
   /** How far ln E lies above that of another state: to first order, as a change is small. */

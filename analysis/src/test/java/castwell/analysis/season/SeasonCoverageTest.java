@@ -3,10 +3,13 @@ package castwell.analysis.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.Seed;
+import castwell.analysis.bow.JointRegion;
+import castwell.analysis.compare.Rework;
 import castwell.analysis.season.SimulatedSeason.Errors;
 import castwell.analysis.season.SimulatedSeason.Shot;
 import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
+import java.awt.geom.Path2D;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
@@ -81,6 +84,10 @@ class SeasonCoverageTest {
           holds("energy", curve.energy().logEnergy(), simulated.logEnergy(0));
           double e = meanKg(simulated) / (meanKg(simulated) + simulated.virtualMassKg(0));
           holds("virtual mass", curve.energy().elasticity(), e);
+          curve
+              .energy()
+              .region(0.95)
+              .ifPresent(region -> add("energy and virtual mass", holds(region, simulated)));
           double next = random.nextGaussian() * Math.hypot(errors.day(), errors.bowDay());
           holds("next day", curve.nextDay(massKg, 0, Double.POSITIVE_INFINITY), truth + next);
           if (bows > 1) {
@@ -131,6 +138,14 @@ class SeasonCoverageTest {
     }
     tell();
     assertThat(wrongSigns).isLessThanOrEqualTo(1);
+  }
+
+  private static boolean holds(JointRegion region, SimulatedSeason simulated) {
+    Path2D outline = new Path2D.Double();
+    JointRegion.Corner first = region.corners().get(0);
+    outline.moveTo(first.energyJ(), first.virtualMassKg());
+    region.corners().forEach(corner -> outline.lineTo(corner.energyJ(), corner.virtualMassKg()));
+    return outline.contains(Math.exp(simulated.logEnergy(0)), simulated.virtualMassKg(0));
   }
 
   private static double meanKg(SimulatedSeason simulated) {

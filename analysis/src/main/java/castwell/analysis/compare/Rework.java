@@ -1,5 +1,7 @@
-package castwell.analysis.season;
+package castwell.analysis.compare;
 
+import castwell.analysis.season.StateCurve;
+import castwell.analysis.season.StateEnergy;
 import castwell.analysis.statistic.Holm;
 import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.TMixture;
