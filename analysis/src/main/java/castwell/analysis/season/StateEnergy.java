@@ -121,11 +121,9 @@ public final class StateEnergy {
 
   /** E and K together; empty where the masses can't split them. */
   public Optional<JointRegion> region(double coverage) {
-    if (!isSplit()) {
-      return Optional.empty();
-    }
-    double degrees = Math.min(elasticity().degreesOfFreedom(), logEnergy().degreesOfFreedom());
-    return Optional.of(new EnergyRegion(season, meanKg, alphaAt, eAt).region(degrees, coverage));
+    return isSplit()
+        ? Optional.of(new EnergyRegion(season, meanKg, alphaAt, eAt).region(coverage))
+        : Optional.empty();
   }
 
   /** How far ln E lies above that of another state: to first order, as a change is small. */
