@@ -89,12 +89,21 @@ final class Layout {
       SeasonCell cell = firsts.get(i);
       pairState[i] = states.number(cell.state());
       pairEffect[i] = effectNames.number(List.of(cell.bow(), cell.tune(), cell.arrow()));
-      stateBow[pairState[i]] = bows.number(cell.bow());
+      stateBow[pairState[i]] = bowOf(cell, firsts);
       x[i] = cell.massKg() / arrows.meanKg - 1;
     }
     effects = effectNames.size();
     leastX = Arrays.stream(x).min().orElseThrow();
     mostX = Arrays.stream(x).max().orElseThrow();
+  }
+
+  private int bowOf(SeasonCell cell, List<SeasonCell> others) {
+    for (SeasonCell other : others) {
+      if (other.state().equals(cell.state()) && !other.bow().equals(cell.bow())) {
+        throw new IllegalArgumentException(cell.state() + " can't be a state of two bows");
+      }
+    }
+    return bows.number(cell.bow());
   }
 
   private static List<List<List<Integer>>> sessions(List<SeasonCell> cells) {

@@ -107,7 +107,7 @@ final class ModeSearch {
     double size = Math.max(Math.abs(step[0]), Math.max(Math.abs(step[1]), Math.abs(step[2])));
     double factor = Math.min(1, 1 / size);
     double[] next = moved(factor * step[0], factor * step[1], factor * step[2]);
-    while (posterior.logDensity(next) < height - ROUNDING && factor * size > TINY) {
+    while (!(posterior.logDensity(next) >= height - ROUNDING) && factor * size > TINY) {
       factor /= 2;
       next = moved(factor * step[0], factor * step[1], factor * step[2]);
     }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 final class Posterior {
   private static final int MOST_STEPS = 30;
   private static final double SMALL = 1e-11;
+  private static final double SPREAD_STEP = 0.02;
   private static final double LEAST_SHARE = 0.1;
 
   final Layout layout;
@@ -74,7 +75,7 @@ final class Posterior {
   }
 
   /** The same with another spread of the shots, the curves straight at the same place. */
-  Posterior with(ShotSpread other) {
+  private Posterior with(ShotSpread other) {
     return new Posterior(layout, priors, other, tangent, new double[layout.cells.length]);
   }
 
@@ -94,5 +95,22 @@ final class Posterior {
 
   double logDensity(double[] theta) {
     return at(theta).logLikelihood + priors.logDensity(theta);
+  }
+
+  /**
+   * By bow, how the covariance of (alpha, e) changes with the log of the variance of its shots: by
+   * a step of 2 %.
+   */
+  double[][] covarianceBySpread(double[] theta) {
+    double[] here = at(theta).covariance();
+    double[][] derivatives = new double[layout.bows.size()][];
+    for (int b = 0; b < derivatives.length; b++) {
+      double[] there = with(spread.scaled(b, 1 + SPREAD_STEP)).at(theta).covariance();
+      for (int p = 0; p < here.length; p++) {
+        there[p] = (there[p] - here[p]) / SPREAD_STEP;
+      }
+      derivatives[b] = there;
+    }
+    return derivatives;
   }
 }

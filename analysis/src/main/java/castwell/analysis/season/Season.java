@@ -15,7 +15,6 @@ import java.util.function.IntToDoubleFunction;
  * their posterior. So every interval is honest about few sessions too, where the priors count most.
  */
 public final class Season {
-  private static final double SPREAD_STEP = 0.02;
   private static final double MOST_DEGREES = 1e6;
 
   private final Posterior posterior;
@@ -41,7 +40,7 @@ public final class Season {
         centre[p] += grid.weights()[g] * beta[g][p];
       }
     }
-    bySpread = bySpread();
+    bySpread = posterior.covarianceBySpread(grid.mode());
   }
 
   private Season(Season other, List<double[]> shared) {
@@ -105,19 +104,6 @@ public final class Season {
     covariance[g] = solution.covariance();
   }
 
-  private double[][] bySpread() {
-    double[] here = posterior.at(grid.mode()).covariance();
-    double[][] derivatives = new double[posterior.layout.bows.size()][];
-    for (int b = 0; b < derivatives.length; b++) {
-      derivatives[b] =
-          posterior.with(posterior.spread.scaled(b, 1 + SPREAD_STEP)).at(grid.mode()).covariance();
-      for (int p = 0; p < here.length; p++) {
-        derivatives[b][p] = (derivatives[b][p] - here[p]) / SPREAD_STEP;
-      }
-    }
-    return derivatives;
-  }
-
   /**
    * The same season, with an error that many cells have in common added to all that is told: a
    * spacing that was never measured anew, a drag coefficient. It cancels where it is alike.
@@ -143,6 +129,11 @@ public final class Season {
 
   public VarianceGrid grid() {
     return grid;
+  }
+
+  /** How many there are: below four, how days differ is mostly what was assumed. */
+  public int sessions() {
+    return posterior.layout.sessions();
   }
 
   /**

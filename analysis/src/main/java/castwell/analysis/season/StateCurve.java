@@ -58,7 +58,7 @@ public final class StateCurve {
   public TMixture cast(double gpp, double drawWeightN, double drawWeightUN) {
     double massKg = gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP * drawWeightN;
     double x = x(massKg);
-    double byLogMass = e() * (1 + x) / (2 * (1 + e() * x));
+    double byLogMass = e() * (1 + x) / (2 * Tangent.share(e(), x));
     double u = byLogMass * drawWeightUN / drawWeightN;
     return logSpeed(massKg, place -> u * u);
   }
@@ -128,10 +128,10 @@ public final class StateCurve {
 
   Contrast gradient(double massKg) {
     double x = x(massKg);
-    return Contrast.of(layout.stateCount(), state, 1, -x / (2 * (1 + e() * x)));
+    return Contrast.of(layout.stateCount(), state, 1, -x / (2 * Tangent.share(e(), x)));
   }
 
   double logSpeedAtCentre(double massKg) {
-    return season.centre()[state] - Math.log(1 + e() * x(massKg)) / 2;
+    return season.centre()[state] - Math.log(Tangent.share(e(), x(massKg))) / 2;
   }
 }

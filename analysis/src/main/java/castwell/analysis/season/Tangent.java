@@ -27,10 +27,18 @@ final class Tangent {
     for (int i = 0; i < pairs; i++) {
       double x = layout.x[i];
       double e = beta[states + layout.pairState[i]];
-      double share = 1 + e * x;
-      y[i] = beta[layout.pairState[i]] - Math.log(Math.max(share, LEAST)) / 2;
+      double share = share(e, x);
+      y[i] = beta[layout.pairState[i]] - Math.log(share) / 2;
       byE[i] = -x / (2 * share);
       byMass[i] = e / (2 * layout.arrows.meanKg * share);
     }
+  }
+
+  /**
+   * 1 + e x, (m + K) over that at the mean mass; where an e above 1, a K below 0, would have it
+   * near 0 or below, the curve ends.
+   */
+  static double share(double e, double x) {
+    return Math.max(1 + e * x, LEAST);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.analysis.Seed;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
 import castwell.analysis.compare.Rework;
@@ -14,8 +15,11 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.StudentT;
 import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** What is told must agree with itself. */
@@ -131,8 +135,8 @@ class SeasonAnswersTest {
 
   @Test
   void theOrderOfCellsIsOfNoAccount() {
-    List<SeasonCell> turned = new java.util.ArrayList<>(CELLS);
-    java.util.Collections.reverse(turned);
+    List<SeasonCell> turned = new ArrayList<>(CELLS);
+    Collections.reverse(turned);
     TMixture other = Season.fit(turned, Priors.ASSUMED).state("after").logSpeed(MASS_KG);
     Interval told = AFTER.logSpeed(MASS_KG).interval(0.95);
     assertThat(other.interval(0.95).low()).isCloseTo(told.low(), within(1e-8));
@@ -183,11 +187,44 @@ class SeasonAnswersTest {
         .orElseThrow();
   }
 
+  /** Whatever it is given, an interval comes out that can be told. */
+  @Test
+  void nonsenseHasAnIntervalToo() {
+    Random random = new Random(Seed.of(SeasonAnswersTest.class));
+    for (int i = 0; i < 40; i++) {
+      List<SeasonCell> cells = new ArrayList<>();
+      for (int c = 0; c <= i % 7; c++) {
+        String bow = "bow " + random.nextInt(2);
+        cells.add(
+            new SeasonCell(
+                bow,
+                bow,
+                "arrow " + random.nextInt(3),
+                bow,
+                0.001 + 0.2 * random.nextDouble(),
+                0.01 * random.nextDouble() * random.nextInt(2),
+                "session " + random.nextInt(3),
+                random.nextDouble() * random.nextInt(2),
+                1 + random.nextInt(4),
+                10 * random.nextDouble(),
+                random.nextDouble() * random.nextInt(2)));
+      }
+      StateCurve curve = Season.fit(cells, Priors.ASSUMED).state(cells.get(0).state());
+      Interval interval = curve.logSpeed(cells.get(0).massKg()).interval(0.95);
+      assertThat(interval.low()).isFinite().isLessThan(interval.high());
+      assertThat(interval.high()).isFinite();
+    }
+  }
+
   @Test
   void whatIsNoSeasonIsRefused() {
     assertThatThrownBy(() -> Season.fit(List.of(), Priors.ASSUMED))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> SEASON.state("another")).isInstanceOf(IllegalArgumentException.class);
+    SeasonCell one = new SeasonCell("b", "b", "a", "b", 0.03, 0, "s", 0, 1, 4, 0);
+    SeasonCell other = new SeasonCell("c", "b", "a2", "c", 0.03, 0, "s", 0, 1, 4, 0);
+    assertThatThrownBy(() -> Season.fit(List.of(one, other), Priors.ASSUMED))
+        .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new SeasonCell("b", "b", "a", "b", 0.03, 0, "s", 0, 0, 4, 0))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new SeasonCell("b", "b", "a", "b", 0.03, 0, "s", 0, 1, Double.NaN, 0))

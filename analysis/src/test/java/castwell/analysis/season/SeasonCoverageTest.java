@@ -125,6 +125,7 @@ class SeasonCoverageTest {
           holds("change, " + controls + " controls", told, change);
           wrongSigns += told.interval(0.95).high() < 0 && change > 0 ? 1 : 0;
           if (change == 0) {
+            add("nothing said to have changed where nothing did", told.pValue() > 0.05);
             rework
                 .whatMoved()
                 .ifPresent(
