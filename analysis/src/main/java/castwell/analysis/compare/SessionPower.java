@@ -1,0 +1,89 @@
+package castwell.analysis.compare;
+
+import castwell.analysis.season.VarianceGrid;
+import castwell.analysis.uncertainty.StudentT;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+
+/**
+ * How likely a change will be told, as far as the season knows how days differ.
+ *
+ * @param grid what it knows
+ * @param shotSd relative standard deviation of one shot
+ * @param setUpU relative standard uncertainty of a session's own set-up
+ * @param alpha how often a change may be told where there is none
+ */
+public record SessionPower(VarianceGrid grid, double shotSd, double setUpU, double alpha) {
+  private static final NormalDistribution NORMAL = new NormalDistribution();
+  private static final int MOST_SESSIONS = 8;
+  private static final int MOST_SHOTS = 10;
+  private static final int FEWEST_SHOTS = 3;
+
+  /**
+   * The chance that a change of the log speed is told, of either sign.
+   *
+   * @param change not 0: 0.015 is 1.5 %
+   */
+  public double of(SessionDesign design, double change) {
+    double half = halfWidth(design);
+    double size = Math.abs(change);
+    return mean(
+        design,
+        sd ->
+            NORMAL.cumulativeProbability((size - half) / sd)
+                + NORMAL.cumulativeProbability((-size - half) / sd));
+  }
+
+  /** About half the width of the interval that the design will give. */
+  public double halfWidth(SessionDesign design) {
+    double variance = mean(design, sd -> sd * sd);
+    double spread = mean(design, sd -> (sd * sd - variance) * (sd * sd - variance));
+    double degrees =
+        2 * variance * variance / spread
+            + (design.before() + design.after() - 2) * Math.max(1, design.controls());
+    double share = degrees > 2 ? (degrees - 2) / degrees : 0.5;
+    return StudentT.twoSided(1 - alpha, degrees) * Math.sqrt(variance * share);
+  }
+
+  /** The half width that no number of shots gets under. */
+  public double floor(SessionDesign design) {
+    return new SessionPower(grid, 0, setUpU, alpha).halfWidth(design);
+  }
+
+  /**
+   * The design that takes the fewest sessions, and of those the fewest shots, to tell a change with
+   * such a chance; empty where eight sessions before and after and ten shots of a cell won't do.
+   *
+   * @param arrows how many different ones there are
+   * @param mostControls how many bows could be shot along
+   */
+  public Optional<SessionDesign> cheapest(
+      double change, double chance, int arrows, int mostControls) {
+    for (int sessions = 1; sessions <= MOST_SESSIONS; sessions++) {
+      Optional<SessionDesign> best = Optional.empty();
+      for (int controls = 0; controls <= mostControls; controls++) {
+        for (int shots = FEWEST_SHOTS; shots <= MOST_SHOTS; shots++) {
+          SessionDesign design = new SessionDesign(sessions, sessions, controls, arrows, shots);
+          boolean isLess = best.isEmpty() || design.total() < best.get().total();
+          if (isLess && of(design, change) >= chance) {
+            best = Optional.of(design);
+          }
+        }
+      }
+      if (best.isPresent()) {
+        return best;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private double mean(SessionDesign design, DoubleUnaryOperator f) {
+    double sum = 0;
+    for (int g = 0; g < grid.size(); g++) {
+      double sd = design.sd(grid.day(g), grid.bowDay(g), shotSd, setUpU);
+      sum += grid.weights()[g] * f.applyAsDouble(sd);
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,212 @@
+package castwell.analysis.season;
+
+import castwell.analysis.uncertainty.TMixture;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * All bows of a season by one mixed model on the natural log of the speed at the bow,
+ *
+ * <pre>y = alpha_s - ln(1 + e_s x) / 2 + day + bow's day + arrow on bow - h error of mass + shot,
+ * </pre>
+ *
+ * <p>with what days, bows' days and arrows' effects are like (D, W, A) averaged over 125 places of
+ * their posterior. So every interval is honest about few sessions too, where the priors count most.
+ */
+public final class Season {
+  private static final double MOST_DEGREES = 1e6;
+
+  private final Posterior posterior;
+  private final VarianceGrid grid;
+  private final double[][] beta;
+  private final double[][] covariance;
+
+  /** By bow, how the covariance changes with the log of the variance of its shots. */
+  private final double[][] bySpread;
+
+  private final double[] centre;
+  private final List<double[]> shared;
+
+  private Season(Posterior posterior, VarianceGrid grid, double[][] beta, double[][] covariance) {
+    this.posterior = posterior;
+    this.grid = grid;
+    this.beta = beta;
+    this.covariance = covariance;
+    shared = List.of();
+    centre = new double[posterior.tangent.beta.length];
+    for (int g = 0; g < beta.length; g++) {
+      for (int p = 0; p < centre.length; p++) {
+        centre[p] += grid.weights()[g] * beta[g][p];
+      }
+    }
+    bySpread = posterior.covarianceBySpread(grid.mode());
+  }
+
+  private Season(Season other, List<double[]> shared) {
+    posterior = other.posterior;
+    grid = other.grid;
+    beta = other.beta;
+    covariance = other.covariance;
+    centre = other.centre;
+    bySpread = other.bySpread;
+    this.shared = List.copyOf(shared);
+  }
+
+  /**
+   * @param cells at least one; no two of the same state, arrow and session
+   */
+  public static Season fit(List<SeasonCell> cells, Priors priors) {
+    return fit(cells, priors, priors.centre());
+  }
+
+  /**
+   * @param start where to look first, such as the mode before the last session
+   */
+  public static Season fit(List<SeasonCell> cells, Priors priors, double[] start) {
+    Posterior posterior = posterior(cells, priors);
+    ModeSearch.Mode mode = ModeSearch.from(posterior, start);
+    double[][] places = VarianceGrid.about(mode);
+    double[] logDensity = new double[places.length];
+    double[][] beta = new double[places.length][];
+    double[][] covariance = new double[places.length][];
+    for (int g = 0; g < places.length; g++) {
+      Solution solution = posterior.at(places[g]);
+      logDensity[g] = solution.logLikelihood + priors.logDensity(places[g]);
+      take(posterior, solution, g, beta, covariance);
+    }
+    VarianceGrid grid = new VarianceGrid(places, VarianceGrid.weights(logDensity), mode.place());
+    return new Season(posterior, grid, beta, covariance);
+  }
+
+  /** A few bows' cells, with what their whole season told of D, W and A. */
+  public static Season fit(List<SeasonCell> cells, Priors priors, VarianceGrid grid) {
+    Posterior posterior = posterior(cells, priors);
+    double[][] beta = new double[grid.size()][];
+    double[][] covariance = new double[grid.size()][];
+    for (int g = 0; g < grid.size(); g++) {
+      take(posterior, posterior.at(grid.places()[g]), g, beta, covariance);
+    }
+    return new Season(posterior, grid, beta, covariance);
+  }
+
+  private static Posterior posterior(List<SeasonCell> cells, Priors priors) {
+    Layout layout = new Layout(cells);
+    return Posterior.of(layout, priors, ShotSpread.of(layout, priors));
+  }
+
+  private static void take(
+      Posterior posterior, Solution solution, int g, double[][] beta, double[][] covariance) {
+    beta[g] = solution.step();
+    for (int p = 0; p < beta[g].length; p++) {
+      beta[g][p] += posterior.tangent.beta[p];
+    }
+    covariance[g] = solution.covariance();
+  }
+
+  /**
+   * The same season, with an error that many cells have in common added to all that is told: a
+   * spacing that was never measured anew, a drag coefficient. It cancels where it is alike.
+   *
+   * @param shifts what one standard uncertainty of it does to each cell's mean log speed, in the
+   *     order in which the cells were given
+   */
+  public Season sharing(double[] shifts) {
+    Layout layout = posterior.layout;
+    double[] sorted = new double[shifts.length];
+    for (int c = 0; c < sorted.length; c++) {
+      sorted[c] = shifts[layout.given[c]];
+    }
+    double[] step = posterior.shifted(sorted).at(grid.mode()).step();
+    double[] before = posterior.at(grid.mode()).step();
+    for (int p = 0; p < step.length; p++) {
+      step[p] -= before[p];
+    }
+    List<double[]> more = new ArrayList<>(shared);
+    more.add(step);
+    return new Season(this, more);
+  }
+
+  public VarianceGrid grid() {
+    return grid;
+  }
+
+  /** How many there are: below four, how days differ is mostly what was assumed. */
+  public int sessions() {
+    return posterior.layout.sessions();
+  }
+
+  /**
+   * @throws IllegalArgumentException for a state without cells
+   */
+  public StateCurve state(String name) {
+    int state = posterior.layout.states.find(name);
+    if (state < 0) {
+      throw new IllegalArgumentException("no cells of " + name);
+    }
+    return new StateCurve(this, posterior.layout, state);
+  }
+
+  /** Of one bow's shots: the standard deviation of a log speed, and its degrees of freedom. */
+  double shotVariance(int bow) {
+    return posterior.spread.variance[bow];
+  }
+
+  double eSd() {
+    return posterior.priors.eSd();
+  }
+
+  double[] centre() {
+    return centre;
+  }
+
+  double[] beta(int place) {
+    return beta[place];
+  }
+
+  double[] covariance(int place) {
+    return covariance[place];
+  }
+
+  double sharedVariance(Contrast contrast) {
+    double sum = 0;
+    for (double[] shift : shared) {
+      double by = contrast.of(shift);
+      sum += by * by;
+    }
+    return sum;
+  }
+
+  /**
+   * @param offset by how much what is told differs from the contrast, as by a curve that isn't
+   *     straight
+   * @param more variance to be added, by place
+   */
+  TMixture contrast(Contrast contrast, double offset, IntToDoubleFunction more) {
+    int size = grid.size();
+    double[] mean = new double[size];
+    double[] variance = new double[size];
+    double[] degrees = new double[size];
+    double common = sharedVariance(contrast);
+    for (int g = 0; g < size; g++) {
+      mean[g] = contrast.of(beta[g]) + offset;
+      variance[g] =
+          contrast.variance(covariance[g], centre.length) + common + more.applyAsDouble(g);
+      degrees[g] = degrees(contrast, variance[g]);
+    }
+    return new TMixture(contrast.of(centre) + offset, mean, variance, degrees, grid.weights());
+  }
+
+  /**
+   * Degrees of freedom by Satterthwaite (Biometrics Bull. 2 (1946) 110) for the shots' spread
+   * alone; those of D, W and A are in the mixture.
+   */
+  double degrees(Contrast contrast, double variance) {
+    double sum = 0;
+    for (int b = 0; b < bySpread.length; b++) {
+      double by = contrast.variance(bySpread[b], centre.length);
+      sum += by * by / posterior.spread.degrees[b];
+    }
+    return Math.min(MOST_DEGREES, variance * variance / sum);
+  }
+}

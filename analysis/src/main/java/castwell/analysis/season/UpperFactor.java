@@ -1,0 +1,117 @@
+package castwell.analysis.season;
+
+/**
+ * The Cholesky factor R of a symmetric matrix, C = R'R, in place of its upper triangle. Rows are
+ * worked on whole and four at a time, which is what a processor does fastest.
+ */
+final class UpperFactor {
+  private final double[][] r;
+
+  /** Overwrites the matrix. */
+  UpperFactor(double[][] matrix) {
+    r = matrix;
+    int n = r.length;
+    for (int i = 0; i < n; i++) {
+      double[] row = r[i];
+      int k = 0;
+      for (; k + 3 < i; k += 4) {
+        subtract(row, i, r[k], r[k + 1], r[k + 2], r[k + 3]);
+      }
+      for (; k < i; k++) {
+        subtract(row, i, r[k]);
+      }
+      double root = Math.sqrt(row[i]);
+      for (int j = i; j < n; j++) {
+        row[j] /= root;
+      }
+    }
+  }
+
+  private static void subtract(
+      double[] row, int from, double[] a, double[] b, double[] c, double[] d) {
+    double a0 = a[from];
+    double b0 = b[from];
+    double c0 = c[from];
+    double d0 = d[from];
+    for (int j = from; j < row.length; j++) {
+      row[j] -= a0 * a[j] + b0 * b[j] + c0 * c[j] + d0 * d[j];
+    }
+  }
+
+  private static void subtract(double[] row, int from, double[] a) {
+    double a0 = a[from];
+    for (int j = from; j < row.length; j++) {
+      row[j] -= a0 * a[j];
+    }
+  }
+
+  /** The log of the matrix' determinant; NaN if it wasn't positive definite. */
+  double logDeterminant() {
+    double sum = 0;
+    for (int i = 0; i < r.length; i++) {
+      sum += Math.log(r[i][i]);
+    }
+    return 2 * sum;
+  }
+
+  /** z with R'z = b. */
+  double[] forward(double[] b) {
+    double[] z = b.clone();
+    for (int i = 0; i < z.length; i++) {
+      z[i] /= r[i][i];
+      for (int j = i + 1; j < z.length; j++) {
+        z[j] -= r[i][j] * z[i];
+      }
+    }
+    return z;
+  }
+
+  /** The last unknowns from a place on, of x with R x = z. */
+  double[] backward(double[] z, int from) {
+    int n = z.length;
+    double[] x = new double[n - from];
+    for (int i = n - 1; i >= from; i--) {
+      double sum = z[i];
+      for (int j = i + 1; j < n; j++) {
+        sum -= r[i][j] * x[j - from];
+      }
+      x[i - from] = sum / r[i][i];
+    }
+    return x;
+  }
+
+  /** The block of the inverse of C that belongs to the last unknowns, row by row. */
+  double[] inverseBlock(int from) {
+    int size = r.length - from;
+    double[][] inverse = new double[size][size];
+    for (int i = size - 1; i >= 0; i--) {
+      double[] row = inverse[i];
+      double diagonal = r[from + i][from + i];
+      row[i] = 1;
+      for (int k = i + 1; k < size; k++) {
+        subtract(row, inverse[k], r[from + i][from + k], k);
+      }
+      for (int j = i; j < size; j++) {
+        row[j] /= diagonal;
+      }
+    }
+    double[] block = new double[size * size];
+    for (int i = 0; i < size; i++) {
+      for (int j = i; j < size; j++) {
+        double sum = 0;
+        for (int k = j; k < size; k++) {
+          sum += inverse[i][k] * inverse[j][k];
+        }
+        block[i * size + j] = sum;
+        block[j * size + i] = sum;
+      }
+    }
+    return block;
+  }
+
+  private static void subtract(double[] row, double[] a, double factor, int from) {
+    for (int j = from; j < row.length; j++) {
+      row[j] -= factor * a[j];
+    }
+  }
+}

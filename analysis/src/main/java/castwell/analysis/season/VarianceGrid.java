@@ -1,0 +1,66 @@
+package castwell.analysis.season;
+
+/**
+ * What a season told of D, W and A: 125 places about the posterior's mode, each with its weight (as
+ * Rue, Martino and Chopin, J. R. Statist. Soc. B 71 (2009) 319; from memory). It can be kept, and
+ * serve for a few bows of the same season without a look at all others.
+ *
+ * @param places ln D, ln W, ln A, by place; those with the same D and W come together
+ * @param weights adding up to 1
+ * @param mode ln D, ln W, ln A where the posterior is highest: where the next search may begin
+ */
+public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
+  private static final double[] STEPS = {-2.4, -1.2, 0, 1.2, 2.4};
+
+  /** The places, not yet weighed. */
+  static double[][] about(ModeSearch.Mode mode) {
+    double[][] places = new double[STEPS.length * STEPS.length * STEPS.length][];
+    int at = 0;
+    for (double d : STEPS) {
+      for (double w : STEPS) {
+        for (double a : STEPS) {
+          places[at++] = place(mode, d, w, a);
+        }
+      }
+    }
+    return places;
+  }
+
+  private static double[] place(ModeSearch.Mode mode, double... z) {
+    double[] place = mode.place().clone();
+    for (int i = 0; i < place.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        place[i] += mode.factor()[i][j] * z[j];
+      }
+    }
+    return place;
+  }
+
+  static double[] weights(double[] logDensity) {
+    double most = java.util.Arrays.stream(logDensity).max().orElseThrow();
+    double[] weights = new double[logDensity.length];
+    double sum = 0;
+    for (int g = 0; g < weights.length; g++) {
+      weights[g] = Math.exp(logDensity[g] - most);
+      sum += weights[g];
+    }
+    for (int g = 0; g < weights.length; g++) {
+      weights[g] /= sum;
+    }
+    return weights;
+  }
+
+  public int size() {
+    return weights.length;
+  }
+
+  /** D at a place: the relative standard deviation of days. */
+  public double day(int place) {
+    return Math.exp(places[place][0]);
+  }
+
+  /** W at a place: that of a bow's own days. */
+  public double bowDay(int place) {
+    return Math.exp(places[place][1]);
+  }
+}

@@ -1,0 +1,56 @@
+package castwell.analysis.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import castwell.analysis.compare.SessionDesign;
+import castwell.analysis.compare.SessionPower;
+import org.junit.jupiter.api.Test;
+
+/** Against an independent program in R, by the season of a rework in resources/season. */
+class SessionPowerTest {
+  private static final Expected REWORK = new Expected("rework");
+  private static final SessionPower POWER =
+      new SessionPower(Season.fit(REWORK.cells(), Priors.ASSUMED).grid(), 0.006, 0.002, 0.05);
+
+  private static SessionDesign design(int sessions, int controls) {
+    return new SessionDesign(sessions, sessions, controls, 4, 5);
+  }
+
+  @Test
+  void chanceAsReckonedInR() {
+    for (int controls = 0; controls <= 2; controls++) {
+      String of = Integer.toString(controls);
+      for (int sessions : new int[] {1, 3}) {
+        double theirs = REWORK.of("plan", of, Integer.toString(sessions));
+        assertThat(POWER.of(design(sessions, controls), 0.015)).isCloseTo(theirs, within(1e-6));
+        assertThat(POWER.of(design(sessions, controls), -0.015)).isCloseTo(theirs, within(1e-6));
+      }
+      assertThat(design(1, controls).sd(0.006, 0.0036, 0.006, 0.002))
+          .isCloseTo(REWORK.of("plan", of, "sd"), within(1e-12));
+      assertThat(design(1, controls).sd(0.006, 0.0036, 0, 0.002))
+          .isCloseTo(REWORK.of("plan", of, "floor"), within(1e-9));
+    }
+  }
+
+  @Test
+  void noNumberOfShotsGetsUnderTheFloor() {
+    double floor = POWER.floor(design(1, 2));
+    double many = POWER.halfWidth(new SessionDesign(1, 1, 2, 4, 100_000));
+    assertThat(many).isGreaterThan(floor).isCloseTo(floor, within(1e-4 * floor));
+    assertThat(POWER.halfWidth(design(1, 2))).isGreaterThan(many);
+  }
+
+  @Test
+  void theCheapestDesignTellsItAndOneSessionLessDoesNot() {
+    SessionDesign cheapest = POWER.cheapest(0.015, 0.8, 4, 2).orElseThrow();
+    assertThat(POWER.of(cheapest, 0.015)).isGreaterThanOrEqualTo(0.8);
+    int sessions = cheapest.before() - 1;
+    assertThat(sessions).isPositive();
+    for (int controls = 0; controls <= 2; controls++) {
+      assertThat(POWER.of(new SessionDesign(sessions, sessions, controls, 4, 10), 0.015))
+          .isLessThan(0.8);
+    }
+    assertThat(POWER.cheapest(1e-4, 0.8, 4, 2)).isEmpty();
+  }
+}
