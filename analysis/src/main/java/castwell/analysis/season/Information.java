@@ -1,5 +1,7 @@
 package castwell.analysis.season;
 
+import java.util.Arrays;
+
 /**
  * The mixed-model equations (Henderson, Biometrics 31 (1975) 423; from memory) at one D and W, but
  * for what A adds. The unknowns are the shared errors of weighing, the arrows' effects, then the
@@ -93,7 +95,7 @@ final class Information {
     }
     double[] row = new double[right.length];
     for (int i = 0; i < pairs; i++) {
-      java.util.Arrays.fill(row, 0);
+      Arrays.fill(row, 0);
       for (int t = 0; t < at.length; t++) {
         row[at[t]] += m[i][t / PER_PAIR] * by[t];
       }

@@ -187,6 +187,31 @@ class SeasonAnswersTest {
         .orElseThrow();
   }
 
+  /** Heavy arrows a little too slow for any bow: K below 0. */
+  @Test
+  void virtualMassBelowZeroHasAReachToo() {
+    List<SeasonCell> cells = new ArrayList<>();
+    for (int a = 0; a < 4; a++) {
+      for (int j = 0; j < 3; j++) {
+        double x = (a - 1.5) * 0.2;
+        double y = 4 - Math.log(1 + 1.1 * x) / 2;
+        double kg = 0.03 * (1 + x);
+        cells.add(new SeasonCell("b", "b", "a" + a, "b", kg, 0, "s" + j, 0, 5, y, 1e-4));
+      }
+    }
+    StateCurve curve = Season.fit(cells, Priors.ASSUMED).state("b");
+    Estimate k = curve.energy().virtualMassKg(0.95).orElseThrow();
+    assertThat(k.value()).isNegative();
+    assertThat(k.interval().low()).isLessThan(k.value());
+    assertThat(k.interval().high()).isGreaterThan(k.value());
+    double atMean = curve.kineticEnergyJ(0.03, 0.95).value();
+    for (double wanted : new double[] {0.5 * atMean, atMean, 2 * atMean}) {
+      Interval reach =
+          curve.reach(new Target.KineticEnergy(Quantity.exact(wanted)), 0.95).intervalKg();
+      assertThat(reach.low()).isLessThanOrEqualTo(reach.high()).isNotNaN();
+    }
+  }
+
   /** Whatever it is given, an interval comes out that can be told. */
   @Test
   void nonsenseHasAnIntervalToo() {
