@@ -1,5 +1,7 @@
 package castwell.analysis.season;
 
+import java.util.Arrays;
+
 /** A sum of some of the states' alphas and e's, each so many times. */
 final class Contrast {
   final int[] at;
@@ -17,8 +19,8 @@ final class Contrast {
 
   Contrast minus(Contrast other) {
     int own = at.length;
-    int[] both = java.util.Arrays.copyOf(at, own + other.at.length);
-    double[] factors = java.util.Arrays.copyOf(by, both.length);
+    int[] both = Arrays.copyOf(at, own + other.at.length);
+    double[] factors = Arrays.copyOf(by, both.length);
     for (int i = own; i < both.length; i++) {
       both[i] = other.at[i - own];
       factors[i] = -other.by[i - own];

@@ -1,5 +1,7 @@
 package castwell.analysis.season;
 
+import java.util.Arrays;
+
 /**
  * The mixed-model equations (Henderson, Biometrics 31 (1975) 423; from memory) at one D and W, but
  * for what A adds. The unknowns are the shared errors of weighing, the arrows' effects, then the
@@ -54,6 +56,11 @@ final class Information {
       left -= g * weighted * weighted;
       logs += Math.log1p(v * total);
     }
+    for (int i = 0; i < pairs; i++) {
+      for (int o = 0; o < i; o++) {
+        m[i][o] = m[o][i];
+      }
+    }
     squares = left;
     logDeterminant = logs;
     int errors = layout.arrows.errorUKg.length;
@@ -63,14 +70,17 @@ final class Information {
     project(layout, tangent, m, b);
   }
 
-  /** Takes g p p' from m, and g s p from b, with p the weights of these cells at their pairs. */
+  /**
+   * Takes g p p' from the upper triangle of m, and g s p from b, with p the weights of these cells
+   * at their pairs, which come in rising order.
+   */
   private static void takeOut(
       double[][] m, double[] b, int[] pair, double[] p, int from, int to, double g, double s) {
     for (int c = from; c < to; c++) {
       double gp = g * p[c];
       double[] row = m[pair[c]];
       b[pair[c]] -= gp * s;
-      for (int o = from; o < to; o++) {
+      for (int o = c; o < to; o++) {
         row[pair[o]] -= gp * p[o];
       }
     }
@@ -93,7 +103,7 @@ final class Information {
     }
     double[] row = new double[right.length];
     for (int i = 0; i < pairs; i++) {
-      java.util.Arrays.fill(row, 0);
+      Arrays.fill(row, 0);
       for (int t = 0; t < at.length; t++) {
         row[at[t]] += m[i][t / PER_PAIR] * by[t];
       }

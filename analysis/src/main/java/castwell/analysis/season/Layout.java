@@ -2,14 +2,15 @@ package castwell.analysis.season;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
- * A season's cells by number: a session's cells lie together, and in it a bow's (a block). A pair
- * is a bow state with an arrow; an effect is an arrow on a tune of a bow.
+ * A season's cells by number: a session's cells lie together, and in it a bow's (a block), sorted
+ * by pair. A pair is a bow state with an arrow; an effect is an arrow on a tune of a bow.
  */
 final class Layout {
   final Names bows = new Names();
@@ -45,76 +46,99 @@ final class Layout {
     if (list.isEmpty()) {
       throw new IllegalArgumentException("a season has cells");
     }
-    cells = new SeasonCell[list.size()];
-    given = new int[cells.length];
-    bow = new int[cells.length];
-    pair = new int[cells.length];
-    list.forEach(cell -> bows.number(cell.bow()));
-    list.forEach(cell -> states.number(cell.state()));
-    List<List<List<Integer>>> sessions = sessions(list);
-    sessionStart = new int[sessions.size() + 1];
-    sessionU = new double[sessions.size()];
-    int[] starts = new int[cells.length + 1];
-    int block = 0;
-    int at = 0;
-    for (int j = 0; j < sessions.size(); j++) {
-      for (List<Integer> members : sessions.get(j)) {
-        starts[block++] = at;
-        for (int c : members) {
-          given[at] = c;
-          cells[at++] = list.get(c);
-        }
-      }
-      sessionStart[j + 1] = block;
-      sessionU[j] = cells[at - 1].setUpU();
-    }
-    starts[block] = at;
-    blockStart = Arrays.copyOf(starts, block + 1);
-    Names pairs = new Names();
-    Names effectNames = new Names();
-    List<SeasonCell> firsts = new ArrayList<>();
-    for (int c = 0; c < cells.length; c++) {
+    long[] pairKeys = pairKeys(list);
+    long[] keys = Arrays.stream(pairKeys).sorted().distinct().toArray();
+    int[] order = order(list, pairKeys);
+    int n = order.length;
+    given = order;
+    cells = new SeasonCell[n];
+    bow = new int[n];
+    pair = new int[n];
+    SeasonCell[] ofPair = new SeasonCell[keys.length];
+    for (int c = 0; c < n; c++) {
+      cells[c] = list.get(order[c]);
       bow[c] = bows.number(cells[c].bow());
-      pair[c] = pairs.number(List.of(cells[c].state(), cells[c].arrow()));
-      if (pair[c] == firsts.size()) {
-        firsts.add(cells[c]);
+      pair[c] = Arrays.binarySearch(keys, pairKeys[order[c]]);
+      ofPair[pair[c]] = ofPair[pair[c]] == null ? cells[c] : ofPair[pair[c]];
+    }
+    int[] blocks = new int[n + 1];
+    int[] sessions = new int[n + 1];
+    double[] us = new double[n];
+    int block = 0;
+    int session = 0;
+    for (int c = 0; c < n; c++) {
+      boolean isNext = c == 0 || !cells[c].session().equals(cells[c - 1].session());
+      if (isNext) {
+        us[session] = cells[c].setUpU();
+        sessions[session++] = block;
+      }
+      if (isNext || bow[c] != bow[c - 1]) {
+        blocks[block++] = c;
+      } else if (pair[c] == pair[c - 1]) {
+        throw new IllegalArgumentException("two cells of " + cells[c].state() + " in one session");
       }
     }
-    arrows = new Arrows(firsts);
-    pairState = new int[firsts.size()];
-    pairEffect = new int[firsts.size()];
+    blocks[block] = n;
+    sessions[session] = block;
+    blockStart = Arrays.copyOf(blocks, block + 1);
+    sessionStart = Arrays.copyOf(sessions, session + 1);
+    sessionU = Arrays.copyOf(us, session);
+    arrows = new Arrows(List.of(ofPair));
+    pairState = new int[ofPair.length];
+    pairEffect = new int[ofPair.length];
     stateBow = new int[states.size()];
-    x = new double[firsts.size()];
+    Arrays.fill(stateBow, -1);
+    x = new double[ofPair.length];
+    Names effectNames = new Names();
     for (int i = 0; i < x.length; i++) {
-      SeasonCell cell = firsts.get(i);
+      SeasonCell cell = ofPair[i];
       pairState[i] = states.number(cell.state());
       pairEffect[i] = effectNames.number(List.of(cell.bow(), cell.tune(), cell.arrow()));
-      stateBow[pairState[i]] = bowOf(cell, firsts);
       x[i] = cell.massKg() / arrows.meanKg - 1;
+      own(pairState[i], cell);
     }
     effects = effectNames.size();
     leastX = Arrays.stream(x).min().orElseThrow();
     mostX = Arrays.stream(x).max().orElseThrow();
   }
 
-  private int bowOf(SeasonCell cell, List<SeasonCell> others) {
-    for (SeasonCell other : others) {
-      if (other.state().equals(cell.state()) && !other.bow().equals(cell.bow())) {
-        throw new IllegalArgumentException(cell.state() + " can't be a state of two bows");
-      }
+  /** By bow, then state, then arrow. */
+  private long[] pairKeys(List<SeasonCell> list) {
+    Names arrowNames = new Names();
+    for (SeasonCell cell : list) {
+      bows.number(cell.bow());
+      states.number(cell.state());
+      arrowNames.number(cell.arrow());
     }
-    return bows.number(cell.bow());
+    long perBow = (long) states.size() * arrowNames.size();
+    return list.stream()
+        .mapToLong(
+            cell ->
+                bows.number(cell.bow()) * perBow
+                    + (long) states.number(cell.state()) * arrowNames.size()
+                    + arrowNames.number(cell.arrow()))
+        .toArray();
   }
 
-  private static List<List<List<Integer>>> sessions(List<SeasonCell> cells) {
-    Map<String, Map<String, List<Integer>>> sessions = new LinkedHashMap<>();
-    for (int c = 0; c < cells.size(); c++) {
-      sessions
-          .computeIfAbsent(cells.get(c).session(), name -> new LinkedHashMap<>())
-          .computeIfAbsent(cells.get(c).bow(), name -> new ArrayList<>())
-          .add(c);
+  /** By session, then pair, so that a session's pairs come in rising order. */
+  private static int[] order(List<SeasonCell> list, long... pairKeys) {
+    Names sessionNames = new Names();
+    list.forEach(cell -> sessionNames.number(cell.session()));
+    return IntStream.range(0, pairKeys.length)
+        .boxed()
+        .sorted(
+            Comparator.comparingInt((Integer c) -> sessionNames.number(list.get(c).session()))
+                .thenComparingLong(c -> pairKeys[c]))
+        .mapToInt(c -> c)
+        .toArray();
+  }
+
+  private void own(int state, SeasonCell cell) {
+    int number = bows.number(cell.bow());
+    if (stateBow[state] >= 0 && stateBow[state] != number) {
+      throw new IllegalArgumentException(cell.state() + " can't be a state of two bows");
     }
-    return sessions.values().stream().map(blocks -> List.copyOf(blocks.values())).toList();
+    stateBow[state] = number;
   }
 
   int pairs() {

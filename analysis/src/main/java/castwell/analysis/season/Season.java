@@ -3,6 +3,7 @@ package castwell.analysis.season;
 import castwell.analysis.uncertainty.TMixture;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -28,18 +29,26 @@ public final class Season {
   private final double[] centre;
   private final List<double[]> shared;
 
-  private Season(Posterior posterior, VarianceGrid grid, double[][] beta, double[][] covariance) {
+  /**
+   * @param weigh makes the grid of the log densities at its places
+   */
+  private Season(Posterior posterior, double[][] places, Function<double[], VarianceGrid> weigh) {
     this.posterior = posterior;
-    this.grid = grid;
-    this.beta = beta;
-    this.covariance = covariance;
     shared = List.of();
-    centre = new double[posterior.tangent.beta.length];
-    for (int g = 0; g < beta.length; g++) {
-      for (int p = 0; p < centre.length; p++) {
-        centre[p] += grid.weights()[g] * beta[g][p];
+    beta = new double[places.length][];
+    covariance = new double[places.length][];
+    double[] logDensity = new double[places.length];
+    for (int g = 0; g < places.length; g++) {
+      Solution solution = posterior.at(places[g]);
+      logDensity[g] = solution.logLikelihood + posterior.priors.logDensity(places[g]);
+      beta[g] = solution.step();
+      for (int p = 0; p < beta[g].length; p++) {
+        beta[g][p] += posterior.tangent.beta[p];
       }
+      covariance[g] = solution.covariance();
     }
+    grid = weigh.apply(logDensity);
+    centre = grid.mean(beta);
     bySpread = posterior.covarianceBySpread(grid.mode());
   }
 
@@ -67,41 +76,20 @@ public final class Season {
     Posterior posterior = posterior(cells, priors);
     ModeSearch.Mode mode = ModeSearch.from(posterior, start);
     double[][] places = VarianceGrid.about(mode);
-    double[] logDensity = new double[places.length];
-    double[][] beta = new double[places.length][];
-    double[][] covariance = new double[places.length][];
-    for (int g = 0; g < places.length; g++) {
-      Solution solution = posterior.at(places[g]);
-      logDensity[g] = solution.logLikelihood + priors.logDensity(places[g]);
-      take(posterior, solution, g, beta, covariance);
-    }
-    VarianceGrid grid = new VarianceGrid(places, VarianceGrid.weights(logDensity), mode.place());
-    return new Season(posterior, grid, beta, covariance);
+    return new Season(
+        posterior,
+        places,
+        logs -> new VarianceGrid(places, VarianceGrid.weights(logs), mode.place()));
   }
 
   /** A few bows' cells, with what their whole season told of D, W and A. */
   public static Season fit(List<SeasonCell> cells, Priors priors, VarianceGrid grid) {
-    Posterior posterior = posterior(cells, priors);
-    double[][] beta = new double[grid.size()][];
-    double[][] covariance = new double[grid.size()][];
-    for (int g = 0; g < grid.size(); g++) {
-      take(posterior, posterior.at(grid.places()[g]), g, beta, covariance);
-    }
-    return new Season(posterior, grid, beta, covariance);
+    return new Season(posterior(cells, priors), grid.places(), logs -> grid);
   }
 
   private static Posterior posterior(List<SeasonCell> cells, Priors priors) {
     Layout layout = new Layout(cells);
     return Posterior.of(layout, priors, ShotSpread.of(layout, priors));
-  }
-
-  private static void take(
-      Posterior posterior, Solution solution, int g, double[][] beta, double[][] covariance) {
-    beta[g] = solution.step();
-    for (int p = 0; p < beta[g].length; p++) {
-      beta[g][p] += posterior.tangent.beta[p];
-    }
-    covariance[g] = solution.covariance();
   }
 
   /**
@@ -147,7 +135,7 @@ public final class Season {
     return new StateCurve(this, posterior.layout, state);
   }
 
-  /** Of one bow's shots: the standard deviation of a log speed, and its degrees of freedom. */
+  /** The variance of the log speed of one of a bow's shots. */
   double shotVariance(int bow) {
     return posterior.spread.variance[bow];
   }

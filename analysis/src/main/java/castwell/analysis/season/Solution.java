@@ -1,5 +1,7 @@
 package castwell.analysis.season;
 
+import java.util.Arrays;
+
 /** The equations with A in them, solved. */
 final class Solution {
   private final UpperFactor factor;
@@ -59,7 +61,7 @@ final class Solution {
 
   private static double[] effectVariances(Layout layout, Tangent tangent, double a2) {
     double[] variance = new double[layout.effects];
-    java.util.Arrays.fill(variance, a2);
+    Arrays.fill(variance, a2);
     for (int i = 0; i < layout.pairs(); i++) {
       double u = tangent.byMass[i] * layout.arrows.aloneUKg[i];
       variance[layout.pairEffect[i]] += u * u;

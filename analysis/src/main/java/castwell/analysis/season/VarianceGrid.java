@@ -1,5 +1,7 @@
 package castwell.analysis.season;
 
+import java.util.Arrays;
+
 /**
  * What a season told of D, W and A: 125 places about the posterior's mode, each with its weight (as
  * Rue, Martino and Chopin, J. R. Statist. Soc. B 71 (2009) 319; from memory). It can be kept, and
@@ -37,7 +39,7 @@ public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
   }
 
   static double[] weights(double[] logDensity) {
-    double most = java.util.Arrays.stream(logDensity).max().orElseThrow();
+    double most = Arrays.stream(logDensity).max().orElseThrow();
     double[] weights = new double[logDensity.length];
     double sum = 0;
     for (int g = 0; g < weights.length; g++) {
@@ -48,6 +50,17 @@ public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
       weights[g] /= sum;
     }
     return weights;
+  }
+
+  /** The weighted mean of what is so at each place. */
+  double[] mean(double[][] values) {
+    double[] mean = new double[values[0].length];
+    for (int g = 0; g < values.length; g++) {
+      for (int p = 0; p < mean.length; p++) {
+        mean[p] += weights[g] * values[g][p];
+      }
+    }
+    return mean;
   }
 
   public int size() {

@@ -16,8 +16,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class StrayChancesTest {
-  private static final int SHOTS = 100_000;
-  private static final int FEWER = 10_000;
+  private static final int SHOTS = 50_000;
+  private static final int FEWER = 5_000;
 
   private static List<double[]> chances(List<double[]> cells) {
     return StrayChances.of(cells, cells.stream().map(cell -> new boolean[cell.length]).toList());

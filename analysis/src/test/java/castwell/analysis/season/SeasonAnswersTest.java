@@ -187,6 +187,31 @@ class SeasonAnswersTest {
         .orElseThrow();
   }
 
+  /** Heavy arrows a little too slow for any bow: K below 0. */
+  @Test
+  void virtualMassBelowZeroHasAReachToo() {
+    List<SeasonCell> cells = new ArrayList<>();
+    for (int a = 0; a < 4; a++) {
+      for (int j = 0; j < 3; j++) {
+        double x = (a - 1.5) * 0.2;
+        double y = 4 - Math.log(1 + 1.1 * x) / 2;
+        double kg = 0.03 * (1 + x);
+        cells.add(new SeasonCell("b", "b", "a" + a, "b", kg, 0, "s" + j, 0, 5, y, 1e-4));
+      }
+    }
+    StateCurve curve = Season.fit(cells, Priors.ASSUMED).state("b");
+    Estimate k = curve.energy().virtualMassKg(0.95).orElseThrow();
+    assertThat(k.value()).isNegative();
+    assertThat(k.interval().low()).isLessThan(k.value());
+    assertThat(k.interval().high()).isGreaterThan(k.value());
+    double atMean = curve.kineticEnergyJ(0.03, 0.95).value();
+    for (double wanted : new double[] {0.5 * atMean, atMean, 2 * atMean}) {
+      Interval reach =
+          curve.reach(new Target.KineticEnergy(Quantity.exact(wanted)), 0.95).intervalKg();
+      assertThat(reach.low()).isLessThanOrEqualTo(reach.high()).isNotNaN();
+    }
+  }
+
   /** Whatever it is given, an interval comes out that can be told. */
   @Test
   void nonsenseHasAnIntervalToo() {
@@ -199,11 +224,11 @@ class SeasonAnswersTest {
             new SeasonCell(
                 bow,
                 bow,
-                "arrow " + random.nextInt(3),
+                "arrow " + (c < 4 ? 0 : 1),
                 bow,
                 0.001 + 0.2 * random.nextDouble(),
                 0.01 * random.nextDouble() * random.nextInt(2),
-                "session " + random.nextInt(3),
+                "session " + c % 4,
                 random.nextDouble() * random.nextInt(2),
                 1 + random.nextInt(4),
                 10 * random.nextDouble(),
@@ -218,11 +243,13 @@ class SeasonAnswersTest {
 
   @Test
   void whatIsNoSeasonIsRefused() {
-    assertThatThrownBy(() -> Season.fit(List.of(), Priors.ASSUMED))
-        .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> SEASON.state("another")).isInstanceOf(IllegalArgumentException.class);
     SeasonCell one = new SeasonCell("b", "b", "a", "b", 0.03, 0, "s", 0, 1, 4, 0);
     SeasonCell other = new SeasonCell("c", "b", "a2", "c", 0.03, 0, "s", 0, 1, 4, 0);
+    assertThatThrownBy(() -> Season.fit(List.of(), Priors.ASSUMED))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Season.fit(List.of(one, one), Priors.ASSUMED))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> SEASON.state("another")).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Season.fit(List.of(one, other), Priors.ASSUMED))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new SeasonCell("b", "b", "a", "b", 0.03, 0, "s", 0, 0, 4, 0))

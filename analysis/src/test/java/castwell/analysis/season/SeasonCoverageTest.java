@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  * commonly told to be; with {@code -Dcastwell.repeats=N} of more seasons.
  */
 class SeasonCoverageTest {
-  private static final int REPEATS = Integer.getInteger("castwell.repeats", 25);
+  private static final int REPEATS = Integer.getInteger("castwell.repeats", 15);
   private static final double[][] MASSES = {
     {400, 480, 580}, {400, 460, 530, 610}, {380, 430, 490, 550, 620}
   };

@@ -1,7 +1,9 @@
 package castwell.analysis.season;
 
 import castwell.analysis.Seed;
+import castwell.analysis.bow.Target;
 import castwell.analysis.season.SimulatedSeason.Shot;
+import castwell.analysis.uncertainty.Quantity;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -53,14 +55,7 @@ class SeasonMeasured {
     time("one interval", () -> season.state("bow 1").logSpeed(0.032).interval(0.95));
     time("energy", () -> season.state("bow 1").energy().logEnergy().interval(0.95));
     time(
-        "reach",
-        () ->
-            season
-                .state("bow 1")
-                .reach(
-                    new castwell.analysis.bow.Target.Momentum(
-                        castwell.analysis.uncertainty.Quantity.exact(1.6)),
-                    0.95));
+        "reach", () -> season.state("bow 1").reach(new Target.Momentum(Quantity.exact(1.6)), 0.95));
   }
 
   private static <T> T time(String what, Supplier<T> task) {
