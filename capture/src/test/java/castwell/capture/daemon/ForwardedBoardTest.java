@@ -125,7 +125,10 @@ class ForwardedBoardTest {
     }
   }
 
-  /** The same ticks: speeds differ by what is known of the board's rate, and by nothing else. */
+  /**
+   * The same ticks: speeds differ by what is known of the board's rate, and hardly by anything else,
+   * since the rate at which edges are read weighs stories a little.
+   */
   private static void checkSame(List<Shot> forwarded, List<Shot> direct) {
     assertThat(forwarded).hasSameSizeAs(direct);
     for (int i = 0; i < direct.size(); i++) {
@@ -135,7 +138,7 @@ class ForwardedBoardTest {
       assertThat(one.verdict()).isEqualTo(other.verdict());
       assertThat(one.speedMps().orElseThrow() / one.conditions().hz())
           .isCloseTo(
-              other.speedMps().orElseThrow() / other.conditions().hz(), withPercentage(1e-7));
+              other.speedMps().orElseThrow() / other.conditions().hz(), withPercentage(1e-5));
       // a hundred times the unsteadiness of the way
       assertThat(one.conditions().hz()).isCloseTo(other.conditions().hz(), withPercentage(0.05));
     }
