@@ -22,7 +22,7 @@ final class Host {
   final Assembler assembler;
 
   /** No passage reaches back over more edges. */
-  private static final int MOST_EDGES = 10_000;
+  private static final int MOST_EDGES = 512;
 
   private final List<Passage> given = new ArrayList<>();
   private final TreeMap<Integer, Passage> shots = new TreeMap<>();
