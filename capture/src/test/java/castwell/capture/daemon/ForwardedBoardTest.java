@@ -126,8 +126,8 @@ class ForwardedBoardTest {
   }
 
   /**
-   * The same ticks: speeds differ by what is known of the board's rate, and hardly by anything else,
-   * since the rate at which edges are read weighs stories a little.
+   * The same ticks: speeds differ by what is known of the board's rate, and hardly by anything
+   * else, since the rate at which edges are read weighs stories a little.
    */
   private static void checkSame(List<Shot> forwarded, List<Shot> direct) {
     assertThat(forwarded).hasSameSizeAs(direct);
