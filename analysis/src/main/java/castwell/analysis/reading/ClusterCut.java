@@ -3,8 +3,6 @@ package castwell.analysis.reading;
 import castwell.analysis.shot.Edge;
 import castwell.analysis.shot.EdgeKind;
 import castwell.analysis.shot.Gate;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Cuts a stream of edges to clusters that are read together, by the board's ticks alone. No arrow
@@ -73,6 +71,10 @@ public record ClusterCut(double spacingM, Limits limits, double leastQuietS) {
           aAlone && atA);
     }
 
+    public boolean isBlocked(Gate gate) {
+      return gate == Gate.A ? aBlocked : bBlocked;
+    }
+
     private boolean isBlocked() {
       return aBlocked || bBlocked;
     }
@@ -102,25 +104,5 @@ public record ClusterCut(double spacingM, Limits limits, double leastQuietS) {
         gap <= waitS(cluster)
             || isWaitingForB(cluster) && next.gate() == Gate.B && gap <= A_ALONE_S;
     return near && (next.ticks() - cluster.firstTicks) / hz <= LONGEST_S;
-  }
-
-  /**
-   * All clusters of a stream.
-   *
-   * @param edges in the order in which they were stamped
-   */
-  public List<List<Edge>> cut(Iterable<Edge> edges, double hz) {
-    List<List<Edge>> clusters = new ArrayList<>();
-    Open open = null;
-    for (Edge edge : edges) {
-      if (open != null && joins(open, edge, hz)) {
-        open = open.with(edge);
-      } else {
-        clusters.add(new ArrayList<>());
-        open = Open.begin(edge);
-      }
-      clusters.get(clusters.size() - 1).add(edge);
-    }
-    return clusters;
   }
 }

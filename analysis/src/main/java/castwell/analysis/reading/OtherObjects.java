@@ -22,17 +22,14 @@ final class OtherObjects {
     this.a = a;
     this.b = b;
     this.prior = prior;
-    this.strayRates = strayRate(a, knowledge.recentA()) * strayRate(b, knowledge.recentB());
+    this.strayRates =
+        Remainder.strayRate(a.runs() + knowledge.recentA())
+            * Remainder.strayRate(b.runs() + knowledge.recentB());
   }
 
   /** By how many nats such objects explain the edges better than strays at either gate do. */
   static double gain(GateEdges a, GateEdges b, Prior prior, Knowledge knowledge) {
     return new OtherObjects(a, b, prior, knowledge).gain();
-  }
-
-  private static double strayRate(GateEdges gate, int recent) {
-    int many = Math.max(1, gate.runs() + recent - Assumed.FEW_STRAYS);
-    return Assumed.CLUTTER * many * many;
   }
 
   private double gain() {

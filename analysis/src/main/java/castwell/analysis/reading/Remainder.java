@@ -69,8 +69,16 @@ final class Remainder {
       from = last + 1;
     }
     outside(from, gate.count());
-    int many = Math.max(1, strays + recent - Assumed.FEW_STRAYS);
-    return cost + strayLogarithms - strays * Math.log(Assumed.CLUTTER * many * many);
+    return cost + strayLogarithms - strays * Math.log(strayRate(strays + recent));
+  }
+
+  /**
+   * How often strays come at a gate, in 1/s: more than a few are a swarm, of which each is
+   * likelier.
+   */
+  static double strayRate(int strays) {
+    int many = Math.max(1, strays - Assumed.FEW_STRAYS);
+    return Assumed.CLUTTER * many * many;
   }
 
   private void anchor(int edge, Part part) {

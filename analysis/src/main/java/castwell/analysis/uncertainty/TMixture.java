@@ -1,5 +1,7 @@
 package castwell.analysis.uncertainty;
 
+import org.hipparchus.distribution.continuous.TDistribution;
+
 /**
  * A result whose probability is spread over several Student's t distributions, one for each way in
  * which what isn't known could be. Its intervals and its p value come from this one distribution,
@@ -13,7 +15,7 @@ public final class TMixture {
   private final double value;
   private final double[] mean;
   private final double[] sd;
-  private final TLaw[] laws;
+  private final TDistribution[] laws;
   private final double[] weight;
   private final double standardUncertainty;
   private final double degreesOfFreedom;
@@ -31,13 +33,13 @@ public final class TMixture {
     this.mean = mean.clone();
     this.weight = weight.clone();
     sd = new double[mean.length];
-    laws = new TLaw[mean.length];
+    laws = new TDistribution[mean.length];
     double centre = 0;
     double scale = 0;
     double shots = 0;
     for (int g = 0; g < sd.length; g++) {
       sd[g] = Math.sqrt(variance[g]);
-      laws[g] = g > 0 && degrees[g] == degrees[g - 1] ? laws[g - 1] : new TLaw(degrees[g]);
+      laws[g] = g > 0 && degrees[g] == degrees[g - 1] ? laws[g - 1] : new TDistribution(degrees[g]);
       centre += weight[g] * mean[g];
       scale += weight[g] * variance[g];
       shots += weight[g] / degrees[g];
@@ -71,7 +73,7 @@ public final class TMixture {
   public double below(double x) {
     double sum = 0;
     for (int g = 0; g < sd.length; g++) {
-      sum += weight[g] * laws[g].below((x - mean[g]) / sd[g]);
+      sum += weight[g] * laws[g].cumulativeProbability((x - mean[g]) / sd[g]);
     }
     return sum;
   }
@@ -80,7 +82,7 @@ public final class TMixture {
   public double above(double x) {
     double sum = 0;
     for (int g = 0; g < sd.length; g++) {
-      sum += weight[g] * laws[g].below((mean[g] - x) / sd[g]);
+      sum += weight[g] * laws[g].cumulativeProbability((mean[g] - x) / sd[g]);
     }
     return sum;
   }

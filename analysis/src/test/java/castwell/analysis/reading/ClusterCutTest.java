@@ -82,6 +82,6 @@ class ClusterCutTest {
   }
 
   private static Stream<Integer> cut(String edges) {
-    return CUT.cut(Passages.edges(edges), Flight.HZ).stream().map(List::size);
+    return Clusters.of(CUT, Passages.edges(edges), Flight.HZ).stream().map(List::size);
   }
 }

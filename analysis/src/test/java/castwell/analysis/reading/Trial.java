@@ -67,7 +67,7 @@ record Trial(List<Scene.Shot> shots, List<Judged> passages) {
     ClusterCut cut =
         new ClusterCut(
             knowledge.calibration().spacingM(), knowledge.limits(), ClusterCut.USUAL_QUIET_S);
-    for (List<Edge> cluster : cut.cut(edges, Flight.HZ)) {
+    for (List<Edge> cluster : Clusters.of(cut, edges, Flight.HZ)) {
       Knowledge here = withRecent(knowledge, strays, cluster.get(0).ticks());
       Passage whole = new Passage(cluster, lost(cluster), false);
       for (Passage passage : Separation.separate(whole, here, RATE, StampLatency.NONE)) {

@@ -48,8 +48,11 @@ final class Grouping {
         || Holes.isLeap(group.get(group.size() - 1).number(), next.number())) {
       return false;
     }
-    return Math.abs(next.ticks() - lastTicks) <= ticks(cut.quietS())
-        || cut.joins(open(group), next, hz) && !isBlockedAgain(group, next);
+    if (Math.abs(next.ticks() - lastTicks) <= ticks(cut.quietS())) {
+      return true; // as most do, however long the group is
+    }
+    Open open = open(group);
+    return cut.joins(open, next, hz) && !isBlockedAgain(group, open, next);
   }
 
   private static Open open(List<Edge> group) {
@@ -65,22 +68,12 @@ final class Grouping {
    * If no line was lost, a gate that is blocked can't be; if one was, it may have told how this
    * object left that gate, and a gate that it left surely is blocked by another.
    */
-  private static boolean isBlockedAgain(List<Edge> group, Edge next) {
+  private static boolean isBlockedAgain(List<Edge> group, Open open, Edge next) {
     boolean linesLost = next.number() > group.get(group.size() - 1).number() + 1;
     return next.kind() == EdgeKind.BLOCKED
         && group.stream()
             .anyMatch(edge -> edge.gate() == next.gate() && edge.kind() == EdgeKind.BLOCKED)
-        && isBlocked(group, next.gate()) != linesLost;
-  }
-
-  /** Whether the gate's last edge leaves it blocked, as two in one stamp may. */
-  private static boolean isBlocked(List<Edge> group, Gate gate) {
-    for (int i = group.size() - 1; i >= 0; i--) {
-      if (group.get(i).gate() == gate) {
-        return group.get(i).kind() != EdgeKind.CLEAR;
-      }
-    }
-    return false;
+        && open.isBlocked(next.gate()) != linesLost;
   }
 
   /** How many seconds silence must last before nothing more of this object can come. */

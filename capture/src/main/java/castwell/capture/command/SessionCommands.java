@@ -4,7 +4,6 @@ import castwell.capture.announce.AnnouncedStore;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.derive.Derivation;
 import castwell.capture.derive.SessionFigures;
-import castwell.capture.store.Calibrations;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Sessions.Session;
@@ -35,7 +34,7 @@ public final class SessionCommands {
               t.sessions()
                   .byName(name)
                   .orElseThrow(() -> Refused.of(Why.NOT_FOUND, "refused.no_session", name));
-          t.sessions().decideFronts(session.id(), frontsTrusted, clock.instant(), by);
+          t.frontsDecisions().decide(session.id(), frontsTrusted, clock.instant(), by);
           readAnew(t, session);
           t.feed().add(Feed.Kind.REFRESH, session.station(), OptionalLong.empty());
         });
@@ -50,9 +49,6 @@ public final class SessionCommands {
 
   private void readAnew(Transaction t, Session session, long board) {
     SessionFigures figures = derivation.session(session.id(), board);
-    t.calibrations()
-        .inForce(session.station(), session.startedMs())
-        .map(Calibrations.Entry::calibration)
-        .ifPresent(calibration -> figures.readAnew(t, figures.gatesToldBy(t, calibration)));
+    figures.readAnew(t, figures.told(t, session.station(), session.startedMs()));
   }
 }

@@ -1,6 +1,5 @@
 package castwell.capture.daemon;
 
-import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.TickRate;
 import castwell.capture.clock.MeasuredRates;
 import castwell.capture.command.PlanCommands;
@@ -9,7 +8,7 @@ import castwell.capture.derive.SessionFigures;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
-import castwell.capture.store.Conditions.SessionGates;
+import castwell.capture.store.Conditions.SessionTold;
 import castwell.capture.store.EdgeNumbers;
 import castwell.capture.store.Feed;
 import castwell.capture.store.Figure;
@@ -25,6 +24,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 
@@ -47,9 +47,22 @@ final class Recorder {
    *
    * @param readHz the tick rate at which their edges were read
    * @param counting how many of its shots count
+   * @param isTelling whether so many tell clearly more of the gates, and that isn't looked at yet
    */
   private record Current(
-      long session, TickRate rate, double readHz, int counting, Timing timing, Instant fired) {}
+      long session,
+      TickRate rate,
+      double readHz,
+      int counting,
+      boolean isTelling,
+      Timing timing,
+      Instant fired) {
+
+    /** The same, the figures brought to this rate. */
+    Current at(TickRate now, double readNowHz) {
+      return new Current(session, now, readNowHz, counting, false, timing, fired);
+    }
+  }
 
   /**
    * What a passage on the disk means for what comes.
@@ -64,6 +77,13 @@ final class Recorder {
    */
   record Recorded(
       boolean isFirst, boolean beginsSession, List<StoredBeat> earlierBeats, boolean knowsBetter) {}
+
+  /**
+   * A passage's row.
+   *
+   * @param isOneMore whether it is a new shot that counts
+   */
+  private record Written(Passages.Row row, boolean isOneMore) {}
 
   /** A passage on the disk, and what holds from now on. */
   private record Taken(Current now, Recorded recorded) {}
@@ -92,19 +112,19 @@ final class Recorder {
               List<Passages.Row> known =
                   t.passages()
                       .named(closed.board(), closed.boot(), EdgeNumbers.of(closed.passage()));
-              Passages.Row row =
+              Written written =
                   known.isEmpty()
                       ? insert(t, closed, listening, calibration, rate)
-                      : amend(t, closed, known, rate);
-              t.feed().shot(closed.station(), row.id());
-              PlanCommands.shot(t, row);
-              return taken(t, closed, row, rate, known.isEmpty());
+                      : new Written(amend(t, closed, known, rate), false);
+              t.feed().shot(closed.station(), written.row().id());
+              PlanCommands.shot(t, written.row());
+              return taken(t, closed, written, rate);
             });
     current.put(new Key(closed.station(), closed.board().id()), taken.now());
     return taken.recorded();
   }
 
-  private Passages.Row insert(
+  private Written insert(
       Transaction t,
       ClosedPassage closed,
       long listening,
@@ -140,7 +160,7 @@ final class Recorder {
     Passages.Row inserted = t.passages().insert(row);
     t.tags().tagShot(inserted.id(), tags, fired, "capture", "");
     t.figures().put(figure.ofPassage(inserted.id()));
-    return inserted;
+    return new Written(inserted, figure.clean());
   }
 
   private Passages.Row amend(
@@ -156,29 +176,31 @@ final class Recorder {
     return row;
   }
 
-  private Taken taken(
-      Transaction t, ClosedPassage closed, Passages.Row row, TickRate rate, boolean isNew) {
+  private Taken taken(Transaction t, ClosedPassage closed, Written written, TickRate rate) {
+    Passages.Row row = written.row();
     Current before = current.get(new Key(closed.station(), closed.board().id()));
     boolean isFirst = before == null;
     boolean sameSession = !isFirst && before.session() == row.sessionId();
-    Figure figure = t.figures().of(row.id(), row.calibrationId()).orElseThrow();
     int counting =
         sameSession
-            ? before.counting() + (isNew && figure.clean() ? 1 : 0)
-            : t.figures().ends(row.sessionId(), closed.board().id()).size();
+            ? before.counting() + (written.isOneMore() ? 1 : 0)
+            : t.boardFigures(row.sessionId(), closed.board().id()).ends().size();
+    boolean isTelling =
+        sameSession && before.isTelling()
+            || written.isOneMore() && SessionFigures.isTelling(counting);
     Current now =
         new Current(
             row.sessionId(),
             sameSession ? before.rate() : rate,
             sameSession ? before.readHz() : rate.hz(),
             counting,
+            isTelling,
             closed.timing(),
             closed.fired());
     List<StoredBeat> earlier =
         isFirst ? derivation.beats(t, row.sessionId(), closed.board().id()) : List.of();
-    boolean gatesTold = isNew && figure.clean() && SessionFigures.isTelling(counting);
     return new Taken(
-        now, new Recorded(isFirst, !sameSession, earlier, gatesTold || isMoved(now, rate)));
+        now, new Recorded(isFirst, !sameSession, earlier, isTelling || isMoved(now, rate)));
   }
 
   /**
@@ -193,18 +215,18 @@ final class Recorder {
     if (before == null) {
       return false;
     }
-    Current now =
+    Optional<Current> now =
         store.write(
             t -> {
               TickRate rate = derivation.rate(t, station, before.fired(), before.timing(), rates);
-              Current next = catchUp(t, key, before, rate);
-              if (next != before) {
+              Optional<Current> next = catchUp(t, key, before, rate);
+              if (next.isPresent()) {
                 t.feed().add(Feed.Kind.REFRESH, station, OptionalLong.empty());
               }
               return next;
             });
-    current.put(key, now);
-    return now != before;
+    current.put(key, now.orElse(before.at(before.rate(), before.readHz())));
+    return now.isPresent();
   }
 
   private static boolean isMoved(Current now, TickRate rate) {
@@ -212,28 +234,21 @@ final class Recorder {
         || rate.relativeU() < now.rate().relativeU() / 2;
   }
 
-  private Current catchUp(Transaction t, Key key, Current now, TickRate rate) {
+  /** What holds after figures were changed; empty where none had to be. */
+  private Optional<Current> catchUp(Transaction t, Key key, Current now, TickRate rate) {
+    if (!now.isTelling() && !isMoved(now, rate)) {
+      return Optional.empty();
+    }
     SessionFigures figures = derivation.session(now.session(), key.boardId());
-    SessionGates before = figures.gates(t);
-    SessionGates gates =
-        SessionFigures.isTelling(now.counting())
-            ? figures.gatesToldBy(t, calibration(t, key, now))
-            : before;
-    if (gates.isNewsTo(before)) {
-      figures.readAnew(t, rate, gates);
-      return with(now, rate, rate.hz());
+    SessionTold before = figures.gates(t);
+    SessionTold told = now.isTelling() ? figures.told(t, key.station(), now.fired()) : before;
+    if (told.isNewsTo(before)) {
+      figures.readAnew(t, rate, told);
+      return Optional.of(now.at(rate, rate.hz()));
     }
     return isMoved(now, rate)
-        ? with(now, rate, figures.follow(t, rate, now.readHz(), before))
-        : now;
-  }
-
-  private static Calibration calibration(Transaction t, Key key, Current now) {
-    return t.calibrations().inForce(key.station(), now.fired()).orElseThrow().calibration();
-  }
-
-  private static Current with(Current now, TickRate rate, double readHz) {
-    return new Current(now.session(), rate, readHz, now.counting(), now.timing(), now.fired());
+        ? Optional.of(now.at(rate, figures.follow(t, rate, now.readHz(), before)))
+        : Optional.empty();
   }
 
   private String date(Instant instant) {

@@ -4,7 +4,7 @@ import castwell.analysis.reading.Known;
 import castwell.analysis.statistic.Median;
 import castwell.analysis.statistic.MedianAbsoluteDeviation;
 import castwell.capture.station.ClosedPassage;
-import castwell.capture.store.Conditions.SessionGates;
+import castwell.capture.store.Conditions.SessionTold;
 import castwell.capture.store.Conditions.Strays;
 import castwell.capture.store.Conditions.Tagged;
 import castwell.capture.store.Rack;
@@ -30,8 +30,10 @@ final class Beforehand {
   /** What was shot longer ago doesn't tell of today's speed. */
   private static final Duration TODAY = Duration.ofHours(2);
 
+  private Beforehand() {}
+
   /** What the tags tell of a passage. */
-  Tagged tagged(Transaction t, String station, Instant fired, Tags.Pair tags) {
+  static Tagged tagged(Transaction t, String station, Instant fired, Tags.Pair tags) {
     return new Tagged(lengthM(t, tags), cellSpeed(t, station, fired, tags));
   }
 
@@ -46,7 +48,8 @@ final class Beforehand {
   }
 
   /** The speed in m/s that this bow and arrow had shortly before, and how it scatters. */
-  private Optional<Known> cellSpeed(Transaction t, String station, Instant fired, Tags.Pair tags) {
+  private static Optional<Known> cellSpeed(
+      Transaction t, String station, Instant fired, Tags.Pair tags) {
     if (tags.bowId().isEmpty() || tags.arrowId().isEmpty()) {
       return Optional.empty();
     }
@@ -66,15 +69,15 @@ final class Beforehand {
   }
 
   /** What the session that goes on tells of the gates that this board stands at. */
-  SessionGates gates(Transaction t, ClosedPassage closed) {
+  static SessionTold gates(Transaction t, ClosedPassage closed) {
     return t.sessions()
         .goingOn(closed.station(), closed.fired())
-        .flatMap(session -> t.figures().newestGates(session, closed.board().id()))
-        .orElse(SessionGates.UNKNOWN);
+        .flatMap(session -> t.boardFigures(session, closed.board().id()).newestTold())
+        .orElse(SessionTold.UNKNOWN);
   }
 
   /** How often the gates were blocked in the second before by something that was no arrow. */
-  Strays strays(Transaction t, ClosedPassage closed) {
+  static Strays strays(Transaction t, ClosedPassage closed) {
     long oneSecond = closed.timing().hz();
     return t.figures()
         .straysBefore(

@@ -13,7 +13,7 @@ import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.ClosedPassage;
 import castwell.capture.store.Calibrations;
 import castwell.capture.store.Conditions;
-import castwell.capture.store.Conditions.SessionGates;
+import castwell.capture.store.Conditions.SessionTold;
 import castwell.capture.store.Figure;
 import castwell.capture.store.Passages;
 import castwell.capture.store.RawFacts.StoredBeat;
@@ -37,7 +37,6 @@ public final class Derivation {
   private static final double TAPE_U_M = 0.003;
 
   private final CaptureSettings settings;
-  private final Beforehand beforehand = new Beforehand();
 
   public Derivation(CaptureSettings settings) {
     this.settings = settings;
@@ -54,10 +53,9 @@ public final class Derivation {
       Calibrations.Entry calibration,
       Timing timing,
       Conditions conditions) {
-    TickRate read = new TickRate(conditions.readHz(), conditions.hzRelativeU());
-    Assessment assessment = assess(passage, calibration, timing, conditions.readAt(read));
-    Figure figure =
-        FigureOf.assessment(passageId, calibration, conditions.readAt(read), passage, assessment);
+    Conditions read = conditions.asRead();
+    Assessment assessment = assess(passage, calibration, timing, read);
+    Figure figure = FigureOf.assessment(passageId, calibration, read, passage, assessment);
     return conditions.hz() == conditions.readHz() ? figure : figure.at(conditions.rate());
   }
 
@@ -89,7 +87,7 @@ public final class Derivation {
   }
 
   private Read read(Transaction t, Passages.Row row, Conditions stored) {
-    Conditions conditions = stored.readAt(new TickRate(stored.readHz(), stored.hzRelativeU()));
+    Conditions conditions = stored.asRead();
     Calibrations.Entry calibration =
         t.calibrations().inForce(row.station(), row.firedMs()).orElseThrow();
     Passage passage = t.passages().together(row);
@@ -104,9 +102,9 @@ public final class Derivation {
         rate.hz(),
         rate.relativeU(),
         closed.airDensity(),
-        beforehand.gates(t, closed),
-        beforehand.tagged(t, closed.station(), closed.fired(), tags),
-        beforehand.strays(t, closed));
+        Beforehand.gates(t, closed),
+        Beforehand.tagged(t, closed.station(), closed.fired(), tags),
+        Beforehand.strays(t, closed));
   }
 
   /** Derives a stored passage anew after edges came late. */
@@ -140,16 +138,16 @@ public final class Derivation {
     }
     Tags.Pair tags = t.tags().ofShot(row.id()).orElse(Tags.Pair.NOT_KNOWN);
     deriveAgain(
-        t, row, before(t, row).with(beforehand.tagged(t, row.station(), row.firedMs(), tags)));
+        t, row, before(t, row).with(Beforehand.tagged(t, row.station(), row.firedMs(), tags)));
   }
 
   /** Reads a stored passage's edges anew at another tick rate, and with what its session tells. */
-  void deriveAgain(Transaction t, Passages.Row row, TickRate rate, SessionGates gates) {
+  void deriveAgain(Transaction t, Passages.Row row, TickRate rate, SessionTold gates) {
     deriveAgain(t, row, before(t, row).readAt(rate).with(gates));
   }
 
   /** Reads a stored passage's edges anew with what its session tells of the gates. */
-  void deriveAgain(Transaction t, Passages.Row row, SessionGates gates) {
+  void deriveAgain(Transaction t, Passages.Row row, SessionTold gates) {
     deriveAgain(t, row, before(t, row).with(gates));
   }
 

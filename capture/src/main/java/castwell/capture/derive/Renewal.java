@@ -2,9 +2,9 @@ package castwell.capture.derive;
 
 import castwell.analysis.verdict.Judge;
 import castwell.capture.settings.CaptureSettings;
-import castwell.capture.store.Calibrations;
-import castwell.capture.store.Figures.Judged;
+import castwell.capture.store.Conditions.SessionTold;
 import castwell.capture.store.ProgressListener;
+import castwell.capture.store.Renewals.Judged;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
@@ -26,10 +26,10 @@ public final class Renewal {
    * @return how many passages were read anew
    */
   public int renew(Store store, Instant now, ProgressListener progress) {
-    if (store.read(t -> t.figures().areRenewed(Judge.RULES_VERSION))) {
+    if (store.read(t -> t.renewals().areDone(Judge.RULES_VERSION))) {
       return 0;
     }
-    List<Judged> older = store.read(t -> t.figures().judgedBefore(Judge.RULES_VERSION));
+    List<Judged> older = store.read(t -> t.renewals().judgedBefore(Judge.RULES_VERSION));
     int passages = 0;
     for (int i = 0; i < older.size(); i++) {
       Judged judged = older.get(i);
@@ -37,7 +37,7 @@ public final class Renewal {
       progress.reached(i + 1, older.size());
     }
     int all = passages;
-    store.writing(t -> t.figures().noteRenewed(Judge.RULES_VERSION, all, now));
+    store.writing(t -> t.renewals().note(Judge.RULES_VERSION, all, now));
     return passages;
   }
 
@@ -45,12 +45,10 @@ public final class Renewal {
     Session session = t.sessions().byId(judged.sessionId()).orElseThrow();
     SessionFigures figures = derivation.session(judged.sessionId(), judged.boardId());
     int passages = figures.readAnew(t, figures.gates(t));
-    t.calibrations()
-        .inForce(session.station(), session.startedMs())
-        .map(Calibrations.Entry::calibration)
-        .map(calibration -> figures.gatesToldBy(t, calibration))
-        .filter(told -> told.isNewsTo(figures.gates(t)))
-        .ifPresent(told -> figures.readAnew(t, told));
+    SessionTold told = figures.told(t, session.station(), session.startedMs());
+    if (told.isNewsTo(figures.gates(t))) {
+      figures.readAnew(t, told);
+    }
     return passages;
   }
 }

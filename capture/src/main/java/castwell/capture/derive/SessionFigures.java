@@ -1,14 +1,16 @@
 package castwell.capture.derive;
 
 import castwell.analysis.gates.FrontOverTail;
+import castwell.analysis.gates.GateShot;
 import castwell.analysis.reading.ArrowRead;
 import castwell.analysis.reading.Limits;
 import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.TickRate;
-import castwell.capture.store.Conditions.SessionGates;
-import castwell.capture.store.Figures.Ends;
+import castwell.capture.store.BoardFigures;
+import castwell.capture.store.Conditions.SessionTold;
 import castwell.capture.store.Passages;
 import castwell.capture.store.Transaction;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,21 +54,21 @@ public final class SessionFigures {
    * @param readHz the rate at which their edges were read
    * @return that at which they are read from now on
    */
-  public double follow(Transaction t, TickRate rate, double readHz, SessionGates gates) {
+  public double follow(Transaction t, TickRate rate, double readHz, SessionTold gates) {
     if (Math.abs(rate.hz() / readHz - 1) > FOLLOWED) {
       readAnew(t, rate, gates);
       return rate.hz();
     }
-    t.figures().follow(sessionId, boardId, rate);
-    double[] speeds = {limits.slowestMps(), limits.fastestMps()};
-    t.figures()
-        .nearALimit(sessionId, boardId, speeds, ArrowRead.SURE_NATS, ArrowRead.MOST_RELATIVE_U)
+    BoardFigures figures = t.boardFigures(sessionId, boardId);
+    figures.follow(rate);
+    figures
+        .nearALimit(limits, ArrowRead.SURE_NATS, ArrowRead.MOST_RELATIVE_U)
         .forEach(id -> derivation.deriveAgain(t, t.passages().byId(id).orElseThrow(), rate, gates));
     return readHz;
   }
 
   /** Reads all edges anew. */
-  public void readAnew(Transaction t, TickRate rate, SessionGates gates) {
+  public void readAnew(Transaction t, TickRate rate, SessionTold gates) {
     rows(t).forEach(row -> derivation.deriveAgain(t, row, rate, gates));
   }
 
@@ -75,7 +77,7 @@ public final class SessionFigures {
    *
    * @return how many passages they are
    */
-  public int readAnew(Transaction t, SessionGates gates) {
+  public int readAnew(Transaction t, SessionTold gates) {
     List<Passages.Row> rows = rows(t);
     rows.forEach(row -> derivation.deriveAgain(t, row, gates));
     return rows.size();
@@ -88,38 +90,36 @@ public final class SessionFigures {
   }
 
   /** What the figures were told of the gates. */
-  public SessionGates gates(Transaction t) {
-    return t.figures().newestGates(sessionId, boardId).orElse(SessionGates.UNKNOWN);
+  public SessionTold gates(Transaction t) {
+    return t.boardFigures(sessionId, boardId).newestTold().orElse(SessionTold.UNKNOWN);
   }
 
   /**
-   * What the shots that count tell of the gates. Where the tails came late against the fronts, the
-   * fronts are believed, unless a person decided otherwise; until one did, what the gates may have
-   * to do with it is part of the uncertainty.
+   * What the shots that count tell of the gates as they stood at an instant. Where the tails came
+   * late against the fronts, the fronts are believed, unless a person decided otherwise; until one
+   * did, what the gates may have to do with it is part of the uncertainty.
    */
-  public SessionGates gatesToldBy(Transaction t, Calibration calibration) {
-    double spacing = calibration.spacingM();
-    double[] residuals =
-        t.figures().ends(sessionId, boardId).stream()
-            .mapToDouble(ends -> residualM(ends, spacing))
-            .toArray();
-    if (!(calibration.triggerScatterM() > 0)) {
-      return SessionGates.UNKNOWN;
+  public SessionTold told(Transaction t, String station, Instant at) {
+    Calibration gates = t.calibrations().inForce(station, at).orElseThrow().calibration();
+    if (!(gates.triggerScatterM() > 0)) {
+      return SessionTold.UNKNOWN;
     }
-    return FrontOverTail.ofResiduals(residuals, calibration.triggerScatterM())
-        .map(told -> gates(told, spacing, t.sessions().frontsTrusted(sessionId)))
-        .orElse(SessionGates.UNKNOWN);
+    double spacing = gates.spacingM();
+    double[] residuals =
+        t.boardFigures(sessionId, boardId).ends().stream()
+            .mapToDouble(
+                ends ->
+                    GateShot.residualM(spacing, ends.speedMps(), ends.frontMps(), ends.tailMps()))
+            .toArray();
+    return FrontOverTail.ofResiduals(residuals, gates.triggerScatterM())
+        .map(told -> told(told, spacing, t.frontsDecisions().of(sessionId)))
+        .orElse(SessionTold.UNKNOWN);
   }
 
-  private static SessionGates gates(
+  private static SessionTold told(
       FrontOverTail told, double spacingM, Optional<Boolean> frontsTrusted) {
     boolean corrected = frontsTrusted.orElse(told.named(spacingM));
     double u = corrected && frontsTrusted.isEmpty() ? told.relativeU(spacingM) * spacingM : 0;
-    return new SessionGates(told.triggerM(), corrected ? told.meanM() : 0, u);
-  }
-
-  /** The front over the tail, as it is before the tails are corrected. */
-  private static double residualM(Ends ends, double spacingM) {
-    return ends.speedMps() * spacingM * (1 / ends.frontMps() - 1 / ends.tailMps());
+    return new SessionTold(told.triggerM(), corrected ? told.meanM() : 0, u);
   }
 }

@@ -21,7 +21,7 @@ public record Conditions(
     double hz,
     double hzRelativeU,
     double airDensity,
-    SessionGates gates,
+    SessionTold gates,
     Tagged tagged,
     Strays strays) {
 
@@ -32,7 +32,7 @@ public record Conditions(
           Double.NaN,
           Double.NaN,
           Double.NaN,
-          SessionGates.UNKNOWN,
+          SessionTold.UNKNOWN,
           Tagged.NOTHING,
           Strays.NONE);
 
@@ -46,8 +46,8 @@ public record Conditions(
    * @param tailLateUM what part of it may as well be the gates' doing, as a standard uncertainty
    *     that all its shots share
    */
-  public record SessionGates(OptionalDouble triggerM, double tailLateM, double tailLateUM) {
-    public static final SessionGates UNKNOWN = new SessionGates(OptionalDouble.empty(), 0, 0);
+  public record SessionTold(OptionalDouble triggerM, double tailLateM, double tailLateUM) {
+    public static final SessionTold UNKNOWN = new SessionTold(OptionalDouble.empty(), 0, 0);
 
     /** What changes no uncertainty by more than this share isn't worth reading edges anew. */
     private static final double WORTH = 0.05;
@@ -56,7 +56,7 @@ public record Conditions(
     private static final double WORTH_M = 0.25e-3;
 
     /** Whether these tell so much else than those that edges are worth reading anew. */
-    public boolean isNewsTo(SessionGates before) {
+    public boolean isNewsTo(SessionTold before) {
       boolean corrected = tailLateM != 0;
       return before.triggerM.isEmpty() != triggerM.isEmpty()
           || corrected != (before.tailLateM != 0)
@@ -87,6 +87,11 @@ public record Conditions(
     return new TickRate(hz, hzRelativeU);
   }
 
+  /** The same with the rate as it was known when the edges were read. */
+  public Conditions asRead() {
+    return readAt(new TickRate(readHz, hzRelativeU));
+  }
+
   /** The same for edges that are read at this rate. */
   public Conditions readAt(TickRate rate) {
     return new Conditions(
@@ -98,7 +103,7 @@ public record Conditions(
     return new Conditions(readHz, rate.hz(), rate.relativeU(), airDensity, gates, tagged, strays);
   }
 
-  public Conditions with(SessionGates anew) {
+  public Conditions with(SessionTold anew) {
     return new Conditions(readHz, hz, hzRelativeU, airDensity, anew, tagged, strays);
   }
 

@@ -1,7 +1,6 @@
 package castwell.capture.store;
 
 import castwell.analysis.reading.Known;
-import castwell.analysis.speed.TickRate;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -48,7 +47,7 @@ public final class Figures {
     return MAPPER;
   }
 
-  private static Conditions conditions(ResultSet row) throws SQLException {
+  static Conditions conditions(ResultSet row) throws SQLException {
     OptionalDouble speed = Columns.optional(row, "cell_speed_mps");
     Optional<Known> cellSpeed =
         speed.isEmpty()
@@ -60,7 +59,7 @@ public final class Figures {
         hz,
         row.getDouble("hz_relative_u"),
         row.getDouble("air_density"),
-        new Conditions.SessionGates(
+        new Conditions.SessionTold(
             Columns.optional(row, "trigger_m"),
             row.getDouble("tail_late_m"),
             row.getDouble("tail_late_u_m")),
@@ -115,35 +114,6 @@ public final class Figures {
   }
 
   /**
-   * Lets the figures of what a board shot in a session follow its tick rate. Every speed is as many
-   * times the rate, so only how well the rate is known enters anew: the uncertainty in common holds
-   * the rate's own share as a square.
-   */
-  public void follow(long sessionId, long boardId, TickRate rate) {
-    BareSql.write(
-        handle,
-        """
-        UPDATE figure SET
-          speed_mps = speed_mps * (?1 / hz),
-          speed_u_own_mps = speed_u_own_mps * (?1 / hz),
-          speed_u_common_mps = (?1 / hz) * sqrt(speed_u_common_mps * speed_u_common_mps
-            + speed_mps * speed_mps * (?2 * ?2 - hz_relative_u * hz_relative_u)),
-          front_mps = front_mps * (?1 / hz),
-          front_u_mps = (?1 / hz) * sqrt(front_u_mps * front_u_mps
-            + front_mps * front_mps * (?2 * ?2 - hz_relative_u * hz_relative_u)),
-          tail_mps = tail_mps * (?1 / hz),
-          tail_u_mps = (?1 / hz) * sqrt(tail_u_mps * tail_u_mps
-            + tail_mps * tail_mps * (?2 * ?2 - hz_relative_u * hz_relative_u)),
-          read_hz = coalesce(read_hz, hz), hz = ?1, hz_relative_u = ?2
-        FROM passage WHERE passage.id = figure.passage_id AND passage.calibration_id = figure.calibration_id
-          AND session_id = ?3 AND board_id = ?4 AND part_of IS NULL""",
-        rate.hz(),
-        rate.relativeU(),
-        sessionId,
-        boardId);
-  }
-
-  /**
    * How often each gate was blocked by something that was no arrow, in the passages of a boot from
    * a tick on and before an edge.
    */
@@ -165,19 +135,6 @@ public final class Figures {
         .orElse(Conditions.Strays.NONE);
   }
 
-  /** What the session's newest shot by a board was told of the gates. */
-  public Optional<Conditions.SessionGates> newestGates(long sessionId, long boardId) {
-    return BareSql.first(
-        handle,
-        (row, context) -> conditions(row).gates(),
-        """
-        SELECT figure.* FROM passage
-        JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
-        WHERE session_id = ? AND board_id = ? AND part_of IS NULL ORDER BY fired_ms DESC LIMIT 1""",
-        sessionId,
-        boardId);
-  }
-
   /** Whether the tails of a session's newest passage are corrected to the fronts. */
   public boolean areTailsCorrected(long sessionId) {
     return BareSql.first(
@@ -190,79 +147,6 @@ public final class Figures {
             sessionId)
         .orElse(false);
   }
-
-  /** The speeds of front and tail of one shot that counts, in m/s. */
-  public record Ends(double speedMps, double frontMps, double tailMps) {}
-
-  /** Those of a board's shots in a session that count and have both, the first first. */
-  public List<Ends> ends(long sessionId, long boardId) {
-    return BareSql.list(
-        handle,
-        (row, context) -> new Ends(row.getDouble(1), row.getDouble(2), row.getDouble(3)),
-        """
-        SELECT speed_mps, front_mps, tail_mps FROM passage
-        JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
-        WHERE session_id = ? AND board_id = ? AND part_of IS NULL AND clean AND front_mps > 0 AND tail_mps > 0
-        ORDER BY fired_ms, passage.id""",
-        sessionId,
-        boardId);
-  }
-
-  /**
-   * A board's shots of a session whose verdict may change with its tick rate: those near a limit of
-   * speed, or whose story is hardly likelier, or just unlikely, or hardly sure enough.
-   *
-   * @param limitsMps the least and the greatest speed of an arrow
-   * @param enough the margin from which on a story is believed
-   */
-  public List<Long> nearALimit(
-      long sessionId, long boardId, double[] limitsMps, double enough, double greatestU) {
-    return BareSql.list(
-        handle,
-        (row, context) -> row.getLong(1),
-        """
-        SELECT passage.id FROM passage
-        JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
-        WHERE session_id = ? AND board_id = ? AND part_of IS NULL AND (
-          abs(speed_mps - ?) < 0.001 * speed_mps OR abs(speed_mps - ?) < 0.001 * speed_mps
-          OR abs(margin - ?) < 0.1 OR abs(speed_u_own_mps - ? * speed_mps) < 0.001 * speed_mps)""",
-        sessionId,
-        boardId,
-        limitsMps[0],
-        limitsMps[1],
-        enough,
-        greatestU);
-  }
-
-  /** Whether all figures were brought up to these rules. */
-  public boolean areRenewed(int rulesVersion) {
-    return BareSql.returning(handle, "SELECT coalesce(max(rules_version), 0) FROM renewal")
-        >= rulesVersion;
-  }
-
-  public void noteRenewed(int rulesVersion, int passages, Instant at) {
-    BareSql.write(
-        handle,
-        "INSERT INTO renewal (rules_version, passages, at_ms) VALUES (?, ?, ?)",
-        rulesVersion,
-        passages,
-        at);
-  }
-
-  /** The sessions and boards with figures in force that were judged by older rules. */
-  public List<Judged> judgedBefore(int rulesVersion) {
-    return BareSql.list(
-        handle,
-        (row, context) -> new Judged(row.getLong(1), row.getLong(2)),
-        """
-        SELECT DISTINCT session_id, board_id FROM passage
-        JOIN figure ON figure.passage_id = passage.id AND figure.calibration_id = passage.calibration_id
-        WHERE rules_version < ? AND board_id IS NOT NULL AND part_of IS NULL ORDER BY session_id, board_id""",
-        rulesVersion);
-  }
-
-  /** What one board shot in one session. */
-  public record Judged(long sessionId, long boardId) {}
 
   public Optional<Figure> of(long passageId, long calibrationId) {
     return history(passageId).stream()

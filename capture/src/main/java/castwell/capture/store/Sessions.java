@@ -57,8 +57,7 @@ public final class Sessions {
   public Place place(String station, Instant fired, boolean clean, String date) {
     Optional<Session> current = at(station, fired);
     Optional<LastShot> last = current.flatMap(session -> lastShot(session.id(), fired));
-    Instant quietSince =
-        last.map(LastShot::firedMs).or(() -> current.map(Session::startedMs)).orElse(Instant.MIN);
+    Instant quietSince = current.map(session -> quietSince(session, last)).orElse(Instant.MIN);
     boolean over = clean && fired.isAfter(plus(quietSince, NEW_SESSION_AFTER));
     if (current.isEmpty() || over) {
       long begun =
@@ -75,31 +74,16 @@ public final class Sessions {
   /** The session that a shot fired then would join; empty where it would begin one. */
   public Optional<Long> goingOn(String station, Instant fired) {
     return at(station, fired)
-        .filter(session -> !fired.isAfter(plus(quietSince(session, fired), NEW_SESSION_AFTER)))
+        .filter(
+            session -> {
+              Instant since = quietSince(session, lastShot(session.id(), fired));
+              return !fired.isAfter(plus(since, NEW_SESSION_AFTER));
+            })
         .map(Session::id);
   }
 
-  private Instant quietSince(Session session, Instant fired) {
-    return lastShot(session.id(), fired).map(LastShot::firedMs).orElse(session.startedMs());
-  }
-
-  /** Whether the session's tails are corrected to its fronts, if a person decided that. */
-  public Optional<Boolean> frontsTrusted(long sessionId) {
-    return BareSql.first(
-        handle,
-        (row, context) -> row.getBoolean(1),
-        "SELECT fronts_trusted FROM fronts_decision WHERE session_id = ? ORDER BY id DESC LIMIT 1",
-        sessionId);
-  }
-
-  public void decideFronts(long sessionId, boolean frontsTrusted, Instant at, String by) {
-    BareSql.write(
-        handle,
-        "INSERT INTO fronts_decision (session_id, fronts_trusted, at_ms, decided_by) VALUES (?, ?, ?, ?)",
-        sessionId,
-        frontsTrusted,
-        at,
-        by);
+  private static Instant quietSince(Session session, Optional<LastShot> last) {
+    return last.map(LastShot::firedMs).orElse(session.startedMs());
   }
 
   private Optional<Session> begunSoonAfter(String station, Instant fired) {

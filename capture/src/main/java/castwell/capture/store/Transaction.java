@@ -87,6 +87,19 @@ public final class Transaction {
     return new Shots(handle);
   }
 
+  /** The figures of what one board shot in one session. */
+  public BoardFigures boardFigures(long sessionId, long boardId) {
+    return new BoardFigures(handle, sessionId, boardId);
+  }
+
+  public FrontsDecisions frontsDecisions() {
+    return new FrontsDecisions(handle);
+  }
+
+  public Renewals renewals() {
+    return new Renewals(handle);
+  }
+
   public BriefShots briefShots() {
     return new BriefShots(handle);
   }

@@ -93,8 +93,8 @@ class AppendOnlyTest {
     OptionalLong shots = OptionalLong.of(shot.id());
     t.plans().happened(plan, new Plans.Event(Plans.Happened.SHOT, 1, shots, Rows.NOON, "page"));
     t.notes().write(shot.sessionId(), "windy", Rows.NOON, "page");
-    t.sessions().decideFronts(shot.sessionId(), true, Rows.NOON, "page");
-    t.figures().noteRenewed(2, 1, Rows.NOON);
+    t.frontsDecisions().decide(shot.sessionId(), true, Rows.NOON, "page");
+    t.renewals().note(2, 1, Rows.NOON);
     t.retirements().bow(bow, true, Rows.NOON, "page");
     t.weighings().add(arrow, 0.0301, Rows.NOON, "page");
     long weighing = t.weighings().of(arrow).get(0).id();

@@ -111,7 +111,7 @@ public final class Rows {
             2e6,
             1e-5,
             1.2,
-            Conditions.SessionGates.UNKNOWN,
+            Conditions.SessionTold.UNKNOWN,
             Conditions.Tagged.NOTHING,
             Conditions.Strays.NONE),
         speed,

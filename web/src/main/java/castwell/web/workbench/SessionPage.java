@@ -129,7 +129,7 @@ public final class SessionPage {
     if (!trusted) {
       return request.say("gates_told.both_trusted");
     }
-    boolean decided = request.t().sessions().frontsTrusted(session.id()).isPresent();
+    boolean decided = request.t().frontsDecisions().of(session.id()).isPresent();
     return request.say(decided ? "gates_told.fronts_decided" : "gates_told.fronts_trusted");
   }
 

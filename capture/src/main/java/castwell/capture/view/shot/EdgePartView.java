@@ -1,5 +1,6 @@
 package castwell.capture.view.shot;
 
+import castwell.analysis.reading.Part;
 import castwell.capture.view.Meaning;
 
 /** An edge, and its part in the story. */
@@ -11,4 +12,4 @@ public record EdgePartView(
     @Meaning(
             "front or tail of the arrow; flutter, bounce or light at or through it; lamp, other or"
                 + " unknown where it isn't the arrow's")
-        String part) {}
+        Part part) {}

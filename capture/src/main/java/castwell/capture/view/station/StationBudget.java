@@ -6,14 +6,12 @@ import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.TickRate;
 import castwell.analysis.uncertainty.Kind;
 import castwell.capture.store.Calibrations;
-import castwell.capture.store.Figure;
 import castwell.capture.store.RawFacts.Timing;
-import castwell.capture.store.Shot;
 import castwell.capture.store.Transaction;
+import castwell.capture.view.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -34,13 +32,8 @@ public record StationBudget(String station, Calibration gates, Budget budget) {
     return t.shots()
         .last(station)
         .filter(shot -> shot.byGates().isPresent())
-        .map(Shot::figure)
-        .map(StationBudget::rate)
+        .map(shot -> shot.figure().conditions().rate())
         .orElseGet(() -> TickRate.nominal(Timing.UNTOLD.hz(), gates.oscillator()));
-  }
-
-  private static TickRate rate(Figure figure) {
-    return figure.conditions().rate();
   }
 
   /** The largest first, then all of each kind, and all. */
@@ -57,7 +50,11 @@ public record StationBudget(String station, Calibration gates, Budget budget) {
     }
     for (Kind kind : Kind.values()) {
       rows.add(
-          row("all-" + word(kind), Optional.of(kind), budget.relativeU(kind), Optional.empty()));
+          row(
+              "all-" + Words.of(kind),
+              Optional.of(kind),
+              budget.relativeU(kind),
+              Optional.empty()));
     }
     rows.add(row("all", Optional.empty(), budget.relativeU(), Optional.empty()));
     return rows;
@@ -68,15 +65,11 @@ public record StationBudget(String station, Calibration gates, Budget budget) {
     return new BudgetView(
         station,
         source,
-        kind.map(StationBudget::word),
+        kind.map(Words::of),
         100 * relativeU,
         relativeU * budget.speedMps(),
         budget.speedMps(),
         setting,
         gates.isMeasured());
-  }
-
-  private static String word(Kind kind) {
-    return kind.name().toLowerCase(Locale.ROOT);
   }
 }

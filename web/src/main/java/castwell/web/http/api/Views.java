@@ -4,7 +4,6 @@ import static castwell.analysis.unit.Units.METRES_PER_INCH;
 import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 
 import castwell.analysis.bow.ForceDrawCurve;
-import castwell.analysis.reading.Part;
 import castwell.analysis.shot.Edge;
 import castwell.capture.derive.Read;
 import castwell.capture.misfit.Misfits;
@@ -43,7 +42,6 @@ import castwell.web.text.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -83,16 +81,12 @@ public final class Views {
                         edge.gate().name(),
                         String.valueOf(edge.kind().letter()),
                         (edge.ticks() - first.ticks()) / read.hz() * 1e6,
-                        word(read.assessment().reading().parts().get(edge.number()))))
+                        read.assessment().reading().parts().get(edge.number())))
             .toList(),
         read.assessment().notes().stream().map(Speech.TRADE::say).toList(),
         read.assessment().reading().arrow().stream()
             .mapToDouble(arrow -> Math.exp(arrow.marginNats()))
             .findFirst());
-  }
-
-  private static String word(Part part) {
-    return part.name().toLowerCase(Locale.ROOT);
   }
 
   private static FitView fit(Misfits.Fit fit) {
