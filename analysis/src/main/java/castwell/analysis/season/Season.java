@@ -18,6 +18,9 @@ import java.util.function.IntToDoubleFunction;
 public final class Season {
   private static final double MOST_DEGREES = 1e6;
 
+  /** The log of a standard deviation that is next to none. */
+  private static final double NOTHING = Math.log(1e-6);
+
   private final Posterior posterior;
   private final VarianceGrid grid;
   private final double[][] beta;
@@ -87,31 +90,43 @@ public final class Season {
     return new Season(posterior(cells, priors), grid.places(), logs -> grid);
   }
 
+  /**
+   * What a few cells of one session tell of that day alone, with the arrows shot: as if nothing
+   * differed from day to day, and every arrow did what its mass says.
+   */
+  public static Season ofOneDay(List<SeasonCell> cells, Priors priors) {
+    double[] nothing = new double[] {NOTHING, NOTHING, NOTHING};
+    return fit(
+        cells, priors, new VarianceGrid(new double[][] {nothing}, new double[] {1}, nothing));
+  }
+
   private static Posterior posterior(List<SeasonCell> cells, Priors priors) {
     Layout layout = new Layout(cells);
     return Posterior.of(layout, priors, ShotSpread.of(layout, priors));
   }
 
   /**
-   * The same season, with an error that many cells have in common added to all that is told: a
-   * spacing that was never measured anew, a drag coefficient. It cancels where it is alike.
+   * The same season, with errors that many cells have in common added to all that is told: a
+   * spacing that was never measured anew, a drag coefficient. Each cancels where it is alike.
    *
-   * @param shifts what one standard uncertainty of it does to each cell's mean log speed, in the
+   * @param errors what one standard uncertainty of each does to each cell's mean log speed, in the
    *     order in which the cells were given
    */
-  public Season sharing(double[] shifts) {
+  public Season sharing(List<double[]> errors) {
     Layout layout = posterior.layout;
-    double[] sorted = new double[shifts.length];
-    for (int c = 0; c < sorted.length; c++) {
-      sorted[c] = shifts[layout.given[c]];
-    }
-    double[] step = posterior.shifted(sorted).at(grid.mode()).step();
     double[] before = posterior.at(grid.mode()).step();
-    for (int p = 0; p < step.length; p++) {
-      step[p] -= before[p];
-    }
     List<double[]> more = new ArrayList<>(shared);
-    more.add(step);
+    for (double[] shifts : errors) {
+      double[] sorted = new double[shifts.length];
+      for (int c = 0; c < sorted.length; c++) {
+        sorted[c] = shifts[layout.given[c]];
+      }
+      double[] step = posterior.shifted(sorted).at(grid.mode()).step();
+      for (int p = 0; p < step.length; p++) {
+        step[p] -= before[p];
+      }
+      more.add(step);
+    }
     return new Season(this, more);
   }
 

@@ -121,7 +121,7 @@ class SeasonAnswersTest {
   void sharedErrorsAddToSpeedsAndCancelInDifferences() {
     double[] shifts = new double[CELLS.size()];
     Arrays.fill(shifts, 0.004);
-    Season shared = SEASON.sharing(shifts);
+    Season shared = SEASON.sharing(List.of(shifts));
     double own = AFTER.logSpeed(MASS_KG).standardUncertainty();
     assertThat(shared.state("after").logSpeed(MASS_KG).standardUncertainty())
         .isCloseTo(Math.hypot(own, 0.004), within(1e-9));

@@ -17,6 +17,7 @@ import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,7 @@ public final class CellLedger {
   private final ZoneId zone;
   private final CellReader reader;
   private Optional<List<Session>> unmade = Optional.empty();
+  private final Map<Instant, String> stateNames = new HashMap<>();
   private final Map<Long, String> bows = new HashMap<>();
   private final Map<Long, Rack.Arrow> arrows = new HashMap<>();
 
@@ -87,6 +89,28 @@ public final class CellLedger {
     t.cells().sums(RULES).forEach(row -> all.add(sums(row)));
     unmade().forEach(session -> all.addAll(fromShots(session)));
     return all;
+  }
+
+  /** Every session's cells with shots that count, the first session begun first. */
+  public List<CellSums> bySession() {
+    List<CellSums> cells = new ArrayList<>();
+    t.cells().bySession(RULES).forEach(row -> cells.add(sums(row)));
+    unmade().forEach(session -> cells.addAll(fromShots(session)));
+    cells.removeIf(CellSums::isEmpty);
+    return unmade().isEmpty() ? cells : inOrder(cells);
+  }
+
+  private List<CellSums> inOrder(List<CellSums> cells) {
+    Map<String, Integer> places = new HashMap<>();
+    t.sessions().all().forEach(session -> places.put(session.name(), -places.size()));
+    return cells.stream()
+        .sorted(Comparator.comparing(cell -> places.get(cell.name().session())))
+        .toList();
+  }
+
+  /** Whether the cells of all sessions are made. */
+  public boolean isWhole() {
+    return unmade().isEmpty();
   }
 
   /** The cells of one bow state, over all sessions. */
@@ -154,7 +178,7 @@ public final class CellLedger {
   }
 
   private String name(Instant since) {
-    return StateName.of(since, zone);
+    return stateNames.computeIfAbsent(since, begun -> StateName.of(begun, zone));
   }
 
   private CellSums sums(Row row) {

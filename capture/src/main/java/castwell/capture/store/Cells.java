@@ -251,6 +251,20 @@ public final class Cells {
         .one();
   }
 
+  /** The cells with shots that count of every session, the first begun first. */
+  public List<Row> bySession(int rules) {
+    return handle
+        .createQuery(
+            """
+            SELECT session.name AS session, cell.*
+            FROM cell JOIN session ON session.id = cell.session_id
+            JOIN cells_made ON cells_made.session_id = session.id AND rules = :rules
+            WHERE n > 0 ORDER BY started_ms, session.id""")
+        .bind("rules", rules)
+        .map(ROW)
+        .list();
+  }
+
   /** The cells of one bow in all its states, session by session, the last begun first. */
   public List<Row> ofBow(int rules, long bowId, int most) {
     return handle

@@ -31,6 +31,15 @@ final class CellsUnmade {
         "(SELECT DISTINCT session_id FROM cell WHERE arrow_id = NEW.arrow_id)");
   }
 
+  /** Whatever rests on all sessions' cells sees by the count whether it still holds. */
+  static void count(Handle handle) {
+    for (String what : List.of("INSERT", "DELETE")) {
+      handle.execute(
+          "CREATE TRIGGER cells_%1$s_counts AFTER %1$s ON cells_made BEGIN UPDATE cell_changes SET n = n + 1; END"
+              .formatted(what));
+    }
+  }
+
   private static void on(Handle handle, String table, String what, String sessions) {
     handle.execute(
         """

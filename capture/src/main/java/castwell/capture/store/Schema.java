@@ -73,6 +73,10 @@ final class Schema {
           handle -> {
             handle.createScript(resource("schema-9.sql")).execute();
             CellsUnmade.watchArrows(handle);
+          },
+          handle -> {
+            handle.createScript(resource("schema-10.sql")).execute();
+            CellsUnmade.count(handle);
           });
 
   private Schema() {}

@@ -36,6 +36,7 @@ public final class Store implements AutoCloseable {
   private final ConcurrentLinkedDeque<Handle> readers = new ConcurrentLinkedDeque<>();
 
   private final ReentrantLock writing = new ReentrantLock();
+  private final Remembered remembered = new Remembered();
 
   private Store(Path folder, Jdbi jdbi, Optional<Handle> writer, Optional<Claim> claim) {
     this.folder = folder;
@@ -107,7 +108,7 @@ public final class Store implements AutoCloseable {
     try {
       Handle handle = writer.orElseGet(jdbi::open);
       writer = Optional.of(handle);
-      return handle.inTransaction(h -> work.apply(new Transaction(h)));
+      return handle.inTransaction(h -> work.apply(new Transaction(h, remembered)));
     } catch (RuntimeException e) {
       throw trouble(e);
     } finally {
@@ -176,7 +177,7 @@ public final class Store implements AutoCloseable {
     Optional<Handle> handle = Optional.ofNullable(readers.poll());
     try {
       handle = Optional.of(handle.orElseGet(jdbi::open));
-      T result = handle.get().inTransaction(h -> work.apply(new Transaction(h)));
+      T result = handle.get().inTransaction(h -> work.apply(new Transaction(h, remembered)));
       readers.push(handle.get());
       return result;
     } catch (RuntimeException e) {

@@ -5,9 +5,11 @@ import org.jdbi.v3.core.Handle;
 /** One transaction's view of the store; each group of tables has its own class. */
 public final class Transaction {
   private final Handle handle;
+  private final Remembered remembered;
 
-  Transaction(Handle handle) {
+  Transaction(Handle handle, Remembered remembered) {
     this.handle = handle;
+    this.remembered = remembered;
   }
 
   /** The handle is for this package and its tests only. */
@@ -37,6 +39,15 @@ public final class Transaction {
 
   public Cells cells() {
     return new Cells(handle);
+  }
+
+  public KeptSeason season() {
+    return new KeptSeason(handle);
+  }
+
+  /** What is worth remembering between transactions, since it takes long to work out. */
+  public Remembered remembered() {
+    return remembered;
   }
 
   public SessionNotes notes() {

@@ -97,7 +97,7 @@ class MigrationTest {
         .useHandle(
             handle -> {
               Schema.migrate(handle, database, Schema.STEPS.subList(0, 1));
-              Transaction t = new Transaction(handle);
+              Transaction t = new Transaction(handle, new Remembered());
               long shot = shootAsInFormatOne(handle);
               long bow = t.rack().addBow("heron", Rows.NOON);
               long arrow = t.rack().addArrow("reed", Rows.NOON);

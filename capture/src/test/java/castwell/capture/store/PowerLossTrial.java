@@ -117,7 +117,7 @@ class PowerLossTrial {
         .useHandle(
             handle -> {
               Schema.migrate(handle, file, Schema.STEPS.subList(0, old));
-              new Transaction(handle).rack().addBow("heron", Rows.NOON);
+              new Transaction(handle, new Remembered()).rack().addBow("heron", Rows.NOON);
             });
     cutEverywhere(
         "go forward and shoot",

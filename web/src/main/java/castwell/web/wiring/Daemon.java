@@ -1,7 +1,6 @@
 package castwell.web.wiring;
 
 import castwell.capture.announce.Announcer;
-import castwell.capture.cell.CellKeeper;
 import castwell.capture.clock.OnwardClock;
 import castwell.capture.command.Commands;
 import castwell.capture.daemon.Capture;
@@ -14,6 +13,7 @@ import castwell.capture.publish.Publishers;
 import castwell.capture.publish.Told;
 import castwell.capture.publish.broker.BrokerSettings;
 import castwell.capture.publish.broker.BrokerState;
+import castwell.capture.season.SeasonKeeper;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.station.LinkState;
 import castwell.capture.store.Store;
@@ -161,9 +161,9 @@ public final class Daemon implements AutoCloseable {
       publishers.ifPresent(all -> all.start(died));
       // The key is made this late because one that couldn't be shown would be lost.
       Optional<String> key = settings.http().needsKey(address) ? door.firstKey() : Optional.empty();
-      CellKeeper cells = new CellKeeper(store, settings.capture().zone());
-      announcer.add(cells);
-      return new Running(bound, key, server, capture, publishers, cells::close);
+      SeasonKeeper season = new SeasonKeeper(store, settings.capture().zone());
+      announcer.add(season);
+      return new Running(bound, key, server, capture, publishers, season::close);
     } catch (CannotServe e) {
       server.close();
       throw e;
@@ -222,7 +222,7 @@ public final class Daemon implements AutoCloseable {
    * What runs; closing it returns when everything that came is on the disk.
    *
    * @param key the key, if one was made just now
-   * @param endCells stops the making of cells
+   * @param endSeason stops the making of cells and season
    */
   public record Running(
       HttpAddress address,
@@ -230,12 +230,12 @@ public final class Daemon implements AutoCloseable {
       WebServer server,
       Capture capture,
       Optional<Publishers> publishers,
-      Runnable endCells)
+      Runnable endSeason)
       implements AutoCloseable {
     @Override
     public void close() {
       server.close();
-      endCells.run();
+      endSeason.run();
       capture.close();
       capture.stores().forEach(TroubleLog::atTheEnd);
       publishers.ifPresent(Publishers::close); // By now the last shot is on the disk.

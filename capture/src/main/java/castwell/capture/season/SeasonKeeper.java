@@ -1,6 +1,7 @@
-package castwell.capture.cell;
+package castwell.capture.season;
 
 import castwell.capture.announce.Announcer;
+import castwell.capture.cell.CellLedger;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.Store;
@@ -14,10 +15,10 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.LoggerFactory;
 
 /**
- * Makes the cells of new shots once the range is quiet for a moment, so that pages can read them
- * fast.
+ * Makes the cells of new shots once the range is quiet for a moment, and then the season, so that
+ * pages can read them fast.
  */
-public final class CellKeeper implements Announcer.Listener, AutoCloseable {
+public final class SeasonKeeper implements Announcer.Listener, AutoCloseable {
   private static final long QUIET_MS = 1500;
 
   /** Where somebody shoots without a pause, the cells are made after half a minute all the same. */
@@ -26,14 +27,14 @@ public final class CellKeeper implements Announcer.Listener, AutoCloseable {
   /** Cells that are still unmade when it closes are made at the next start. */
   private final ScheduledThreadPoolExecutor thread =
       new ScheduledThreadPoolExecutor(
-          1, work -> new Thread(work, "cells"), new ThreadPoolExecutor.DiscardPolicy());
+          1, work -> new Thread(work, "season"), new ThreadPoolExecutor.DiscardPolicy());
 
   private final AtomicBoolean isWanted = new AtomicBoolean();
   private final AtomicLong fed = new AtomicLong();
   private final Store store;
   private final ZoneId zone;
 
-  public CellKeeper(Store store, ZoneId zone) {
+  public SeasonKeeper(Store store, ZoneId zone) {
     this.store = store;
     this.zone = zone;
     thread.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
@@ -69,11 +70,14 @@ public final class CellKeeper implements Announcer.Listener, AutoCloseable {
     isWanted.set(false);
     try {
       CellLedger.make(store, zone, thread::isShutdown);
+      if (!thread.isShutdown()) {
+        SeasonLedger.make(store, zone);
+      }
     } catch (StoreUnavailable e) {
-      LoggerFactory.getLogger(CellKeeper.class).debug("cells wait for the disk", e);
+      LoggerFactory.getLogger(SeasonKeeper.class).debug("cells and season wait for the disk", e);
     } catch (RuntimeException e) {
       // Until then pages read the shots themselves.
-      LoggerFactory.getLogger(CellKeeper.class).error("cells can't be made", e);
+      LoggerFactory.getLogger(SeasonKeeper.class).error("cells and season can't be made", e);
     }
   }
 

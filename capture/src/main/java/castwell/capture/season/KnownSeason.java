@@ -1,0 +1,87 @@
+package castwell.capture.season;
+
+import castwell.analysis.season.Priors;
+import castwell.analysis.season.Season;
+import castwell.analysis.season.SeasonCell;
+import castwell.analysis.season.StateCurve;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** All bow states that were shot, by one fit over all sessions. */
+public final class KnownSeason {
+  private final SeasonCells cells;
+  private final Season season;
+
+  /** By state, the last session's first cell is where that session begins. */
+  private final Map<String, List<SeasonCell>> byState = new HashMap<>();
+
+  private final boolean areDaysShared;
+
+  /**
+   * What a bow did in the last session that it was shot in.
+   *
+   * @param curve as if nothing differed from day to day: today, with these arrows
+   */
+  public record LastDay(String session, StateCurve curve) {}
+
+  KnownSeason(SeasonCells cells, Season season) {
+    this.cells = cells;
+    this.season = season;
+    cells
+        .cells()
+        .forEach(cell -> byState.computeIfAbsent(cell.state(), s -> new ArrayList<>()).add(cell));
+    Map<String, Set<String>> bows = new HashMap<>();
+    cells
+        .cells()
+        .forEach(
+            cell -> bows.computeIfAbsent(cell.session(), s -> new HashSet<>()).add(cell.bow()));
+    areDaysShared = bows.values().stream().anyMatch(together -> together.size() > 1);
+  }
+
+  /** The fit, for what is asked of several states at once. */
+  public Season season() {
+    return season;
+  }
+
+  /** What a bow does in a state on any day; empty where no shot of it counts. */
+  public Optional<StateCurve> curve(String bow, String state) {
+    String name = SeasonCells.state(bow, state);
+    return byState.containsKey(name) ? Optional.of(season.state(name)) : Optional.empty();
+  }
+
+  /** In how many sessions a bow was shot in a state. */
+  public int sessions(String bow, String state) {
+    return (int) of(bow, state).stream().map(SeasonCell::session).distinct().count();
+  }
+
+  /** What it did in the last of them. */
+  public Optional<LastDay> lastDay(String bow, String state) {
+    List<SeasonCell> all = of(bow, state);
+    if (all.isEmpty()) {
+      return Optional.empty();
+    }
+    String last = all.get(all.size() - 1).session();
+    List<SeasonCell> today = all.stream().filter(cell -> cell.session().equals(last)).toList();
+    Season alone = Season.ofOneDay(today, Priors.ASSUMED);
+    return Optional.of(new LastDay(last, alone.state(SeasonCells.state(bow, state))));
+  }
+
+  private List<SeasonCell> of(String bow, String state) {
+    return byState.getOrDefault(SeasonCells.state(bow, state), List.of());
+  }
+
+  /** Whether the bow's speeds are those at the bow, not those at the gates. */
+  public boolean isAtBow(String bow) {
+    return cells.isAtBow(bow);
+  }
+
+  /** Whether any session had two bows, without which a day can't be told from a bow's own. */
+  public boolean areDaysShared() {
+    return areDaysShared;
+  }
+}
