@@ -36,4 +36,10 @@ public record SeasonCell(
       throw new IllegalArgumentException("a mean log speed is finite, not " + meanLog);
     }
   }
+
+  /** The same cell of a bow state by another name. */
+  public SeasonCell inState(String other) {
+    return new SeasonCell(
+        bow, other, arrow, tune, massKg, massUKg, session, setUpU, shots, meanLog, squares);
+  }
 }

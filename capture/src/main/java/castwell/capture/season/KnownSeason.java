@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** All bow states that were shot, by one fit over all sessions. */
 public final class KnownSeason {
@@ -52,6 +55,25 @@ public final class KnownSeason {
   public Optional<StateCurve> curve(String bow, String state) {
     String name = SeasonCells.state(bow, state);
     return byState.containsKey(name) ? Optional.of(season.state(name)) : Optional.empty();
+  }
+
+  /**
+   * The same days with some of the cells alone, whose bow states may be called otherwise, as for
+   * two sessions of one state that are compared.
+   *
+   * @param state the state's name, by cell
+   */
+  public Season among(Predicate<SeasonCell> wanted, Function<SeasonCell, String> state) {
+    List<SeasonCell> all = cells.cells();
+    List<Integer> places =
+        IntStream.range(0, all.size()).filter(c -> wanted.test(all.get(c))).boxed().toList();
+    List<SeasonCell> some =
+        places.stream().map(c -> all.get(c).inState(state.apply(all.get(c)))).toList();
+    List<double[]> shared =
+        cells.shared().stream()
+            .map(error -> places.stream().mapToDouble(c -> error[c]).toArray())
+            .toList();
+    return Season.fit(some, Priors.ASSUMED, season.grid()).sharing(shared);
   }
 
   /** In how many sessions a bow was shot in a state. */
