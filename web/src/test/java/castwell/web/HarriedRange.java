@@ -30,7 +30,10 @@ import java.util.regex.Pattern;
  */
 public final class HarriedRange implements AutoCloseable {
 
-  /** The board keeps 16 shots, and a start takes a few on a busy machine: older ones are gone. */
+  /**
+   * The board keeps 16 shots, and a start takes a few, or on a busy machine many: then it waits for
+   * the daemon, since older ones would be gone.
+   */
   private static final int MOST_MISSING = 4;
 
   private static final String TOPIC = "castwell/range/shot";
@@ -61,6 +64,9 @@ public final class HarriedRange implements AutoCloseable {
   }
 
   Program start(Path data) {
+    if (missing(data).size() > MOST_MISSING) {
+      board.holdUntilAsked();
+    }
     return Program.start("run", "--data", data.toString(), "--http", "0");
   }
 
@@ -70,8 +76,7 @@ public final class HarriedRange implements AutoCloseable {
    * @param serves told at which address it does
    */
   void letLiveForAWhile(Program daemon, Path data, Random random, Consumer<String> serves) {
-    List<String> shots = board.shots();
-    List<String> missing = shots.stream().filter(not(stored(data)::contains)).toList();
+    List<String> missing = missing(data);
     boolean urgent = missing.size() > MOST_MISSING;
     boolean beforeItServes = !urgent && random.nextInt(3) == 0;
     if (!beforeItServes) {
@@ -82,6 +87,10 @@ public final class HarriedRange implements AutoCloseable {
           "what the board still keeps: " + missing, () -> stored(data).containsAll(missing));
     }
     daemon.letLive(Duration.ofMillis(random.nextInt(beforeItServes ? 1_500 : 3_000)));
+  }
+
+  private List<String> missing(Path data) {
+    return board.shots().stream().filter(not(stored(data)::contains)).toList();
   }
 
   /** At last, all that was shot is stored, and was published in the order of the store. */

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
@@ -29,6 +30,9 @@ final class ShootingBoard implements AutoCloseable {
   private final AtomicInteger highestEdge = new AtomicInteger();
   private volatile boolean open = true;
 
+  /** Counted down by whoever asks the board something. */
+  private volatile CountDownLatch asked = new CountDownLatch(0);
+
   ShootingBoard(RehearsalSettings settings) {
     this.settings = settings;
     try {
@@ -46,10 +50,15 @@ final class ShootingBoard implements AutoCloseable {
     thread.start();
   }
 
+  /** Says and shoots no more until somebody asks it something. */
+  void holdUntilAsked() {
+    asked = new CountDownLatch(1);
+  }
+
   private void say() {
     byte[] buffer = new byte[4096];
     StringBuilder said = new StringBuilder();
-    for (int n = board.read(buffer); n >= 0 && open; n = board.read(buffer)) {
+    for (int n = board.read(buffer); n >= 0 && open; n = read(buffer)) {
       for (int i = 0; i < n; i++) {
         said.append((char) buffer[i]);
         if (buffer[i] == '\n') {
@@ -59,6 +68,15 @@ final class ShootingBoard implements AutoCloseable {
       }
       terminal.write(Arrays.copyOf(buffer, n));
     }
+  }
+
+  private int read(byte[] buffer) {
+    try {
+      asked.await();
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+    return board.read(buffer);
   }
 
   private void count(CharSequence line) {
@@ -73,6 +91,7 @@ final class ShootingBoard implements AutoCloseable {
       while (open) {
         byte[] heard = terminal.readAtMost(200);
         if (heard.length > 0) {
+          asked.countDown();
           board.write(heard);
         }
       }
@@ -100,6 +119,7 @@ final class ShootingBoard implements AutoCloseable {
   @Override
   public void close() {
     open = false;
+    asked.countDown();
     board.close();
     terminal.close();
   }
