@@ -7,6 +7,7 @@ import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.distribution.continuous.FDistribution;
 
 /**
  * What the day itself did to speeds, by control bows to which nothing was done: the mean of their
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param betweenBows tau, in the changes' unit
  */
 public record Control(List<Quantity> changes, double betweenBows) {
+  private static final double MANY = 1e6;
 
   public static Control of(List<Quantity> changes) {
     return new Control(List.copyOf(changes), betweenBows(changes));
@@ -57,5 +59,35 @@ public record Control(List<Quantity> changes, double betweenBows) {
   private Quantity disagreement(int k) {
     Source source = new Source("days between bows", Kind.OWN, Math.max(1, k - 1));
     return Quantity.of(0, betweenBows * Math.sqrt(1 + 1.0 / k), source);
+  }
+
+  /**
+   * The p value of that all controls changed alike: by Welch's test of many means (Biometrika 38
+   * (1951) 330; from memory; R's oneway.test), which for well known changes is Cochran's Q. 1 for
+   * fewer than two, and where one has no uncertainty of its own.
+   */
+  public double agreementP() {
+    int k = changes.size();
+    if (k < 2 || changes.stream().anyMatch(c -> !(c.standardUncertainty(Kind.OWN) > 0))) {
+      return 1;
+    }
+    double[] weight = new double[k];
+    double all = 0;
+    double centre = 0;
+    for (int i = 0; i < k; i++) {
+      weight[i] = 1 / Math.pow(changes.get(i).standardUncertainty(Kind.OWN), 2);
+      all += weight[i];
+      centre += weight[i] * changes.get(i).value();
+    }
+    centre /= all;
+    double q = 0;
+    double doubt = 0;
+    for (int i = 0; i < k; i++) {
+      q += weight[i] * Math.pow(changes.get(i).value() - centre, 2);
+      double degrees = changes.get(i).only(Kind.OWN).effectiveDegreesOfFreedom();
+      doubt += Math.pow(1 - weight[i] / all, 2) / Math.min(degrees, MANY);
+    }
+    double f = q / (k - 1) / (1 + 2.0 * (k - 2) / (k * k - 1.0) * doubt);
+    return 1 - new FDistribution(k - 1.0, (k * k - 1) / (3 * doubt)).cumulativeProbability(f);
   }
 }

@@ -1,14 +1,21 @@
 package castwell.analysis.compare;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellShot;
+import castwell.analysis.statistic.Holm;
 import castwell.analysis.statistic.Mean;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -46,6 +53,30 @@ public final class Drift {
     Set<String> first = new HashSet<>();
     inOrder(cellsOfOneBow).limit(FIRST_SHOTS).forEach(shot -> first.add(shot.id()));
     return slope(cellsOfOneBow, shot -> first.contains(shot.id()) ? 1 : 0, "first shots");
+  }
+
+  /**
+   * One bow's first shots of a session.
+   *
+   * @param differenceMps their speed less that of its others with the same arrow
+   * @param adjustedP the p value, adjusted by Holm over all bows of the session that tell one
+   */
+  public record FirstShots(String bow, Quantity differenceMps, double adjustedP) {}
+
+  /**
+   * The first shots of every bow of a session.
+   *
+   * @param cells of all its bows
+   */
+  public static List<FirstShots> firstShotsByBow(List<Cell> cells) {
+    Map<String, Quantity> differences = new LinkedHashMap<>();
+    cells.stream()
+        .collect(groupingBy(cell -> cell.name().bow(), LinkedHashMap::new, toList()))
+        .forEach((bow, own) -> firstShots(own).ifPresent(told -> differences.put(bow, told)));
+    double[] p = Holm.adjust(differences.values().stream().mapToDouble(Quantity::pValue).toArray());
+    List<FirstShots> all = new ArrayList<>();
+    differences.forEach((bow, told) -> all.add(new FirstShots(bow, told, p[all.size()])));
+    return all;
   }
 
   private static Stream<CellShot> inOrder(List<Cell> cells) {

@@ -4,9 +4,7 @@ import castwell.analysis.statistic.Holm;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Bows in the order of their cast, with which of them differ and which can't be told apart.
@@ -57,50 +55,12 @@ public record Ranking(List<Entry> bows, List<Pair> pairs, List<List<String>> gro
     return List.copyOf(pairs);
   }
 
-  /**
-   * Finds the groups by insert and absorb (Piepho, J. Comput. Graph. Stat. 13 (2004) 456): at first
-   * all bows are one group; each pair that differs splits every group that holds both; a group
-   * within another is dropped.
-   */
   private static List<List<String>> groups(List<Entry> bows, List<Pair> pairs) {
-    List<Set<String>> groups = new ArrayList<>();
-    groups.add(new LinkedHashSet<>(bows.stream().map(Entry::bow).toList()));
-    for (Pair pair : pairs) {
-      if (pair.differs()) {
-        split(groups, pair);
-      }
-    }
-    return groups.stream()
-        .filter(group -> !group.isEmpty())
-        .map(group -> bows.stream().map(Entry::bow).filter(group::contains).toList())
-        .sorted(Comparator.comparingInt(group -> place(bows, group.get(0))))
-        .toList();
-  }
-
-  private static void split(List<Set<String>> groups, Pair pair) {
-    for (Set<String> group : List.copyOf(groups)) {
-      if (group.contains(pair.faster()) && group.contains(pair.slower())) {
-        groups.remove(group);
-        absorb(groups, without(group, pair.faster()));
-        absorb(groups, without(group, pair.slower()));
-      }
-    }
-  }
-
-  private static void absorb(List<Set<String>> groups, Set<String> group) {
-    if (groups.stream().noneMatch(other -> other.containsAll(group))) {
-      groups.removeIf(group::containsAll);
-      groups.add(group);
-    }
-  }
-
-  private static Set<String> without(Set<String> group, String bow) {
-    Set<String> rest = new LinkedHashSet<>(group);
-    rest.remove(bow);
-    return rest;
-  }
-
-  private static int place(List<Entry> bows, String bow) {
-    return bows.stream().map(Entry::bow).toList().indexOf(bow);
+    return AlikeGroups.of(
+        bows.stream().map(Entry::bow).toList(),
+        pairs.stream()
+            .filter(Pair::differs)
+            .map(pair -> new AlikeGroups.Apart(pair.faster(), pair.slower()))
+            .toList());
   }
 }

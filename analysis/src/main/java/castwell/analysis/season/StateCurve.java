@@ -56,11 +56,41 @@ public final class StateCurve {
    *     the bow at that mass
    */
   public TMixture cast(double gpp, double drawWeightN, double drawWeightUN) {
-    double massKg = gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP * drawWeightN;
+    double massKg = castMassKg(gpp, drawWeightN);
+    double scale = variance(massKg, drawWeightUN / drawWeightN);
+    return logSpeed(massKg, place -> scale);
+  }
+
+  /**
+   * The log of its cast less the log of another's, each at the mass of its own draw weight; the two
+   * weights' errors have nothing in common.
+   *
+   * @param gpp above 0, the same for both
+   * @param drawWeightUN standard uncertainty of the draw weight, as {@code otherUN} of the other's
+   */
+  public TMixture castLess(
+      double gpp,
+      double drawWeightN,
+      double drawWeightUN,
+      StateCurve other,
+      double otherN,
+      double otherUN) {
+    double massKg = castMassKg(gpp, drawWeightN);
+    double otherKg = castMassKg(gpp, otherN);
+    double scales =
+        variance(massKg, drawWeightUN / drawWeightN) + other.variance(otherKg, otherUN / otherN);
+    return lessThan(massKg, other, otherKg, scales);
+  }
+
+  private static double castMassKg(double gpp, double drawWeightN) {
+    return gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP * drawWeightN;
+  }
+
+  /** What a relative uncertainty of the mass does to the log speed. */
+  private double variance(double massKg, double relativeU) {
     double x = x(massKg);
-    double byLogMass = e() * (1 + x) / (2 * Tangent.share(e(), x));
-    double u = byLogMass * drawWeightUN / drawWeightN;
-    return logSpeed(massKg, place -> u * u);
+    double u = e() * (1 + x) / (2 * Tangent.share(e(), x)) * relativeU;
+    return u * u;
   }
 
   TMixture logSpeed(double massKg, IntToDoubleFunction more) {
@@ -86,9 +116,13 @@ public final class StateCurve {
 
   /** Log speed with one mass less that of another state, or of this one, with another. */
   public TMixture lessThan(double massKg, StateCurve other, double otherKg) {
+    return lessThan(massKg, other, otherKg, 0);
+  }
+
+  private TMixture lessThan(double massKg, StateCurve other, double otherKg, double more) {
     Contrast contrast = gradient(massKg).minus(other.gradient(otherKg));
     double difference = logSpeedAtCentre(massKg) - other.logSpeedAtCentre(otherKg);
-    return season.contrast(contrast, difference - contrast.of(season.centre()), place -> 0);
+    return season.contrast(contrast, difference - contrast.of(season.centre()), place -> more);
   }
 
   /** The least mass with which it reaches a target. */

@@ -124,6 +124,23 @@ class BeforeAndAfterTest {
     assertThat(disagreed.effectiveDegreesOfFreedom()).isLessThan(1.1);
   }
 
+  /**
+   * R 4.2.2: oneway.test of c(50.1,50.4,49.8,50.3), c(51.0,50.2,50.9), c(49.9,50.6,50.0,50.1,50.2):
+   * p 0.261915085738; of the first two 0.145535596768.
+   */
+  @Test
+  void controlsAgreeAsInROnewayTest() {
+    Quantity one = mean("one", new double[] {50.1, 50.4, 49.8, 50.3});
+    Quantity two = mean("two", new double[] {51.0, 50.2, 50.9});
+    Quantity three = mean("three", new double[] {49.9, 50.6, 50.0, 50.1, 50.2});
+
+    assertThat(Control.of(List.of(one, two, three)).agreementP())
+        .isCloseTo(0.261915085738, within(1e-10));
+    assertThat(Control.of(List.of(one, two)).agreementP()).isCloseTo(0.145535596768, within(1e-10));
+    assertThat(Control.of(List.of(one)).agreementP()).isEqualTo(1);
+    assertThat(Control.of(List.of(one, Quantity.exact(40))).agreementP()).isEqualTo(1);
+  }
+
   @Test
   void severalArrowsWeighAlike() {
     Change change =

@@ -13,11 +13,15 @@ import org.junit.jupiter.api.Test;
 
 class DriftTest {
   private static Cell cell(String arrow, double[] hours, double[] speeds) {
+    return of("bow", arrow, hours, speeds);
+  }
+
+  private static Cell of(String bow, String arrow, double[] hours, double[] speeds) {
     List<CellShot> shots = new ArrayList<>();
     for (int i = 0; i < hours.length; i++) {
       shots.add(new CellShot(arrow + i, hours[i] * 3600, speeds[i], 0, false));
     }
-    return new Cell(new CellName("bow", "s", arrow, "day"), 0.03, Made.GATES, shots, List.of());
+    return new Cell(new CellName(bow, "s", arrow, "day"), 0.03, Made.GATES, shots, List.of());
   }
 
   private static final List<Cell> CELLS =
@@ -45,6 +49,26 @@ class DriftTest {
 
     assertThat(first.value()).isCloseTo(0.299999999999999, within(1e-12));
     assertThat(first.pValue()).isCloseTo(0.124879825742907, within(1e-12));
+  }
+
+  /**
+   * Holm's factor of two for the lesser p value of two bows; a bow that tells nothing is left out.
+   */
+  @Test
+  void firstShotsOfAllBowsTogether() {
+    List<Cell> cells = new ArrayList<>(CELLS);
+    cells.add(
+        of(
+            "other",
+            "c",
+            new double[] {0, .1, .2, .3, .4},
+            new double[] {40, 41, 40.5, 40.4, 40.6}));
+    cells.add(of("single", "d", new double[] {0}, new double[] {40}));
+    List<Drift.FirstShots> all = Drift.firstShotsByBow(cells);
+
+    assertThat(all).extracting(Drift.FirstShots::bow).containsExactly("bow", "other");
+    assertThat(all.get(0).differenceMps().pValue()).isCloseTo(0.124879825742907, within(1e-12));
+    assertThat(all.get(0).adjustedP()).isCloseTo(2 * 0.124879825742907, within(1e-12));
   }
 
   @Test

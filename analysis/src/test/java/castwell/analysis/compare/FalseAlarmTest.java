@@ -75,4 +75,39 @@ class FalseAlarmTest {
     assertThat(two).as("two controls, seed %d", seed).isLessThan(one);
     assertThat(six).as("six controls, seed %d", seed).isLessThan(two).isLessThan(0.10);
   }
+
+  /** Days that are alike for all bows, and the usual few shots. */
+  @Test
+  void controlsThatAgreeAreSeldomSaidToDisagree() {
+    for (int controls : new int[] {2, 3, 5}) {
+      int alarms = 0;
+      for (int i = 0; i < REWORKS; i++) {
+        List<Change> others = new ArrayList<>();
+        for (int c = 0; c < controls; c++) {
+          others.add(change("control " + c, 0));
+        }
+        Control control = Control.of(others.stream().map(Change::meanMps).toList());
+        alarms += control.agreementP() < 0.05 ? 1 : 0;
+      }
+      assertThat((double) alarms / REWORKS)
+          .as("%d controls, seed %d", controls, seed)
+          .isBetween(0.05 - CHANCE, 0.05 + CHANCE);
+    }
+  }
+
+  /** Eight bows whose first shots are like their others. */
+  @Test
+  void firstShotsOfManyBowsAreSeldomSaidToBeOff() {
+    int alarms = 0;
+    for (int i = 0; i < REWORKS; i++) {
+      List<Cell> cells = new ArrayList<>();
+      for (int bow = 0; bow < 8; bow++) {
+        cells.addAll(cells("bow " + bow, "d1", 0));
+      }
+      List<Drift.FirstShots> told = Drift.firstShotsByBow(cells);
+      assertThat(told).hasSize(8);
+      alarms += told.stream().anyMatch(first -> first.adjustedP() < 0.05) ? 1 : 0;
+    }
+    assertThat((double) alarms / REWORKS).as("seed %d", seed).isLessThan(0.05 + CHANCE);
+  }
 }

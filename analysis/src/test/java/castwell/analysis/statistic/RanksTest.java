@@ -16,6 +16,14 @@ class RanksTest {
     assertThat(Holm.adjust()).isEmpty();
   }
 
+  /** By hand: .05 / 4 for the least, .05 / 3 for the next, which isn't below it and ends it. */
+  @Test
+  void levelsAtWhichHolmLooked() {
+    assertThat(Holm.levels(.05, .001, .9, .02, .03))
+        .containsExactly(new double[] {.05 / 4, .05 / 3, .05 / 3, .05 / 3}, within(1e-15));
+    assertThat(Holm.levels(.05, .04, .01)).containsExactly(new double[] {.05, .025}, within(1e-15));
+  }
+
   /**
    * wilcox.test(c(1.1, 2.2, 3.3), c(4.4, 5.5, 6.6, 7.7)): p = 0.05714286, which two groups' exact
    * rank test is.
