@@ -1,5 +1,5 @@
 # Fits seasons by nlme, days and bows within days and arrows on bows as random effects, a straight line
-# in x for each bow, and writes what it finds: set, what, number, value, one a line.
+# in x for each bow, and a condition z of the session where there is one, and writes what it finds: set, what, number, value, one a line.
 # Rscript --vanilla seasons.R shots.csv answers.csv
 suppressMessages(library(nlme))
 args <- commandArgs(trailingOnly = TRUE)
@@ -18,7 +18,7 @@ for (set in unique(shots$set)) {
   d$onDay <- interaction(d$bow, d$session, drop = TRUE)
   d$onBow <- interaction(d$bow, d$arrow, drop = TRUE)
   fit <- lme(
-    y ~ 0 + bow + bow:x,
+    if (any(d$z != 0)) y ~ 0 + bow + bow:x + z else y ~ 0 + bow + bow:x,
     data = d,
     random = list(one = pdBlocked(list(
       pdIdent(~ session - 1), pdIdent(~ onDay - 1), pdIdent(~ onBow - 1)
@@ -29,7 +29,8 @@ for (set in unique(shots$set)) {
   kinds <- sapply(c("^session", "^onDay", "^onBow"), function(kind) sd[grep(kind, names(sd))[1]])
   say(set, "sd", c(kinds, fit$sigma))
   say(set, "likelihood", logLik(fit))
-  say(set, "estimate", fixef(fit))
-  say(set, "se", sqrt(diag(vcov(fit))))
+  last <- order(names(fixef(fit)) == "z")
+  say(set, "estimate", fixef(fit)[last])
+  say(set, "se", sqrt(diag(vcov(fit)))[last])
 }
 close(out)

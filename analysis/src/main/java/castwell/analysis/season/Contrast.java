@@ -2,7 +2,7 @@ package castwell.analysis.season;
 
 import java.util.Arrays;
 
-/** A sum of some of the states' alphas and e's, each so many times. */
+/** A sum of some of the states' alphas and e's and conditions' effects, each so many times. */
 final class Contrast {
   final int[] at;
   final double[] by;
@@ -15,6 +15,11 @@ final class Contrast {
   /** So much of one state's alpha, and so much of its e. */
   static Contrast of(int states, int state, double alpha, double e) {
     return new Contrast(new int[] {state, states + state}, new double[] {alpha, e});
+  }
+
+  /** One of the conditions' effects, which stand after the states. */
+  static Contrast ofCondition(int states, int condition) {
+    return new Contrast(new int[] {2 * states + condition}, new double[] {1});
   }
 
   Contrast minus(Contrast other) {

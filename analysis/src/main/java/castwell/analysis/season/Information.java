@@ -4,13 +4,10 @@ import java.util.Arrays;
 
 /**
  * The mixed-model equations (Henderson, Biometrics 31 (1975) 423; from memory) at one D and W, but
- * for what A adds. The unknowns are the shared errors of weighing, the arrows' effects, then the
- * states' alpha and e. Bows' days and days are taken out by two rank-one rules, so that no matrix
- * has more rows than there are unknowns.
+ * for what A adds, in {@link Tangent}'s unknowns. Bows' days and days are taken out by two rank-one
+ * rules, so that no matrix has more rows than there are unknowns.
  */
 final class Information {
-  private static final int PER_PAIR = 4;
-
   /** Whole and symmetric. */
   final double[][] matrix;
 
@@ -18,20 +15,33 @@ final class Information {
   final double squares;
   final double logDeterminant;
 
+  /** Weights of cells, and by session their sums, once bows' days are taken out. */
+  final double[] cellWeight;
+
+  final double[] sessionWeight;
+  final double[] sessionSum;
+
+  /** The variance of each session's day, were all else known. */
+  final double[] dayVariance;
+
   /**
    * @param d D, W and so on: relative standard deviations, above 0
    */
   Information(Layout layout, Tangent tangent, BlockSums sums, double d, double w) {
     int pairs = layout.pairs();
-    double[][] m = new double[pairs][pairs];
-    double[] b = sums.pairSum.clone();
+    int rows = pairs + layout.covariates.size();
+    double[][] m = new double[rows][rows];
+    double[] b = Arrays.copyOf(sums.pairSum, rows);
     for (int i = 0; i < pairs; i++) {
       m[i][i] = sums.pairWeight[i];
     }
     double w2 = w * w;
     double left = sums.squares;
     double logs = -sums.logWeights;
-    double[] q = new double[layout.cells.length];
+    cellWeight = new double[layout.cells.length];
+    sessionWeight = new double[layout.sessions()];
+    sessionSum = new double[layout.sessions()];
+    dayVariance = new double[layout.sessions()];
     for (int j = 0; j < layout.sessions(); j++) {
       double total = 0;
       double weighted = 0;
@@ -41,7 +51,7 @@ final class Information {
         int to = layout.blockStart[k + 1];
         takeOut(m, b, layout.pair, sums.weight, from, to, w2 * a, sums.blockSum[k]);
         for (int c = from; c < to; c++) {
-          q[c] = a * sums.weight[c];
+          cellWeight[c] = a * sums.weight[c];
         }
         total += a * sums.blockWeight[k];
         weighted += a * sums.blockSum[k];
@@ -52,22 +62,24 @@ final class Information {
       double g = v / (1 + v * total);
       int from = layout.blockStart[layout.sessionStart[j]];
       int to = layout.blockStart[layout.sessionStart[j + 1]];
-      takeOut(m, b, layout.pair, q, from, to, g, weighted);
+      takeOut(m, b, layout.pair, cellWeight, from, to, g, weighted);
+      sessionWeight[j] = total;
+      sessionSum[j] = weighted;
+      dayVariance[j] = g;
+      addConditions(m, b, layout, j, from, to);
       left -= g * weighted * weighted;
       logs += Math.log1p(v * total);
     }
-    for (int i = 0; i < pairs; i++) {
+    for (int i = 0; i < rows; i++) {
       for (int o = 0; o < i; o++) {
         m[i][o] = m[o][i];
       }
     }
     squares = left;
     logDeterminant = logs;
-    int errors = layout.arrows.errorUKg.length;
-    int unknowns = errors + layout.effects + 2 * layout.stateCount();
-    matrix = new double[unknowns][unknowns];
-    right = new double[unknowns];
-    project(layout, tangent, m, b);
+    matrix = new double[tangent.unknowns][tangent.unknowns];
+    right = new double[tangent.unknowns];
+    project(tangent, m, b);
   }
 
   /**
@@ -86,37 +98,42 @@ final class Information {
     }
   }
 
-  /** From pairs to unknowns: each pair depends on four of them at most. */
-  private void project(Layout layout, Tangent tangent, double[][] m, double[] b) {
-    int pairs = layout.pairs();
-    int errors = layout.arrows.errorUKg.length;
-    int alphas = errors + layout.effects;
-    int es = alphas + layout.stateCount();
-    int[] at = new int[PER_PAIR * pairs];
-    double[] by = new double[PER_PAIR * pairs];
-    for (int i = 0; i < pairs; i++) {
-      int error = layout.arrows.errorOfPair[i];
-      set(at, by, PER_PAIR * i, alphas + layout.pairState[i], 1);
-      set(at, by, PER_PAIR * i + 1, es + layout.pairState[i], tangent.byE[i]);
-      set(at, by, PER_PAIR * i + 2, errors + layout.pairEffect[i], 1);
-      set(at, by, PER_PAIR * i + 3, Math.max(error, 0), error < 0 ? 0 : -tangent.byMass[i]);
-    }
+  /** From pairs and conditions to unknowns. */
+  private void project(Tangent tangent, double[][] m, double[] b) {
+    int[] at = tangent.at;
+    double[] by = tangent.by;
     double[] row = new double[right.length];
-    for (int i = 0; i < pairs; i++) {
+    for (int i = 0; i < b.length; i++) {
       Arrays.fill(row, 0);
       for (int t = 0; t < at.length; t++) {
-        row[at[t]] += m[i][t / PER_PAIR] * by[t];
+        row[at[t]] += m[i][t / Tangent.DEPENDS] * by[t];
       }
-      for (int t = PER_PAIR * i; t < PER_PAIR * (i + 1); t++) {
+      for (int t = Tangent.DEPENDS * i; t < Tangent.DEPENDS * (i + 1); t++) {
         right[at[t]] += by[t] * b[i];
         add(matrix[at[t]], row, by[t]);
       }
     }
   }
 
-  private static void set(int[] at, double[] by, int place, int unknown, double derivative) {
-    at[place] = unknown;
-    by[place] = derivative;
+  /**
+   * What a session tells of the conditions, which move all its cells alike: its sums, of which the
+   * day has left a share.
+   */
+  private void addConditions(
+      double[][] m, double[] b, Layout layout, int session, int from, int to) {
+    double[] z = layout.z[session];
+    double left = 1 - dayVariance[session] * sessionWeight[session];
+    for (int v = 0; v < z.length; v++) {
+      int row = layout.pairs() + v;
+      double share = z[v] * left;
+      b[row] += share * sessionSum[session];
+      for (int c = from; c < to; c++) {
+        m[layout.pair[c]][row] += share * cellWeight[c];
+      }
+      for (int o = v; o < z.length; o++) {
+        m[row][layout.pairs() + o] += share * z[o] * sessionWeight[session];
+      }
+    }
   }
 
   private static void add(double[] to, double[] row, double factor) {

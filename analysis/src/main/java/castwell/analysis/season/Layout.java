@@ -39,10 +39,14 @@ final class Layout {
   /** m / mean - 1 of each pair's arrow. */
   final double[] x;
 
+  /** The conditions that are looked at, and how far each lies above its mean, by session. */
+  final List<Covariate> covariates;
+
+  final double[][] z;
   final double leastX;
   final double mostX;
 
-  Layout(List<SeasonCell> list) {
+  Layout(List<SeasonCell> list, List<Covariate> conditions) {
     if (list.isEmpty()) {
       throw new IllegalArgumentException("a season has cells");
     }
@@ -98,6 +102,12 @@ final class Layout {
       own(pairState[i], cell);
     }
     effects = effectNames.size();
+    covariates = conditions.stream().filter(Covariate::isTold).toList();
+    z = new double[session][covariates.size()];
+    for (int j = 0; j < session; j++) {
+      String name = sessionName(j);
+      Arrays.setAll(z[j], v -> covariates.get(v).above(name));
+    }
     leastX = Arrays.stream(x).min().orElseThrow();
     mostX = Arrays.stream(x).max().orElseThrow();
   }
@@ -147,6 +157,10 @@ final class Layout {
 
   int sessions() {
     return sessionU.length;
+  }
+
+  String sessionName(int session) {
+    return cells[blockStart[sessionStart[session]]].session();
   }
 
   int stateCount() {

@@ -1,6 +1,7 @@
 package castwell.analysis.season;
 
 import java.util.Arrays;
+import java.util.function.Function;
 
 /** What is believed of (ln D, ln W, ln A) after the season's shots, at any place. */
 final class Posterior {
@@ -97,15 +98,12 @@ final class Posterior {
     return at(theta).logLikelihood + priors.logDensity(theta);
   }
 
-  /**
-   * By bow, how the covariance of (alpha, e) changes with the log of the variance of its shots: by
-   * a step of 2 %.
-   */
-  double[][] covarianceBySpread(double[] theta) {
-    double[] here = at(theta).covariance();
+  /** By bow, how variances change with the log of the variance of its shots: by a step of 2 %. */
+  double[][] bySpread(Function<Posterior, double[]> variances) {
+    double[] here = variances.apply(this);
     double[][] derivatives = new double[layout.bows.size()][];
     for (int b = 0; b < derivatives.length; b++) {
-      double[] there = with(spread.scaled(b, 1 + SPREAD_STEP)).at(theta).covariance();
+      double[] there = variances.apply(with(spread.scaled(b, 1 + SPREAD_STEP)));
       for (int p = 0; p < here.length; p++) {
         there[p] = (there[p] - here[p]) / SPREAD_STEP;
       }

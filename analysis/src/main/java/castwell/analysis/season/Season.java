@@ -1,23 +1,25 @@
 package castwell.analysis.season;
 
+import castwell.analysis.numeric.ModeSearch;
 import castwell.analysis.uncertainty.TMixture;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 
 /**
  * All bows of a season by one mixed model on the natural log of the speed at the bow,
  *
- * <pre>y = alpha_s - ln(1 + e_s x) / 2 + day + bow's day + arrow on bow - h error of mass + shot,
+ * <pre>y = alpha_s - ln(1 + e_s x) / 2 + conditions + day + bow's day + arrow on bow
+ *     - h error of mass + shot,
  * </pre>
  *
  * <p>with what days, bows' days and arrows' effects are like (D, W, A) averaged over 125 places of
  * their posterior. So every interval is honest about few sessions too, where the priors count most.
  */
 public final class Season {
-  private static final double MOST_DEGREES = 1e6;
-
   /** The log of a standard deviation that is next to none. */
   private static final double NOTHING = Math.log(1e-6);
 
@@ -45,14 +47,14 @@ public final class Season {
       Solution solution = posterior.at(places[g]);
       logDensity[g] = solution.logLikelihood + posterior.priors.logDensity(places[g]);
       beta[g] = solution.step();
-      for (int p = 0; p < beta[g].length; p++) {
+      for (int p = 0; p < posterior.tangent.beta.length; p++) {
         beta[g][p] += posterior.tangent.beta[p];
       }
       covariance[g] = solution.covariance();
     }
     grid = weigh.apply(logDensity);
     centre = grid.mean(beta);
-    bySpread = posterior.covarianceBySpread(grid.mode());
+    bySpread = posterior.bySpread(there -> there.at(grid.mode()).covariance());
   }
 
   private Season(Season other, List<double[]> shared) {
@@ -69,15 +71,24 @@ public final class Season {
    * @param cells at least one; no two of the same state, arrow and session
    */
   public static Season fit(List<SeasonCell> cells, Priors priors) {
-    return fit(cells, priors, priors.centre());
+    return fit(cells, List.of(), priors);
+  }
+
+  /**
+   * @param covariates what may move all bows' speeds alike; only those that are told by enough
+   *     sessions are looked at
+   */
+  public static Season fit(List<SeasonCell> cells, List<Covariate> covariates, Priors priors) {
+    return fit(cells, covariates, priors, priors.centre());
   }
 
   /**
    * @param start where to look first, such as the mode before the last session
    */
-  public static Season fit(List<SeasonCell> cells, Priors priors, double[] start) {
-    Posterior posterior = posterior(cells, priors);
-    ModeSearch.Mode mode = ModeSearch.from(posterior, start);
+  public static Season fit(
+      List<SeasonCell> cells, List<Covariate> covariates, Priors priors, double[] start) {
+    Posterior posterior = posterior(cells, covariates, priors);
+    ModeSearch.Mode mode = ModeSearch.from(posterior::logDensity, start);
     double[][] places = VarianceGrid.about(mode);
     return new Season(
         posterior,
@@ -86,8 +97,17 @@ public final class Season {
   }
 
   /** A few bows' cells, with what their whole season told of D, W and A. */
+  public static Season fit(
+      List<SeasonCell> cells, List<Covariate> covariates, Priors priors, VarianceGrid grid) {
+    return new Season(posterior(cells, covariates, priors), grid.places(), logs -> grid);
+  }
+
+  public static Season fit(List<SeasonCell> cells, Priors priors, double[] start) {
+    return fit(cells, List.of(), priors, start);
+  }
+
   public static Season fit(List<SeasonCell> cells, Priors priors, VarianceGrid grid) {
-    return new Season(posterior(cells, priors), grid.places(), logs -> grid);
+    return fit(cells, List.of(), priors, grid);
   }
 
   /**
@@ -100,8 +120,9 @@ public final class Season {
         cells, priors, new VarianceGrid(new double[][] {nothing}, new double[] {1}, nothing));
   }
 
-  private static Posterior posterior(List<SeasonCell> cells, Priors priors) {
-    Layout layout = new Layout(cells);
+  private static Posterior posterior(
+      List<SeasonCell> cells, List<Covariate> covariates, Priors priors) {
+    Layout layout = new Layout(cells, covariates);
     return Posterior.of(layout, priors, ShotSpread.of(layout, priors));
   }
 
@@ -150,6 +171,21 @@ public final class Season {
     return new StateCurve(this, posterior.layout, state);
   }
 
+  /**
+   * What one unit more of a condition does to the log speed of all bows: 0.01 is 1 %. Empty where
+   * too few sessions tell it.
+   */
+  public Optional<TMixture> effect(Covariate covariate) {
+    int condition = posterior.layout.covariates.indexOf(covariate);
+    Contrast contrast = Contrast.ofCondition(posterior.layout.stateCount(), condition);
+    return condition < 0 ? Optional.empty() : Optional.of(contrast(contrast, 0, place -> 0));
+  }
+
+  /** What each session did to all its bows, in the order in which sessions first came. */
+  public List<SessionDays.Day> days() {
+    return new SessionDays(posterior, grid, centre).all();
+  }
+
   /** The variance of the log speed of one of a bow's shots. */
   double shotVariance(int bow) {
     return posterior.spread.variance[bow];
@@ -191,25 +227,24 @@ public final class Season {
     double[] variance = new double[size];
     double[] degrees = new double[size];
     double common = sharedVariance(contrast);
+    double[] ofBySpread = bySpread(contrast);
     for (int g = 0; g < size; g++) {
       mean[g] = contrast.of(beta[g]) + offset;
       variance[g] =
           contrast.variance(covariance[g], centre.length) + common + more.applyAsDouble(g);
-      degrees[g] = degrees(contrast, variance[g]);
+      degrees[g] = degrees(variance[g], ofBySpread);
     }
     return new TMixture(contrast.of(centre) + offset, mean, variance, degrees, grid.weights());
   }
 
-  /**
-   * Degrees of freedom by Satterthwaite (Biometrics Bull. 2 (1946) 110) for the shots' spread
-   * alone; those of D, W and A are in the mixture.
-   */
-  double degrees(Contrast contrast, double variance) {
-    double sum = 0;
-    for (int b = 0; b < bySpread.length; b++) {
-      double by = contrast.variance(bySpread[b], centre.length);
-      sum += by * by / posterior.spread.degrees[b];
-    }
-    return Math.min(MOST_DEGREES, variance * variance / sum);
+  /** How the variance of it changes with the log of the variance of each bow's shots. */
+  double[] bySpread(Contrast contrast) {
+    return Arrays.stream(bySpread)
+        .mapToDouble(by -> contrast.variance(by, centre.length))
+        .toArray();
+  }
+
+  double degrees(double variance, double... ofBySpread) {
+    return posterior.spread.degrees(variance, ofBySpread);
   }
 }

@@ -5,6 +5,8 @@ package castwell.analysis.season;
  * sessions, with s0 and d as the prior has them.
  */
 final class ShotSpread {
+  private static final double MOST_DEGREES = 1e6;
+
   /** Variance of a log speed, by bow. */
   final double[] variance;
 
@@ -29,6 +31,20 @@ final class ShotSpread {
       squares[b] = (prior + squares[b]) / degrees[b];
     }
     return new ShotSpread(squares, degrees);
+  }
+
+  /**
+   * Degrees of freedom of a variance by Satterthwaite (Biometrics Bull. 2 (1946) 110), for the
+   * shots' spread alone; what D, W and A leave open is in the mixture.
+   *
+   * @param bySpread how it changes with the log of the variance of each bow's shots
+   */
+  double degrees(double ofAnswer, double... bySpread) {
+    double sum = 0;
+    for (int b = 0; b < bySpread.length; b++) {
+      sum += bySpread[b] * bySpread[b] / degrees[b];
+    }
+    return Math.min(MOST_DEGREES, ofAnswer * ofAnswer / sum);
   }
 
   /** The same, but one bow's variance is so many times as large. */

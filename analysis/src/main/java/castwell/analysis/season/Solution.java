@@ -1,9 +1,11 @@
 package castwell.analysis.season;
 
+import castwell.analysis.numeric.UpperFactor;
 import java.util.Arrays;
 
 /** The equations with A in them, solved. */
 final class Solution {
+  final Information information;
   private final UpperFactor factor;
   private final double[] z;
   private final int fixedFrom;
@@ -15,6 +17,7 @@ final class Solution {
   final double logLikelihood;
 
   Solution(Layout layout, Tangent tangent, Priors priors, Information information, double a) {
+    this.information = information;
     int errors = layout.arrows.errorUKg.length;
     int states = layout.stateCount();
     fixedFrom = errors + layout.effects;
@@ -43,6 +46,10 @@ final class Solution {
       right[at] += weight * difference;
       away += weight * difference * difference;
     }
+    for (int v = 0; v < layout.covariates.size(); v++) {
+      int at = fixedFrom + 2 * states + v;
+      matrix[at][at] += 1 / Math.pow(layout.covariates.get(v).effectSd(), 2);
+    }
     factor = new UpperFactor(matrix);
     z = factor.forward(right);
     double explained = 0;
@@ -69,12 +76,27 @@ final class Solution {
     return variance;
   }
 
-  /** How far the estimates of (alpha, e) lie from where the curve was made straight. */
+  /**
+   * How far the estimates of (alpha, e) lie from where the curve was made straight, then what the
+   * conditions do.
+   */
   double[] step() {
     return factor.backward(z, fixedFrom);
   }
 
-  /** The covariance of (alpha, e), row by row. */
+  /** A sum of the unknowns, each so many times: its value, and its variance. */
+  double[] sum(double... times) {
+    double[] part = factor.forward(times);
+    double value = 0;
+    double variance = 0;
+    for (int i = 0; i < part.length; i++) {
+      value += part[i] * z[i];
+      variance += part[i] * part[i];
+    }
+    return new double[] {value, variance};
+  }
+
+  /** The covariance of those, row by row. */
   double[] covariance() {
     return factor.inverseBlock(fixedFrom);
   }

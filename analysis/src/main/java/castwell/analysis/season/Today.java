@@ -24,7 +24,7 @@ public final class Today {
    * @param cells of all sessions of the bows asked for, since a bow's shots scatter alike in all
    */
   public static Today of(List<SeasonCell> cells, Priors priors) {
-    Layout layout = new Layout(cells);
+    Layout layout = new Layout(cells, List.of());
     return new Today(layout, ShotSpread.of(layout, priors));
   }
 

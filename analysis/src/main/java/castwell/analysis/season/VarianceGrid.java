@@ -1,5 +1,6 @@
 package castwell.analysis.season;
 
+import castwell.analysis.numeric.ModeSearch;
 import java.util.Arrays;
 
 /**

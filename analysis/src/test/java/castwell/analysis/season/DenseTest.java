@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import castwell.analysis.Seed;
 import castwell.analysis.season.SimulatedSeason.Errors;
 import castwell.analysis.season.SimulatedSeason.Shot;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -22,11 +24,11 @@ class DenseTest {
   private static final int SEASONS = 20;
 
   /** Some bows in each session, one of them reworked, and an arrow that only one bow shot. */
-  private static List<SeasonCell> season(Random random) {
+  static List<SeasonCell> season(Random random, int sessions) {
     SimulatedSeason season =
         new SimulatedSeason(
             random, new Errors(0.006, 0.004, 0.003, 0.006, 0.002, 1), 3, 400, 470, 560, 600);
-    for (int j = 0; j < 2 + random.nextInt(4); j++) {
+    for (int j = 0; j < sessions; j++) {
       Shot first = j < 2 ? Shot.of(0) : new Shot(0, "reworked", 0.01);
       Shot[] shots =
           random.nextBoolean() ? new Shot[] {first, Shot.of(1)} : new Shot[] {first, Shot.of(2)};
@@ -37,11 +39,26 @@ class DenseTest {
         .toList();
   }
 
+  /** Two, one of them not known for all sessions. */
+  static List<Covariate> conditions(Random random, List<SeasonCell> cells) {
+    Map<String, Double> celsius = new HashMap<>();
+    Map<String, Double> percent = new HashMap<>();
+    for (SeasonCell cell : cells) {
+      celsius.computeIfAbsent(cell.session(), name -> 10 + 20 * random.nextDouble());
+      percent.computeIfAbsent(cell.session(), name -> 8 + 6 * random.nextDouble());
+    }
+    celsius.put("one without cells", 5.0);
+    percent.keySet().remove(cells.get(0).session());
+    percent.putAll(Map.of("another", 9.0, "a third", 9.5));
+    return List.of(Covariate.temperature(celsius), Covariate.woodMoisture(percent));
+  }
+
   @Test
   void likelihoodEstimatesAndCovariance() {
     Random random = new Random(Seed.of(DenseTest.class));
     for (int i = 0; i < SEASONS; i++) {
-      Layout layout = new Layout(season(random));
+      List<SeasonCell> cells = season(random, 6 + random.nextInt(3));
+      Layout layout = new Layout(cells, i % 2 == 0 ? List.of() : conditions(random, cells));
       Posterior posterior =
           Posterior.of(layout, Priors.ASSUMED, ShotSpread.of(layout, Priors.ASSUMED));
       double[] sds = {
@@ -67,18 +84,73 @@ class DenseTest {
     }
   }
 
+  /**
+   * The best linear prediction of each session's day and conditions from all cells (universal
+   * kriging), at one place.
+   */
+  @Test
+  void whatDaysDid() {
+    Random random = new Random(Seed.of(DenseTest.class) + 1);
+    for (int i = 0; i < SEASONS; i++) {
+      List<SeasonCell> cells = season(random, 6);
+      Layout layout = new Layout(cells, i % 2 == 0 ? List.of() : conditions(random, cells));
+      Posterior posterior =
+          Posterior.of(layout, Priors.ASSUMED, ShotSpread.of(layout, Priors.ASSUMED));
+      double[] sds = {0.007, 0.003, 0.002};
+      double[] place = {Math.log(sds[0]), Math.log(sds[1]), Math.log(sds[2])};
+      VarianceGrid single = new VarianceGrid(new double[][] {place}, new double[] {1}, place);
+      Dense dense = new Dense(layout, posterior, sds);
+      List<SessionDays.Day> days =
+          new SessionDays(posterior, single, posterior.at(place).step()).all();
+      assertThat(days).hasSize(layout.sessions());
+      for (int j = 0; j < days.size(); j++) {
+        String session = days.get(j).session();
+        RealVector covariances = dense.left.mapMultiply(0);
+        RealVector wanted = dense.step.mapMultiply(0);
+        double dayVariance = 0;
+        for (int c = 0; c < layout.cells.length; c++) {
+          SeasonCell cell = layout.cells[c];
+          if (cell.session().equals(session)) {
+            dayVariance = sds[0] * sds[0] + cell.setUpU() * cell.setUpU();
+            covariances.setEntry(c, dayVariance);
+            for (int v = 2 * layout.stateCount(); v < wanted.getDimension(); v++) {
+              wanted.setEntry(v, dense.x.getEntry(c, v));
+            }
+          }
+        }
+        double explained = wanted.dotProduct(dense.step);
+        RealVector weights = dense.inverse.operate(covariances);
+        RealVector rest = wanted.subtract(dense.x.transpose().operate(weights));
+        double variance =
+            dayVariance
+                - covariances.dotProduct(weights)
+                + rest.dotProduct(dense.covariance.operate(rest));
+        assertThat(days.get(j).explained()).isCloseTo(explained, within(1e-9));
+        assertThat(days.get(j).effect().value())
+            .isCloseTo(explained + weights.dotProduct(dense.left), within(1e-9));
+        assertThat(days.get(j).effect().standardUncertainty())
+            .isCloseTo(Math.sqrt(variance), within(1e-8));
+      }
+    }
+  }
+
   /** Generalized least squares, the prior of e as so many more observations. */
-  private static final class Dense {
-    private final double logLikelihood;
-    private final RealVector step;
-    private final RealMatrix covariance;
+  static final class Dense {
+    final double logLikelihood;
+    final RealVector step;
+    final RealMatrix covariance;
+    final RealMatrix x;
+    final RealMatrix inverse;
+    final RealVector left;
 
     Dense(Layout layout, Posterior posterior, double[] sds) {
       int n = layout.cells.length;
       int states = layout.stateCount();
-      RealMatrix v = MatrixUtils.createRealMatrix(n + states, n + states);
-      RealMatrix x = MatrixUtils.createRealMatrix(n + states, 2 * states);
-      RealVector y = MatrixUtils.createRealVector(new double[n + states]);
+      int conditions = layout.covariates.size();
+      int rows = n + states + conditions;
+      RealMatrix v = MatrixUtils.createRealMatrix(rows, rows);
+      x = MatrixUtils.createRealMatrix(rows, 2 * states + conditions);
+      RealVector y = MatrixUtils.createRealVector(new double[rows]);
       for (int c = 0; c < n; c++) {
         SeasonCell one = layout.cells[c];
         int state = layout.states.find(one.state());
@@ -87,6 +159,9 @@ class DenseTest {
         y.setEntry(c, one.meanLog() - posterior.tangent.beta[state] + Math.log(1 + e * mass) / 2);
         x.setEntry(c, state, 1);
         x.setEntry(c, states + state, -mass / 2 / (1 + e * mass));
+        for (int i = 0; i < conditions; i++) {
+          x.setEntry(c, 2 * states + i, aboveMean(layout.covariates.get(i), one.session()));
+        }
         for (int d = 0; d < n; d++) {
           SeasonCell other = layout.cells[d];
           double both = 0;
@@ -109,16 +184,27 @@ class DenseTest {
         y.setEntry(n + s, 0.8 - posterior.tangent.beta[states + s]);
         v.setEntry(n + s, n + s, 0.15 * 0.15);
       }
+      double priors = states * Math.log(0.15);
+      for (int i = 0; i < conditions; i++) {
+        x.setEntry(n + states + i, 2 * states + i, 1);
+        v.setEntry(n + states + i, n + states + i, 0.002 * 0.002);
+        priors += Math.log(0.002);
+      }
       CholeskyDecomposition factor = new CholeskyDecomposition(v);
-      RealMatrix inverse = factor.getSolver().getInverse();
+      inverse = factor.getSolver().getInverse();
       RealMatrix information = x.transpose().multiply(inverse).multiply(x);
       CholeskyDecomposition second = new CholeskyDecomposition(information, 1e-8, 1e-12);
       covariance = second.getSolver().getInverse();
       step = covariance.operate(x.transpose().operate(inverse.operate(y)));
-      RealVector left = y.subtract(x.operate(step));
+      left = y.subtract(x.operate(step));
       double logs = Math.log(factor.getDeterminant()) + Math.log(second.getDeterminant());
-      logLikelihood =
-          -(logs + left.dotProduct(inverse.operate(left))) / 2 + states * Math.log(0.15);
+      logLikelihood = -(logs + left.dotProduct(inverse.operate(left))) / 2 + priors;
+    }
+
+    private static double aboveMean(Covariate covariate, String session) {
+      double mean =
+          covariate.bySession().values().stream().mapToDouble(v -> v).average().orElseThrow();
+      return covariate.bySession().getOrDefault(session, mean) - mean;
     }
 
     private static double massError(Layout layout, Posterior posterior, SeasonCell cell) {

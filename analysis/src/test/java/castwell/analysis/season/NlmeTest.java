@@ -43,7 +43,7 @@ class NlmeTest {
   private static SimulatedSeason season(Random random) {
     SimulatedSeason season =
         new SimulatedSeason(random, new Errors(0.007, 0.004, 0.004, 0.006, 0, 0), 3, GRAINS);
-    for (int j = 0; j < 5; j++) {
+    for (int j = 0; j < 7; j++) {
       Shot[] shots =
           j == 3
               ? new Shot[] {Shot.of(2), Shot.of(0)}
@@ -65,7 +65,7 @@ class NlmeTest {
       Map<Integer, Double> sd = answers.get(set + ",sd");
       Map<Integer, Double> estimate = answers.get(set + ",estimate");
       Map<Integer, Double> se = answers.get(set + ",se");
-      Layout layout = new Layout(seasons.get(set).cells());
+      Layout layout = layout(seasons.get(set), set);
       Solution solution = solution(layout, sd);
       double likelihood = answers.get(set + ",likelihood").get(0);
       assertThat(solution.logLikelihood + ofShots(layout, sd.get(3)))
@@ -80,6 +80,16 @@ class NlmeTest {
             .isCloseTo(se.get(p), within(1e-6 * se.get(p)));
       }
     }
+  }
+
+  /** Every other season has a condition, with no belief beforehand in what it does. */
+  private static Layout layout(SimulatedSeason season, int set) {
+    Map<String, Double> values = new HashMap<>();
+    season
+        .cells()
+        .forEach(cell -> values.put(cell.session(), Math.sqrt(3 + values.size() * (set + 1))));
+    Covariate covariate = new Covariate("condition", Double.POSITIVE_INFINITY, values);
+    return new Layout(season.cells(), set % 2 == 0 ? List.of() : List.of(covariate));
   }
 
   private static Solution solution(Layout layout, Map<Integer, Double> sd) {
@@ -102,7 +112,7 @@ class NlmeTest {
     }
     return -squares / (2 * sd * sd)
         - (shots - layout.cells.length) * Math.log(sd)
-        - (shots - 2 * layout.stateCount()) * Math.log(2 * Math.PI) / 2
+        - (shots - 2 * layout.stateCount() - layout.covariates.size()) * Math.log(2 * Math.PI) / 2
         - logs / 2;
   }
 
@@ -130,18 +140,25 @@ class NlmeTest {
 
   private static void write(Path file, List<SimulatedSeason> seasons) throws IOException {
     try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file))) {
-      out.println("set,bow,session,arrow,x,y");
+      out.println("set,bow,session,arrow,x,z,y");
       for (int set = 0; set < seasons.size(); set++) {
         List<SeasonCell> cells = seasons.get(set).cells();
-        double mean = new Layout(cells).arrows.meanKg;
+        Layout layout = layout(seasons.get(set), set);
+        double mean = layout.arrows.meanKg;
         for (int c = 0; c < cells.size(); c++) {
           SeasonCell cell = cells.get(c);
           double x = -(cell.massKg() / mean - 1) / 2;
           for (double y : seasons.get(set).logSpeeds().get(c)) {
-            out.printf("%d,%s,%s,%s,%s,%s%n", set, cell.bow(), cell.session(), cell.arrow(), x, y);
+            out.printf(
+                "%d,%s,%s,%s,%s,%s,%s%n",
+                set, cell.bow(), cell.session(), cell.arrow(), x, z(layout, cell), y);
           }
         }
       }
     }
+  }
+
+  private static double z(Layout layout, SeasonCell cell) {
+    return layout.covariates.isEmpty() ? 0 : layout.covariates.get(0).above(cell.session());
   }
 }

@@ -49,7 +49,7 @@ class SeasonAgainstRTest {
   })
   void oneSolution(String season, String at) {
     Expected expected = new Expected(season);
-    Layout layout = new Layout(expected.cells());
+    Layout layout = new Layout(expected.cells(), List.of());
     Posterior posterior =
         Posterior.of(layout, Priors.ASSUMED, ShotSpread.of(layout, Priors.ASSUMED));
     double[] theta =

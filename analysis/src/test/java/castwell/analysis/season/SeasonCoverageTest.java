@@ -11,6 +11,7 @@ import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
 import java.awt.geom.Path2D;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -150,7 +151,7 @@ class SeasonCoverageTest {
   }
 
   private static double meanKg(SimulatedSeason simulated) {
-    return new Layout(simulated.cells()).arrows.meanKg;
+    return new Layout(simulated.cells(), List.of()).arrows.meanKg;
   }
 
   private static Shot[] all(int bows) {

@@ -1,14 +1,14 @@
-package castwell.analysis.season;
+package castwell.analysis.numeric;
 
 /**
  * The Cholesky factor R of a symmetric matrix, C = R'R, in place of its upper triangle. Rows are
  * worked on whole and four at a time, which is what a processor does fastest.
  */
-final class UpperFactor {
+public final class UpperFactor {
   private final double[][] r;
 
   /** Overwrites the matrix. */
-  UpperFactor(double[][] matrix) {
+  public UpperFactor(double[][] matrix) {
     r = matrix;
     int n = r.length;
     for (int i = 0; i < n; i++) {
@@ -46,7 +46,7 @@ final class UpperFactor {
   }
 
   /** The log of the matrix' determinant; NaN if it wasn't positive definite. */
-  double logDeterminant() {
+  public double logDeterminant() {
     double sum = 0;
     for (int i = 0; i < r.length; i++) {
       sum += Math.log(r[i][i]);
@@ -55,7 +55,7 @@ final class UpperFactor {
   }
 
   /** z with R'z = b. */
-  double[] forward(double[] b) {
+  public double[] forward(double[] b) {
     double[] z = b.clone();
     for (int i = 0; i < z.length; i++) {
       z[i] /= r[i][i];
@@ -67,7 +67,7 @@ final class UpperFactor {
   }
 
   /** The last unknowns from a place on, of x with R x = z. */
-  double[] backward(double[] z, int from) {
+  public double[] backward(double[] z, int from) {
     int n = z.length;
     double[] x = new double[n - from];
     for (int i = n - 1; i >= from; i--) {
@@ -81,7 +81,7 @@ final class UpperFactor {
   }
 
   /** The block of the inverse of C that belongs to the last unknowns, row by row. */
-  double[] inverseBlock(int from) {
+  public double[] inverseBlock(int from) {
     int size = r.length - from;
     double[][] inverse = new double[size][size];
     for (int i = size - 1; i >= 0; i--) {

@@ -1,11 +1,12 @@
-package castwell.analysis.season;
+package castwell.analysis.numeric;
 
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /** Newton's way to the top of a posterior, by central differences with one step for all. */
-final class ModeSearch {
+public final class ModeSearch {
   private static final int AXES = 3;
   private static final double STEP = 0.05;
   private static final double LEAST_CURVATURE = 0.5;
@@ -14,22 +15,25 @@ final class ModeSearch {
   private static final double ROUNDING = 1e-12;
   private static final int MOST_STEPS = 50;
 
-  private final Posterior posterior;
+  private final ToDoubleFunction<double[]> logDensity;
   private double[] place;
   private double height;
   private final double[] gradient = new double[AXES];
   private EigenDecompositionSymmetric curvature;
 
-  private ModeSearch(Posterior posterior, double[] start) {
-    this.posterior = posterior;
+  private ModeSearch(ToDoubleFunction<double[]> logDensity, double[] start) {
+    this.logDensity = logDensity;
     place = start.clone();
   }
 
   /** The mode, with a factor L of the inverse of the curvature there, LL'. */
-  record Mode(double[] place, double[][] factor) {}
+  public record Mode(double[] place, double[][] factor) {}
 
-  static Mode from(Posterior posterior, double[] start) {
-    ModeSearch search = new ModeSearch(posterior, start);
+  /**
+   * @param logDensity of three variables
+   */
+  public static Mode from(ToDoubleFunction<double[]> logDensity, double[] start) {
+    ModeSearch search = new ModeSearch(logDensity, start);
     search.look();
     for (int i = 0; i < MOST_STEPS; i++) {
       double size = search.go();
@@ -42,8 +46,8 @@ final class ModeSearch {
   }
 
   /**
-   * The height here and at 18 places around, sorted so that what belongs to one (D, W) comes
-   * together.
+   * The height here and at 18 places around, sorted so that what has the same first two coordinates
+   * comes together.
    */
   private void look() {
     double[][][] f = new double[AXES][AXES][AXES];
@@ -51,7 +55,7 @@ final class ModeSearch {
       for (int w = -1; w <= 1; w++) {
         for (int a = -1; a <= 1; a++) {
           if (d == 0 || w == 0 || a == 0) {
-            f[d + 1][w + 1][a + 1] = posterior.logDensity(moved(d * STEP, w * STEP, a * STEP));
+            f[d + 1][w + 1][a + 1] = logDensity.applyAsDouble(moved(d * STEP, w * STEP, a * STEP));
           }
         }
       }
@@ -107,7 +111,7 @@ final class ModeSearch {
     double size = Math.max(Math.abs(step[0]), Math.max(Math.abs(step[1]), Math.abs(step[2])));
     double factor = Math.min(1, 1 / size);
     double[] next = moved(factor * step[0], factor * step[1], factor * step[2]);
-    while (!(posterior.logDensity(next) >= height - ROUNDING) && factor * size > TINY) {
+    while (!(logDensity.applyAsDouble(next) >= height - ROUNDING) && factor * size > TINY) {
       factor /= 2;
       next = moved(factor * step[0], factor * step[1], factor * step[2]);
     }
