@@ -80,9 +80,20 @@ final class Posterior {
     return new Posterior(layout, priors, other, tangent, new double[layout.cells.length]);
   }
 
-  /** The same with so much added to each cell's mean log speed. */
-  Posterior shifted(double[] shift) {
-    return new Posterior(layout, priors, spread, tangent, shift);
+  /**
+   * How the estimates move where so much is added to each cell's mean log speed.
+   *
+   * @param shifts in the order in which the cells were given
+   */
+  double[] response(double[] shifts, double[] theta) {
+    double[] sorted = new double[shifts.length];
+    for (int c = 0; c < sorted.length; c++) {
+      sorted[c] = shifts[layout.given[c]];
+    }
+    double[] step = new Posterior(layout, priors, spread, tangent, sorted).at(theta).step();
+    double[] before = at(theta).step();
+    Arrays.setAll(step, p -> step[p] - before[p]);
+    return step;
   }
 
   Solution at(double[] theta) {

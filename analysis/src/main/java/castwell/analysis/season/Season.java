@@ -1,12 +1,11 @@
 package castwell.analysis.season;
 
+import castwell.analysis.numeric.Contrast;
 import castwell.analysis.numeric.ModeSearch;
 import castwell.analysis.uncertainty.TMixture;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -25,46 +24,17 @@ public final class Season {
 
   private final Posterior posterior;
   private final VarianceGrid grid;
-  private final double[][] beta;
-  private final double[][] covariance;
-
-  /** By bow, how the covariance changes with the log of the variance of its shots. */
-  private final double[][] bySpread;
-
+  private final GridEstimates estimates;
   private final double[] centre;
   private final List<double[]> shared;
 
-  /**
-   * @param weigh makes the grid of the log densities at its places
-   */
-  private Season(Posterior posterior, double[][] places, Function<double[], VarianceGrid> weigh) {
+  private Season(
+      Posterior posterior, VarianceGrid grid, GridEstimates estimates, List<double[]> shared) {
     this.posterior = posterior;
-    shared = List.of();
-    beta = new double[places.length][];
-    covariance = new double[places.length][];
-    double[] logDensity = new double[places.length];
-    for (int g = 0; g < places.length; g++) {
-      Solution solution = posterior.at(places[g]);
-      logDensity[g] = solution.logLikelihood + posterior.priors.logDensity(places[g]);
-      beta[g] = solution.step();
-      for (int p = 0; p < posterior.tangent.beta.length; p++) {
-        beta[g][p] += posterior.tangent.beta[p];
-      }
-      covariance[g] = solution.covariance();
-    }
-    grid = weigh.apply(logDensity);
-    centre = grid.mean(beta);
-    bySpread = posterior.bySpread(there -> there.at(grid.mode()).covariance());
-  }
-
-  private Season(Season other, List<double[]> shared) {
-    posterior = other.posterior;
-    grid = other.grid;
-    beta = other.beta;
-    covariance = other.covariance;
-    centre = other.centre;
-    bySpread = other.bySpread;
+    this.grid = grid;
+    this.estimates = estimates;
     this.shared = List.copyOf(shared);
+    centre = grid.mean(estimates.beta);
   }
 
   /**
@@ -90,16 +60,18 @@ public final class Season {
     Posterior posterior = posterior(cells, covariates, priors);
     ModeSearch.Mode mode = ModeSearch.from(posterior::logDensity, start);
     double[][] places = VarianceGrid.about(mode);
-    return new Season(
-        posterior,
-        places,
-        logs -> new VarianceGrid(places, VarianceGrid.weights(logs), mode.place()));
+    GridEstimates estimates = new GridEstimates(posterior, places, mode.place());
+    double[] weights = VarianceGrid.weights(estimates.logDensity);
+    VarianceGrid grid = new VarianceGrid(places, weights, mode.place());
+    return new Season(posterior, grid, estimates, List.of());
   }
 
   /** A few bows' cells, with what their whole season told of D, W and A. */
   public static Season fit(
       List<SeasonCell> cells, List<Covariate> covariates, Priors priors, VarianceGrid grid) {
-    return new Season(posterior(cells, covariates, priors), grid.places(), logs -> grid);
+    Posterior posterior = posterior(cells, covariates, priors);
+    GridEstimates estimates = new GridEstimates(posterior, grid.places(), grid.mode());
+    return new Season(posterior, grid, estimates, List.of());
   }
 
   public static Season fit(List<SeasonCell> cells, Priors priors, double[] start) {
@@ -134,21 +106,9 @@ public final class Season {
    *     order in which the cells were given
    */
   public Season sharing(List<double[]> errors) {
-    Layout layout = posterior.layout;
-    double[] before = posterior.at(grid.mode()).step();
     List<double[]> more = new ArrayList<>(shared);
-    for (double[] shifts : errors) {
-      double[] sorted = new double[shifts.length];
-      for (int c = 0; c < sorted.length; c++) {
-        sorted[c] = shifts[layout.given[c]];
-      }
-      double[] step = posterior.shifted(sorted).at(grid.mode()).step();
-      for (int p = 0; p < step.length; p++) {
-        step[p] -= before[p];
-      }
-      more.add(step);
-    }
-    return new Season(this, more);
+    errors.forEach(shifts -> more.add(posterior.response(shifts, grid.mode())));
+    return new Season(posterior, grid, estimates, more);
   }
 
   public VarianceGrid grid() {
@@ -177,7 +137,7 @@ public final class Season {
    */
   public Optional<TMixture> effect(Covariate covariate) {
     int condition = posterior.layout.covariates.indexOf(covariate);
-    Contrast contrast = Contrast.ofCondition(posterior.layout.stateCount(), condition);
+    Contrast contrast = Contrast.of(new int[] {posterior.tangent.beta.length + condition}, 1);
     return condition < 0 ? Optional.empty() : Optional.of(contrast(contrast, 0, place -> 0));
   }
 
@@ -200,11 +160,11 @@ public final class Season {
   }
 
   double[] beta(int place) {
-    return beta[place];
+    return estimates.beta[place];
   }
 
   double[] covariance(int place) {
-    return covariance[place];
+    return estimates.covariance[place];
   }
 
   double sharedVariance(Contrast contrast) {
@@ -229,22 +189,21 @@ public final class Season {
     double common = sharedVariance(contrast);
     double[] ofBySpread = bySpread(contrast);
     for (int g = 0; g < size; g++) {
-      mean[g] = contrast.of(beta[g]) + offset;
+      mean[g] = contrast.of(estimates.beta[g]) + offset;
       variance[g] =
-          contrast.variance(covariance[g], centre.length) + common + more.applyAsDouble(g);
+          contrast.variance(estimates.covariance[g], centre.length)
+              + common
+              + more.applyAsDouble(g);
       degrees[g] = degrees(variance[g], ofBySpread);
     }
     return new TMixture(contrast.of(centre) + offset, mean, variance, degrees, grid.weights());
   }
 
-  /** How the variance of it changes with the log of the variance of each bow's shots. */
   double[] bySpread(Contrast contrast) {
-    return Arrays.stream(bySpread)
-        .mapToDouble(by -> contrast.variance(by, centre.length))
-        .toArray();
+    return estimates.bySpread(contrast);
   }
 
-  double degrees(double variance, double... ofBySpread) {
-    return posterior.spread.degrees(variance, ofBySpread);
+  double degrees(double variance, double... bySpread) {
+    return posterior.spread.degrees(variance, bySpread);
   }
 }

@@ -1,9 +1,11 @@
 package castwell.analysis.season;
 
+import castwell.analysis.numeric.Contrast;
 import castwell.analysis.uncertainty.TMixture;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What each session did to all its bows alike, after all shots: the best linear prediction of its
@@ -66,17 +68,20 @@ public final class SessionDays {
   private double[][] moments(Solution solution) {
     Layout layout = posterior.layout;
     Information known = solution.information;
+    double[] unknowns = solution.unknowns();
+    double[] covariance = solution.wholeCovariance();
     double[][] moments = new double[2][layout.sessions()];
     for (int j = 0; j < layout.sessions(); j++) {
       double day = known.dayVariance[j];
-      double[] rest = solution.sum(times(known, j));
-      moments[0][j] = day * known.sessionSum[j] + rest[0];
-      moments[1][j] = day + rest[1];
+      Contrast rest = rest(known, j);
+      moments[0][j] = day * known.sessionSum[j] + rest.of(unknowns);
+      moments[1][j] = day + rest.variance(covariance, unknowns.length);
     }
     return moments;
   }
 
-  private double[] times(Information known, int session) {
+  /** How a session's day hangs on the unknowns. */
+  private Contrast rest(Information known, int session) {
     Layout layout = posterior.layout;
     Tangent tangent = posterior.tangent;
     double day = known.dayVariance[session];
@@ -94,6 +99,7 @@ public final class SessionDays {
       double left = 1 - day * known.sessionWeight[session];
       times[tangent.unknowns - z.length + v] += z[v] * left;
     }
-    return times;
+    int[] at = IntStream.range(0, times.length).filter(i -> times[i] != 0).toArray();
+    return Contrast.of(at, Arrays.stream(at).mapToDouble(i -> times[i]).toArray());
   }
 }

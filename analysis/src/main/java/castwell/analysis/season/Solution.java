@@ -84,20 +84,18 @@ final class Solution {
     return factor.backward(z, fixedFrom);
   }
 
-  /** A sum of the unknowns, each so many times: its value, and its variance. */
-  double[] sum(double... times) {
-    double[] part = factor.forward(times);
-    double value = 0;
-    double variance = 0;
-    for (int i = 0; i < part.length; i++) {
-      value += part[i] * z[i];
-      variance += part[i] * part[i];
-    }
-    return new double[] {value, variance};
-  }
-
   /** The covariance of those, row by row. */
   double[] covariance() {
     return factor.inverseBlock(fixedFrom);
+  }
+
+  /** All unknowns. */
+  double[] unknowns() {
+    return factor.backward(z, 0);
+  }
+
+  /** The covariance of all unknowns, row by row. */
+  double[] wholeCovariance() {
+    return factor.inverseBlock(0);
   }
 }

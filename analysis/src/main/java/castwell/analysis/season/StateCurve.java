@@ -2,6 +2,7 @@ package castwell.analysis.season;
 
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
+import castwell.analysis.numeric.Contrast;
 import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
@@ -162,7 +163,8 @@ public final class StateCurve {
 
   Contrast gradient(double massKg) {
     double x = x(massKg);
-    return Contrast.of(layout.stateCount(), state, 1, -x / (2 * Tangent.share(e(), x)));
+    return Contrast.of(
+        new int[] {state, layout.stateCount() + state}, 1, -x / (2 * Tangent.share(e(), x)));
   }
 
   double logSpeedAtCentre(double massKg) {

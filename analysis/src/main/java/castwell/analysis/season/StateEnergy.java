@@ -1,6 +1,7 @@
 package castwell.analysis.season;
 
 import castwell.analysis.bow.JointRegion;
+import castwell.analysis.numeric.Contrast;
 import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.TMixture;
@@ -35,16 +36,14 @@ public final class StateEnergy {
 
   private final Season season;
   private final double meanKg;
-  private final int states;
   private final int alphaAt;
   private final int eAt;
 
   StateEnergy(Season season, Layout layout, int state) {
     this.season = season;
     meanKg = layout.arrows.meanKg;
-    states = layout.stateCount();
     alphaAt = state;
-    eAt = states + state;
+    eAt = layout.stateCount() + state;
   }
 
   /** e, without a unit; a K below 0 is an e above 1. */
@@ -53,7 +52,7 @@ public final class StateEnergy {
   }
 
   private Contrast byE() {
-    return Contrast.of(states, alphaAt, 0, 1);
+    return Contrast.of(new int[] {eAt}, 1);
   }
 
   /** Whether the arrows' masses can split E from K: e is known twice as well as before any shot. */
@@ -118,7 +117,7 @@ public final class StateEnergy {
   }
 
   private Contrast gradient() {
-    return Contrast.of(states, alphaAt, 2, -1 / season.centre()[eAt]);
+    return Contrast.of(new int[] {alphaAt, eAt}, 2, -1 / season.centre()[eAt]);
   }
 
   /** E and K together; empty where the masses can't split them. */

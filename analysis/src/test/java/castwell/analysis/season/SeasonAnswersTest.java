@@ -18,7 +18,9 @@ import castwell.analysis.unit.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -210,6 +212,47 @@ class SeasonAnswersTest {
           curve.reach(new Target.KineticEnergy(Quantity.exact(wanted)), 0.95).intervalKg();
       assertThat(reach.low()).isLessThanOrEqualTo(reach.high()).isNotNaN();
     }
+  }
+
+  /**
+   * Five sessions, or six alike, tell nothing of the weather; six do, and a day is then one of it.
+   */
+  @Test
+  void conditionsCountFromSixSessionsOn() {
+    Map<String, Double> celsius = new HashMap<>();
+    CELLS.forEach(cell -> celsius.putIfAbsent(cell.session(), 10.0));
+    Map<String, Double> same = new HashMap<>(celsius);
+    for (int i = same.size(); i < 8; i++) {
+      same.put("other " + i, 10.0);
+    }
+    String first = CELLS.get(0).session();
+    Map<String, Double> few = Map.of(first, 10.0, "x1", 11.0, "x2", 9.0, "x3", 8.0, "x4", 12.0);
+    Map<String, Double> enough = new HashMap<>(few);
+    enough.put("x5", 16.0);
+    for (Map<String, Double> values : List.of(same, few)) {
+      Covariate covariate = Covariate.temperature(values);
+      Season season = Season.fit(CELLS, List.of(covariate), Priors.ASSUMED);
+      assertThat(season.effect(covariate)).isEmpty();
+      assertThat(season.state("after").logSpeed(MASS_KG).interval(0.95))
+          .isEqualTo(AFTER.logSpeed(MASS_KG).interval(0.95));
+    }
+    Covariate covariate = Covariate.temperature(enough);
+    Season season = Season.fit(CELLS, List.of(covariate), Priors.ASSUMED);
+    double effect = season.effect(covariate).orElseThrow().value();
+    List<SessionDays.Day> days = season.days();
+    assertThat(days).hasSize(season.sessions());
+    assertThat(days.get(0).session()).isEqualTo(first);
+    assertThat(days.get(0).explained()).isCloseTo(-effect, within(1e-12));
+    assertThat(days.get(1).explained()).isZero();
+    assertThat(SEASON.days()).allSatisfy(day -> assertThat(day.explained()).isZero());
+  }
+
+  @Test
+  void whatIsNoConditionIsRefused() {
+    assertThatThrownBy(() -> Covariate.humidity(Map.of("s", Double.NaN)))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Covariate("nothing", 0, Map.of()))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   /** Whatever it is given, an interval comes out that can be told. */

@@ -10,6 +10,8 @@ import castwell.analysis.season.SimulatedSeason.Shot;
 import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
 import java.awt.geom.Path2D;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,6 +142,44 @@ class SeasonCoverageTest {
     }
     tell();
     assertThat(wrongSigns).isLessThanOrEqualTo(1);
+  }
+
+  /** A warm day takes something from all bows, with 0.2 % a degree at most likely. */
+  @Test
+  void ofWeather() {
+    Random random = new Random(Seed.of(SeasonCoverageTest.class) + 2);
+    for (int i = 0; i < REPEATS; i++) {
+      for (double[] day : DAYS) {
+        for (int sessions : new int[] {6, 10, 20}) {
+          double effect = 0.002 * random.nextGaussian();
+          int bows = 1 + random.nextInt(3);
+          Errors errors = errors(random, day);
+          SimulatedSeason simulated = new SimulatedSeason(random, errors, bows, MASSES[0]);
+          Map<String, Double> celsius = new HashMap<>();
+          double[] truth = new double[sessions];
+          for (int j = 0; j < sessions; j++) {
+            double warm = 5 * random.nextGaussian();
+            celsius.put("session " + j, warm);
+            Shot[] shots = all(bows);
+            Arrays.setAll(shots, b -> new Shot(b, "bow " + b, effect * warm));
+            truth[j] = effect * warm + simulated.session(4, shots);
+          }
+          Covariate temperature = Covariate.temperature(celsius);
+          Season season = Season.fit(simulated.cells(), List.of(temperature), Priors.ASSUMED);
+          holds("a degree", season.effect(temperature).orElseThrow(), effect);
+          double mean = celsius.values().stream().mapToDouble(c -> c).average().orElseThrow();
+          holds(
+              "cast with weather",
+              season.state("bow 0").logSpeed(500 * Units.KILOGRAMS_PER_GRAIN),
+              simulated.logSpeed(0, 500) + effect * mean);
+          List<SessionDays.Day> days = season.days();
+          for (int j = 0; j < sessions; j++) {
+            holds("a session's day", days.get(j).effect(), truth[j] - effect * mean);
+          }
+        }
+      }
+    }
+    tell();
   }
 
   private static boolean holds(JointRegion region, SimulatedSeason simulated) {

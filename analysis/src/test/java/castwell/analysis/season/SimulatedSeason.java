@@ -58,8 +58,11 @@ final class SimulatedSeason {
     }
   }
 
-  /** One more session: all arrows from each of these bows, some shots each. */
-  void session(int shots, Shot... shot) {
+  /**
+   * One more session: all arrows from each of these bows, some shots each. Returns what its day did
+   * to all of them.
+   */
+  double session(int shots, Shot... shot) {
     double day = normal(errors.day()) + normal(errors.setUp());
     String name = "session " + sessions++;
     double[] bowDay = new double[virtualGr.length];
@@ -77,6 +80,7 @@ final class SimulatedSeason {
         cells.add(cell(one, a, name, expected, shots));
       }
     }
+    return day;
   }
 
   private SeasonCell cell(Shot shot, int arrow, String session, double expected, int shots) {

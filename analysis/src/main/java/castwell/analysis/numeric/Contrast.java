@@ -1,28 +1,26 @@
-package castwell.analysis.season;
+package castwell.analysis.numeric;
 
 import java.util.Arrays;
 
-/** A sum of some of the states' alphas and e's and conditions' effects, each so many times. */
-final class Contrast {
-  final int[] at;
-  final double[] by;
+/** A sum of some of many numbers, each so many times. */
+public final class Contrast {
+  private final int[] at;
+  private final double[] by;
 
   private Contrast(int[] at, double[] by) {
     this.at = at;
     this.by = by;
   }
 
-  /** So much of one state's alpha, and so much of its e. */
-  static Contrast of(int states, int state, double alpha, double e) {
-    return new Contrast(new int[] {state, states + state}, new double[] {alpha, e});
+  /**
+   * @param at which numbers
+   * @param by how many times each of these
+   */
+  public static Contrast of(int[] at, double... by) {
+    return new Contrast(at.clone(), by.clone());
   }
 
-  /** One of the conditions' effects, which stand after the states. */
-  static Contrast ofCondition(int states, int condition) {
-    return new Contrast(new int[] {2 * states + condition}, new double[] {1});
-  }
-
-  Contrast minus(Contrast other) {
+  public Contrast minus(Contrast other) {
     int own = at.length;
     int[] both = Arrays.copyOf(at, own + other.at.length);
     double[] factors = Arrays.copyOf(by, both.length);
@@ -33,16 +31,16 @@ final class Contrast {
     return new Contrast(both, factors);
   }
 
-  double of(double[] beta) {
+  public double of(double[] numbers) {
     double sum = 0;
     for (int i = 0; i < at.length; i++) {
-      sum += by[i] * beta[at[i]];
+      sum += by[i] * numbers[at[i]];
     }
     return sum;
   }
 
   /** Its variance, by a covariance matrix of so many rows, told row by row. */
-  double variance(double[] covariance, int rows) {
+  public double variance(double[] covariance, int rows) {
     double sum = 0;
     for (int i = 0; i < at.length; i++) {
       for (int j = 0; j < at.length; j++) {
