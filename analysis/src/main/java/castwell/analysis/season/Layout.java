@@ -2,7 +2,6 @@ package castwell.analysis.season;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,17 +51,18 @@ final class Layout {
     }
     long[] pairKeys = pairKeys(list);
     long[] keys = Arrays.stream(pairKeys).sorted().distinct().toArray();
-    int[] order = order(list, pairKeys);
-    int n = order.length;
-    given = order;
+    int n = pairKeys.length;
+    int[] pairs = new int[n];
+    Arrays.setAll(pairs, c -> Arrays.binarySearch(keys, pairKeys[c]));
+    given = order(list, pairs, keys.length);
     cells = new SeasonCell[n];
     bow = new int[n];
     pair = new int[n];
     SeasonCell[] ofPair = new SeasonCell[keys.length];
     for (int c = 0; c < n; c++) {
-      cells[c] = list.get(order[c]);
+      cells[c] = list.get(given[c]);
       bow[c] = bows.number(cells[c].bow());
-      pair[c] = Arrays.binarySearch(keys, pairKeys[order[c]]);
+      pair[c] = pairs[given[c]];
       ofPair[pair[c]] = ofPair[pair[c]] == null ? cells[c] : ofPair[pair[c]];
     }
     int[] blocks = new int[n + 1];
@@ -131,15 +131,13 @@ final class Layout {
   }
 
   /** By session, then pair, so that a session's pairs come in rising order. */
-  private static int[] order(List<SeasonCell> list, long... pairKeys) {
+  private static int[] order(List<SeasonCell> list, int[] pairs, long pairCount) {
     Names sessionNames = new Names();
-    list.forEach(cell -> sessionNames.number(cell.session()));
-    return IntStream.range(0, pairKeys.length)
-        .boxed()
-        .sorted(
-            Comparator.comparingInt((Integer c) -> sessionNames.number(list.get(c).session()))
-                .thenComparingLong(c -> pairKeys[c]))
-        .mapToInt(c -> c)
+    long n = pairs.length;
+    return IntStream.range(0, pairs.length)
+        .mapToLong(c -> (sessionNames.number(list.get(c).session()) * pairCount + pairs[c]) * n + c)
+        .sorted()
+        .mapToInt(key -> (int) (key % n))
         .toArray();
   }
 

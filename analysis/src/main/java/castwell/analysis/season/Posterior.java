@@ -1,6 +1,8 @@
 package castwell.analysis.season;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.Function;
 
 /** What is believed of (ln D, ln W, ln A) after the season's shots, at any place. */
@@ -26,6 +28,11 @@ final class Posterior {
     this.spread = spread;
     this.tangent = tangent;
     sums = new BlockSums(layout, spread.variance, tangent, shift);
+  }
+
+  static Posterior of(List<SeasonCell> cells, List<Covariate> covariates, Priors priors) {
+    Layout layout = new Layout(cells, covariates);
+    return of(layout, priors, ShotSpread.of(layout, priors));
   }
 
   /** The curves are made straight where Gauss and Newton's steps at the priors' medians end. */
@@ -83,17 +90,18 @@ final class Posterior {
   /**
    * How the estimates move where so much is added to each cell's mean log speed.
    *
-   * @param shifts in the order in which the cells were given
+   * @param errors each of which adds so much to the cells, in the order in which they were given
    */
-  double[] response(double[] shifts, double[] theta) {
-    double[] sorted = new double[shifts.length];
-    for (int c = 0; c < sorted.length; c++) {
-      sorted[c] = shifts[layout.given[c]];
-    }
-    double[] step = new Posterior(layout, priors, spread, tangent, sorted).at(theta).step();
+  List<double[]> responses(List<double[]> errors, double[] theta) {
     double[] before = at(theta).step();
-    Arrays.setAll(step, p -> step[p] - before[p]);
-    return step;
+    List<double[]> responses = new ArrayList<>();
+    for (double[] shifts : errors) {
+      double[] sorted = Arrays.stream(layout.given).mapToDouble(c -> shifts[c]).toArray();
+      double[] step = new Posterior(layout, priors, spread, tangent, sorted).at(theta).step();
+      Arrays.setAll(step, p -> step[p] - before[p]);
+      responses.add(step);
+    }
+    return responses;
   }
 
   Solution at(double[] theta) {

@@ -19,9 +19,6 @@ import java.util.function.IntToDoubleFunction;
  * their posterior. So every interval is honest about few sessions too, where the priors count most.
  */
 public final class Season {
-  /** The log of a standard deviation that is next to none. */
-  private static final double NOTHING = Math.log(1e-6);
-
   private final Posterior posterior;
   private final VarianceGrid grid;
   private final GridEstimates estimates;
@@ -57,7 +54,7 @@ public final class Season {
    */
   public static Season fit(
       List<SeasonCell> cells, List<Covariate> covariates, Priors priors, double[] start) {
-    Posterior posterior = posterior(cells, covariates, priors);
+    Posterior posterior = Posterior.of(cells, covariates, priors);
     ModeSearch.Mode mode = ModeSearch.from(posterior::logDensity, start);
     double[][] places = VarianceGrid.about(mode);
     GridEstimates estimates = new GridEstimates(posterior, places, mode.place());
@@ -69,7 +66,7 @@ public final class Season {
   /** A few bows' cells, with what their whole season told of D, W and A. */
   public static Season fit(
       List<SeasonCell> cells, List<Covariate> covariates, Priors priors, VarianceGrid grid) {
-    Posterior posterior = posterior(cells, covariates, priors);
+    Posterior posterior = Posterior.of(cells, covariates, priors);
     GridEstimates estimates = new GridEstimates(posterior, grid.places(), grid.mode());
     return new Season(posterior, grid, estimates, List.of());
   }
@@ -87,15 +84,7 @@ public final class Season {
    * differed from day to day, and every arrow did what its mass says.
    */
   public static Season ofOneDay(List<SeasonCell> cells, Priors priors) {
-    double[] nothing = new double[] {NOTHING, NOTHING, NOTHING};
-    return fit(
-        cells, priors, new VarianceGrid(new double[][] {nothing}, new double[] {1}, nothing));
-  }
-
-  private static Posterior posterior(
-      List<SeasonCell> cells, List<Covariate> covariates, Priors priors) {
-    Layout layout = new Layout(cells, covariates);
-    return Posterior.of(layout, priors, ShotSpread.of(layout, priors));
+    return fit(cells, priors, VarianceGrid.ofNothing());
   }
 
   /**
@@ -107,7 +96,7 @@ public final class Season {
    */
   public Season sharing(List<double[]> errors) {
     List<double[]> more = new ArrayList<>(shared);
-    errors.forEach(shifts -> more.add(posterior.response(shifts, grid.mode())));
+    more.addAll(posterior.responses(errors, grid.mode()));
     return new Season(posterior, grid, estimates, more);
   }
 

@@ -2,6 +2,7 @@ package castwell.analysis.season;
 
 import castwell.analysis.numeric.ModeSearch;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What a season told of D, W and A: 125 places about the posterior's mode, each with its weight (as
@@ -13,7 +14,55 @@ import java.util.Arrays;
  * @param mode ln D, ln W, ln A where the posterior is highest: where the next search may begin
  */
 public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
+  /** The log of a standard deviation that is next to none. */
+  private static final double NOTHING = Math.log(1e-6);
+
   private static final double[] STEPS = {-2.4, -1.2, 0, 1.2, 2.4};
+
+  /**
+   * The grid once some more cells have come: moved as a whole to where the posterior is highest
+   * now, if its shape holds to 1 %, which one session more among many leaves it; otherwise made
+   * anew.
+   *
+   * @param cells all of the season
+   */
+  public VarianceGrid upTo(List<SeasonCell> cells, List<Covariate> covariates, Priors priors) {
+    Posterior posterior = Posterior.of(cells, covariates, priors);
+    return ModeSearch.near(posterior::logDensity, new ModeSearch.Mode(mode, factor()))
+        .map(this::movedTo)
+        .orElseGet(() -> Season.fit(cells, covariates, priors, mode).grid());
+  }
+
+  private VarianceGrid movedTo(double... to) {
+    double[][] moved = new double[places.length][];
+    for (int g = 0; g < moved.length; g++) {
+      moved[g] = places[g].clone();
+      for (int i = 0; i < to.length; i++) {
+        moved[g][i] += to[i] - mode[i];
+      }
+    }
+    return new VarianceGrid(moved, weights, to);
+  }
+
+  /** Of what it was made with, told by the places one step from the middle on each axis. */
+  private double[][] factor() {
+    int middle = places.length / 2;
+    double[][] factor = new double[mode.length][mode.length];
+    int away = 1;
+    for (int j = mode.length - 1; j >= 0; j--) {
+      for (int i = 0; i < mode.length; i++) {
+        factor[i][j] = (places[middle + away][i] - mode[i]) / STEPS[STEPS.length / 2 + 1];
+      }
+      away *= STEPS.length;
+    }
+    return factor;
+  }
+
+  /** A single place, where days, bows' days and arrows differ by next to nothing. */
+  static VarianceGrid ofNothing() {
+    double[] place = {NOTHING, NOTHING, NOTHING};
+    return new VarianceGrid(new double[][] {place}, new double[] {1}, place);
+  }
 
   /** The places, not yet weighed. */
   static double[][] about(ModeSearch.Mode mode) {

@@ -44,6 +44,11 @@ class SeasonMeasured {
     time(
         "fit from the mode before the last session",
         () -> Season.fit(cells, Priors.ASSUMED, start));
+    VarianceGrid kept = Season.fit(before, Priors.ASSUMED).grid();
+    time(
+        "brought up to date after the last session",
+        () -> kept.upTo(cells, List.of(), Priors.ASSUMED));
+    time("what days did", season::days);
     Set<String> last =
         cells.subList(cells.size() - 20, cells.size()).stream()
             .map(SeasonCell::bow)
