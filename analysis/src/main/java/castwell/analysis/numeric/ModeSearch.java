@@ -1,8 +1,6 @@
 package castwell.analysis.numeric;
 
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -10,17 +8,12 @@ import org.hipparchus.linear.RealMatrix;
 /** Newton's way to the top of a posterior, by central differences with one step for all. */
 public final class ModeSearch {
   private static final int AXES = 3;
-  private static final double STEP = 0.05;
+  static final double STEP = 0.05;
   private static final double LEAST_CURVATURE = 0.5;
   private static final double SMALL = 1e-7;
   private static final double TINY = 1e-9;
   private static final double ROUNDING = 1e-12;
   private static final int MOST_STEPS = 50;
-
-  /** How far a curvature may be off, and a step still be long, where one is taken to hold. */
-  private static final double BENT = 0.01;
-
-  private static final double CLOSE = 1e-4;
 
   private final ToDoubleFunction<double[]> logDensity;
   private double[] place;
@@ -50,66 +43,6 @@ public final class ModeSearch {
       }
     }
     return new Mode(search.place, search.factor());
-  }
-
-  /**
-   * The mode, found from one close by whose curvature is taken to hold: by gradients alone. Empty
-   * where it doesn't hold to 1 % along each axis.
-   */
-  public static Optional<double[]> near(ToDoubleFunction<double[]> logDensity, Mode close) {
-    ModeSearch search = new ModeSearch(logDensity, close.place());
-    double[][] covariance = covariance(close.factor());
-    double[] precision = new double[AXES];
-    for (int i = 0; i < AXES; i++) {
-      precision[i] = MatrixUtils.inverse(new Array2DRowRealMatrix(covariance)).getEntry(i, i);
-    }
-    for (int k = 0; k < MOST_STEPS; k++) {
-      double[] bend = search.slopes();
-      double size = 0;
-      for (int i = 0; i < AXES; i++) {
-        if (Math.abs(bend[i] / precision[i] - 1) > BENT) {
-          return Optional.empty();
-        }
-        double step = 0;
-        for (int j = 0; j < AXES; j++) {
-          step += covariance[i][j] * search.gradient[j];
-        }
-        search.place[i] += step;
-        size = Math.max(size, Math.abs(step));
-      }
-      if (size < CLOSE) {
-        return Optional.of(search.place);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** The gradient here; returns how the density bends along each axis. */
-  private double[] slopes() {
-    double[] bend = new double[AXES];
-    height = logDensity.applyAsDouble(place);
-    for (int i = AXES - 1; i >= 0; i--) {
-      double[] by = new double[AXES];
-      by[i] = STEP;
-      double above = logDensity.applyAsDouble(moved(by));
-      by[i] = -STEP;
-      double below = logDensity.applyAsDouble(moved(by));
-      gradient[i] = (above - below) / (2 * STEP);
-      bend[i] = (2 * height - above - below) / (STEP * STEP);
-    }
-    return bend;
-  }
-
-  private static double[][] covariance(double[]... factor) {
-    double[][] covariance = new double[AXES][AXES];
-    for (int i = 0; i < AXES; i++) {
-      for (int j = 0; j < AXES; j++) {
-        for (int k = 0; k < AXES; k++) {
-          covariance[i][j] += factor[i][k] * factor[j][k];
-        }
-      }
-    }
-    return covariance;
   }
 
   /**

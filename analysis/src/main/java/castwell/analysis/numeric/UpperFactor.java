@@ -98,10 +98,7 @@ public final class UpperFactor {
     double[] block = new double[size * size];
     for (int i = 0; i < size; i++) {
       for (int j = i; j < size; j++) {
-        double sum = 0;
-        for (int k = j; k < size; k++) {
-          sum += inverse[i][k] * inverse[j][k];
-        }
+        double sum = product(inverse[i], inverse[j], j);
         block[i * size + j] = sum;
         block[j * size + i] = sum;
       }
@@ -113,5 +110,24 @@ public final class UpperFactor {
     for (int j = from; j < row.length; j++) {
       row[j] -= factor * a[j];
     }
+  }
+
+  /** Four sums side by side, since none needs to wait for another then. */
+  private static double product(double[] a, double[] b, int from) {
+    double s0 = 0;
+    double s1 = 0;
+    double s2 = 0;
+    double s3 = 0;
+    int k = from;
+    for (; k + 3 < a.length; k += 4) {
+      s0 += a[k] * b[k];
+      s1 += a[k + 1] * b[k + 1];
+      s2 += a[k + 2] * b[k + 2];
+      s3 += a[k + 3] * b[k + 3];
+    }
+    for (; k < a.length; k++) {
+      s0 += a[k] * b[k];
+    }
+    return s0 + s1 + s2 + s3;
   }
 }

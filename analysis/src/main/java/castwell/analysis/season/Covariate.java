@@ -51,13 +51,8 @@ public record Covariate(String name, double effectSd, Map<String, Double> bySess
     return bySession.size() >= FEWEST && bySession.values().stream().distinct().count() > 1;
   }
 
-  /** How far a session's value lies above the sessions' mean; 0 without one. */
-  double above(String session) {
-    Double value = bySession.get(session);
-    return value == null ? 0 : value - mean();
-  }
-
-  private double mean() {
+  /** Over all sessions that have a value; sorted, so that it is the same at every run. */
+  double mean() {
     return bySession.values().stream().mapToDouble(v -> v).sorted().average().orElse(0);
   }
 }

@@ -104,9 +104,11 @@ final class Layout {
     effects = effectNames.size();
     covariates = conditions.stream().filter(Covariate::isTold).toList();
     z = new double[session][covariates.size()];
-    for (int j = 0; j < session; j++) {
-      String name = sessionName(j);
-      Arrays.setAll(z[j], v -> covariates.get(v).above(name));
+    for (int v = 0; v < covariates.size(); v++) {
+      double mean = covariates.get(v).mean();
+      for (int j = 0; j < session; j++) {
+        z[j][v] = covariates.get(v).bySession().getOrDefault(sessionName(j), mean) - mean;
+      }
     }
     leastX = Arrays.stream(x).min().orElseThrow();
     mostX = Arrays.stream(x).max().orElseThrow();

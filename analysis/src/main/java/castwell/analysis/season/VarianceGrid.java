@@ -1,6 +1,7 @@
 package castwell.analysis.season;
 
 import castwell.analysis.numeric.ModeSearch;
+import castwell.analysis.numeric.NearbyMode;
 import java.util.Arrays;
 import java.util.List;
 
@@ -28,7 +29,7 @@ public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
    */
   public VarianceGrid upTo(List<SeasonCell> cells, List<Covariate> covariates, Priors priors) {
     Posterior posterior = Posterior.of(cells, covariates, priors);
-    return ModeSearch.near(posterior::logDensity, new ModeSearch.Mode(mode, factor()))
+    return NearbyMode.of(posterior::logDensity, new ModeSearch.Mode(mode, factor()))
         .map(this::movedTo)
         .orElseGet(() -> Season.fit(cells, covariates, priors, mode).grid());
   }

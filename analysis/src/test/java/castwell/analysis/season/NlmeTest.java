@@ -159,6 +159,8 @@ class NlmeTest {
   }
 
   private static double z(Layout layout, SeasonCell cell) {
-    return layout.covariates.isEmpty() ? 0 : layout.covariates.get(0).above(cell.session());
+    return layout.covariates.stream()
+        .mapToDouble(covariate -> covariate.bySession().get(cell.session()) - covariate.mean())
+        .sum();
   }
 }

@@ -239,6 +239,8 @@ class SeasonAnswersTest {
     Covariate covariate = Covariate.temperature(enough);
     Season season = Season.fit(CELLS, List.of(covariate), Priors.ASSUMED);
     double effect = season.effect(covariate).orElseThrow().value();
+    Season kept = Season.fit(CELLS, List.of(covariate), Priors.ASSUMED, season.grid());
+    assertThat(kept.effect(covariate).orElseThrow().value()).isEqualTo(effect);
     List<SessionDays.Day> days = season.days();
     assertThat(days).hasSize(season.sessions());
     assertThat(days.get(0).session()).isEqualTo(first);
