@@ -38,21 +38,24 @@ public final class FitAdvice {
   private static final double SHOTS = 5;
 
   private final BowSums bow;
+  private final BowSums lastDay;
   private final double gpp;
 
-  private FitAdvice(BowSums bow, double drawWeightN) {
+  private FitAdvice(BowSums bow, BowSums lastDay, double drawWeightN) {
     this.bow = bow;
+    this.lastDay = lastDay;
     this.gpp = drawWeightN * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
   }
 
   /**
    * The advice for a bow; empty where there is nothing to mend.
    *
+   * @param lastDay what it shot in its last session: of several, days may bend the curve
    * @param drawWeightN the draw weight, above 0; no arrow lighter than {@link #LEAST_GPP} grains
    *     per pound of it is asked for
    */
-  public static List<Advice> of(BowSums bow, double drawWeightN) {
-    return new FitAdvice(bow, drawWeightN).advice();
+  public static List<Advice> of(BowSums bow, BowSums lastDay, double drawWeightN) {
+    return new FitAdvice(bow, lastDay, drawWeightN).advice();
   }
 
   private List<Advice> advice() {
@@ -84,7 +87,9 @@ public final class FitAdvice {
       precision(fit, masses[masses.length / 2]).ifPresent(advice::add);
       notToldFromZero(fit).ifPresent(advice::add);
     }
-    LackOfFit.of(fit)
+    lastDay
+        .fit()
+        .flatMap(LackOfFit::of)
         .filter(lack -> lack.pValue() < MISSES)
         .ifPresent(lack -> advice.add(new Advice.CurveMisses(lack.pValue())));
     return advice;

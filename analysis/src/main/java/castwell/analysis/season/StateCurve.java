@@ -13,7 +13,11 @@ import java.util.function.IntToDoubleFunction;
  * days leave it. Logs are natural ones of speeds in m/s, so that 0.01 is 1 %.
  */
 public final class StateCurve {
-  private static final double BEYOND = 0.15;
+  /**
+   * How far outside the arrows shot, as a share of their mass, a figure rests on the curve
+   * (assumed).
+   */
+  public static final double BEYOND = 0.15;
 
   private final Season season;
   private final Layout layout;

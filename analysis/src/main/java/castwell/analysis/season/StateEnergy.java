@@ -75,6 +75,14 @@ public final class StateEnergy {
     return e > 0 ? meanKg * (1 / e - 1) : Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * The share of E that an arrow takes, m / (m + K), without a unit: 1 where K would be below 0.
+   * Empty where the masses can't split E from K.
+   */
+  public Optional<Estimate> share(double massKg, double coverage) {
+    return virtualMassKg(coverage).map(k -> k.falling(kg -> massKg / (massKg + Math.max(0, kg))));
+  }
+
   /** E in J; empty where the masses can't split it from K. */
   public Optional<Estimate> energyJ(double coverage) {
     return isSplit()

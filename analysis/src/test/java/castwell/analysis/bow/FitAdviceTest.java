@@ -55,7 +55,8 @@ class FitAdviceTest {
   }
 
   private static List<Advice> advice(Cell... cells) {
-    return FitAdvice.of(BowSums.of("bow", List.of(cells)), DRAW_WEIGHT_N);
+    BowSums bow = BowSums.of("bow", List.of(cells));
+    return FitAdvice.of(bow, bow, DRAW_WEIGHT_N);
   }
 
   private static double grains(double kg) {

@@ -13,6 +13,7 @@ import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
+import castwell.capture.store.Weather.Air;
 import castwell.capture.view.StateName;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -62,7 +63,13 @@ public final class CellLedger {
         return;
       }
       store.writing(
-          t -> t.cells().make(session.id(), RULES, new CellLedger(t, zone).rows(session)));
+          t ->
+              t.cells()
+                  .make(
+                      session.id(),
+                      RULES,
+                      t.weather().ofSession(session.name()),
+                      new CellLedger(t, zone).rows(session)));
     }
   }
 
@@ -98,6 +105,13 @@ public final class CellLedger {
     unmade().forEach(session -> cells.addAll(fromShots(session)));
     cells.removeIf(CellSums::isEmpty);
     return unmade().isEmpty() ? cells : inOrder(cells);
+  }
+
+  /** The air of every session that had a sensor, by the session's name. */
+  public Map<String, Air> airs() {
+    Map<String, Air> airs = t.cells().airs(RULES);
+    unmade().forEach(session -> airs.put(session.name(), t.weather().ofSession(session.name())));
+    return airs;
   }
 
   private List<CellSums> inOrder(List<CellSums> cells) {

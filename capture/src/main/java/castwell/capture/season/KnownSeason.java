@@ -1,9 +1,13 @@
 package castwell.capture.season;
 
+import castwell.analysis.cell.CellName;
+import castwell.analysis.season.Covariate;
 import castwell.analysis.season.Priors;
 import castwell.analysis.season.Season;
 import castwell.analysis.season.SeasonCell;
 import castwell.analysis.season.StateCurve;
+import castwell.analysis.season.Today;
+import castwell.analysis.uncertainty.Quantity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -18,9 +22,12 @@ import java.util.stream.IntStream;
 /** All bow states that were shot, by one fit over all sessions. */
 public final class KnownSeason {
   private final SeasonCells cells;
+  private final List<Covariate> conditions;
   private final Season season;
 
-  /** By state, the last session's first cell is where that session begins. */
+  private final Today today;
+
+  /** By state, the first session's cells first. */
   private final Map<String, List<SeasonCell>> byState = new HashMap<>();
 
   private final boolean areDaysShared;
@@ -32,9 +39,11 @@ public final class KnownSeason {
    */
   public record LastDay(String session, StateCurve curve) {}
 
-  KnownSeason(SeasonCells cells, Season season) {
+  KnownSeason(SeasonCells cells, List<Covariate> conditions, Season season) {
     this.cells = cells;
+    this.conditions = conditions;
     this.season = season;
+    today = Today.of(cells.cells(), Priors.ASSUMED);
     cells
         .cells()
         .forEach(cell -> byState.computeIfAbsent(cell.state(), s -> new ArrayList<>()).add(cell));
@@ -73,7 +82,33 @@ public final class KnownSeason {
         cells.shared().stream()
             .map(error -> places.stream().mapToDouble(c -> error[c]).toArray())
             .toList();
-    return Season.fit(some, Priors.ASSUMED, season.grid()).sharing(shared);
+    return Season.fit(some, conditions, Priors.ASSUMED, season.grid()).sharing(shared);
+  }
+
+  /** What the weather does to all bows, as far as enough sessions tell it. */
+  public List<Covariate> conditions() {
+    return conditions.stream().filter(Covariate::isTold).toList();
+  }
+
+  /**
+   * The mean log speed of a cell, today with this arrow: by the scatter of all the bow's shots,
+   * with what the session's set-up adds. Empty where no shot of it counts.
+   */
+  public Optional<Quantity> today(CellName name) {
+    return of(name.bow(), name.state()).stream()
+        .filter(cell -> cell.session().equals(name.session()) && cell.arrow().equals(name.arrow()))
+        .findFirst()
+        .map(today::logSpeed);
+  }
+
+  /**
+   * One bow's log speed less another's in one session, over the arrows that both shot; empty
+   * without any.
+   */
+  public Optional<Quantity> differenceToday(
+      String bow, String state, String other, String otherState, String session) {
+    return today.difference(
+        SeasonCells.state(bow, state), SeasonCells.state(other, otherState), session);
   }
 
   /** In how many sessions a bow was shot in a state. */

@@ -1,6 +1,7 @@
 package castwell.capture.season;
 
 import castwell.analysis.cell.CellSums;
+import castwell.analysis.season.Covariate;
 import castwell.analysis.season.Priors;
 import castwell.analysis.season.Season;
 import castwell.analysis.season.VarianceGrid;
@@ -22,8 +23,8 @@ public final class SeasonLedger {
   /** The number of the rules by which a season is told. Raise it, and it is told anew. */
   private static final int RULES = 1;
 
-  /** Of logs and weights, as far as the search for the likeliest place is carried. */
-  private static final double ALIKE = 1e-3;
+  /** Of logs and weights: what bringing a season up to date leaves out at most. */
+  private static final double ALIKE = 3e-3;
 
   private final Transaction t;
   private final ZoneId zone;
@@ -40,9 +41,8 @@ public final class SeasonLedger {
   /** Empty where no shot counts that has a bow and an arrow. */
   public static Optional<KnownSeason> of(Transaction t, ZoneId zone) {
     SeasonLedger ledger = new SeasonLedger(t, zone);
-    return ledger.ledger.isWhole()
-        ? t.remembered().value(List.of(t.season().changes(), zone), ledger::known)
-        : ledger.known();
+    Object holdsFor = ledger.ledger.isWhole() ? t.season().changes() : t;
+    return t.remembered().value(List.of(holdsFor, zone), ledger::known);
   }
 
   /**
@@ -62,7 +62,7 @@ public final class SeasonLedger {
           SeasonLedger ledger = new SeasonLedger(t, zone);
           return kept.isPresent()
               && ledger.ledger.isWhole()
-              && !isAlike(kept.get(), Season.fit(ledger.cells().cells(), Priors.ASSUMED).grid());
+              && !isAlike(kept.get(), ledger.anew().grid());
         });
   }
 
@@ -90,13 +90,38 @@ public final class SeasonLedger {
   }
 
   private KnownSeason fitted(SeasonCells cells) {
-    Optional<VarianceGrid> grid = ledger.isWhole() ? t.season().grid(RULES) : Optional.empty();
-    Optional<double[]> mode = t.season().lastMode(RULES);
-    Season season =
-        grid.map(g -> Season.fit(cells.cells(), Priors.ASSUMED, g))
-            .or(() -> mode.map(m -> Season.fit(cells.cells(), Priors.ASSUMED, m)))
-            .orElseGet(() -> Season.fit(cells.cells(), Priors.ASSUMED));
-    return new KnownSeason(cells, season.sharing(cells.shared()));
+    List<Covariate> conditions = conditions();
+    VarianceGrid grid = grid(cells, conditions);
+    Season season = Season.fit(cells.cells(), conditions, Priors.ASSUMED, grid);
+    return new KnownSeason(cells, conditions, season.sharing(cells.shared()));
+  }
+
+  private VarianceGrid grid(SeasonCells cells, List<Covariate> conditions) {
+    Optional<VarianceGrid> kept = ledger.isWhole() ? t.season().grid(RULES) : Optional.empty();
+    return kept.or(
+            () ->
+                t.season()
+                    .last(RULES)
+                    .map(last -> last.upTo(cells.cells(), conditions, Priors.ASSUMED)))
+        .orElseGet(() -> Season.fit(cells.cells(), conditions, Priors.ASSUMED).grid());
+  }
+
+  private Season anew() {
+    return Season.fit(cells().cells(), conditions(), Priors.ASSUMED);
+  }
+
+  /** The air's, as far as boards had a sensor. */
+  private List<Covariate> conditions() {
+    Map<String, Double> celsius = new HashMap<>();
+    Map<String, Double> humidityPercent = new HashMap<>();
+    ledger
+        .airs()
+        .forEach(
+            (session, air) -> {
+              air.celsius().ifPresent(c -> celsius.put(session, c));
+              air.relativeHumidity().ifPresent(h -> humidityPercent.put(session, 100 * h));
+            });
+    return List.of(Covariate.temperature(celsius), Covariate.humidity(humidityPercent));
   }
 
   private SeasonCells cells() {

@@ -1,9 +1,12 @@
 package castwell.capture.store;
 
 import castwell.capture.store.Sessions.Session;
+import castwell.capture.store.Weather.Air;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -118,8 +121,8 @@ public final class Cells {
         .list();
   }
 
-  /** Puts a session's cells in the place of those it had. */
-  public void make(long sessionId, int rules, List<Row> rows) {
+  /** Puts a session's cells in the place of those it had, with the air that they were shot in. */
+  public void make(long sessionId, int rules, Air air, List<Row> rows) {
     Set<Key> changed = keys(sessionId);
     handle.execute("DELETE FROM cell WHERE session_id = ?", sessionId);
     handle.execute("DELETE FROM cells_made WHERE session_id = ?", sessionId);
@@ -150,7 +153,13 @@ public final class Cells {
     if (!rows.isEmpty()) {
       batch.execute();
     }
-    handle.execute("INSERT INTO cells_made (session_id, rules) VALUES (?, ?)", sessionId, rules);
+    BareSql.write(
+        handle,
+        "INSERT INTO cells_made (session_id, rules, celsius, humidity) VALUES (?, ?, ?, ?)",
+        sessionId,
+        rules,
+        air.celsius(),
+        air.relativeHumidity());
     changed.addAll(keys(sessionId));
     changed.forEach(this::total);
   }
@@ -249,6 +258,24 @@ public final class Cells {
         .bind("since", since)
         .map((row, context) -> new Scatter(row.getDouble("squares"), row.getInt("degrees")))
         .one();
+  }
+
+  /** The air of every session whose cells are made and that had a sensor, by the session's name. */
+  public Map<String, Air> airs(int rules) {
+    Map<String, Air> airs = new HashMap<>();
+    handle
+        .createQuery(
+            """
+            SELECT name, celsius, humidity FROM cells_made JOIN session ON session.id = session_id
+            WHERE rules = ? AND (celsius IS NOT NULL OR humidity IS NOT NULL)""")
+        .bind(0, rules)
+        .map(
+            (row, context) ->
+                airs.put(
+                    row.getString("name"),
+                    new Air(Columns.optional(row, "celsius"), Columns.optional(row, "humidity"))))
+        .list();
+    return airs;
   }
 
   /** The cells with shots that count of every session, the first begun first. */

@@ -24,7 +24,25 @@ public final class KeptSeason {
 
   /** What was told by these rules of cells that are still the same. */
   public Optional<VarianceGrid> grid(int rules) {
-    return mode(rules, changes()).map(mode -> grid(places(), mode));
+    return changedAt(rules).filter(at -> at == changes()).flatMap(at -> last(rules));
+  }
+
+  private Optional<Long> changedAt(int rules) {
+    return BareSql.first(
+        handle,
+        (row, context) -> row.getLong(1),
+        "SELECT cell_changes FROM season WHERE rules = ?",
+        rules);
+  }
+
+  /** What was last told by these rules, whatever changed since. */
+  public Optional<VarianceGrid> last(int rules) {
+    return BareSql.first(
+            handle,
+            (row, context) -> new double[] {row.getDouble(1), row.getDouble(2), row.getDouble(3)},
+            "SELECT log_day, log_bow_day, log_arrow FROM season WHERE rules = ?",
+            rules)
+        .map(mode -> grid(places(), mode));
   }
 
   private static VarianceGrid grid(List<Place> places, double[] mode) {
@@ -32,24 +50,6 @@ public final class KeptSeason {
         places.stream().map(Place::logs).toArray(double[][]::new),
         places.stream().mapToDouble(Place::weight).toArray(),
         mode);
-  }
-
-  /** The likeliest logs of the three standard deviations as last told, whatever changed since. */
-  public Optional<double[]> lastMode(int rules) {
-    return BareSql.first(
-        handle,
-        (row, context) -> new double[] {row.getDouble(1), row.getDouble(2), row.getDouble(3)},
-        "SELECT log_day, log_bow_day, log_arrow FROM season WHERE rules = ?",
-        rules);
-  }
-
-  private Optional<double[]> mode(int rules, long changes) {
-    return BareSql.first(
-        handle,
-        (row, context) -> new double[] {row.getDouble(1), row.getDouble(2), row.getDouble(3)},
-        "SELECT log_day, log_bow_day, log_arrow FROM season WHERE rules = ? AND cell_changes = ?",
-        rules,
-        changes);
   }
 
   private List<Place> places() {

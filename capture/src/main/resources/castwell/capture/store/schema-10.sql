@@ -23,3 +23,8 @@ CREATE TABLE season_place (
   log_arrow REAL NOT NULL,
   weight REAL NOT NULL
 );
+
+-- A session's air, as its boards measured it while it was shot; the mean, humidity from 0 to 1. It may
+-- explain what its day was like.
+ALTER TABLE cells_made ADD COLUMN celsius REAL;
+ALTER TABLE cells_made ADD COLUMN humidity REAL;

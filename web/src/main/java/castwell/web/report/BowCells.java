@@ -9,6 +9,8 @@ import castwell.capture.cell.SessionCells;
 import castwell.capture.command.BowCommands;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.season.KnownSeason;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
@@ -16,6 +18,7 @@ import castwell.capture.view.StateName;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Bows with their states and what was shot with them. */
@@ -25,9 +28,10 @@ public final class BowCells {
   private final Transaction transaction;
   private final ZoneId zone;
   private final CellReader cells;
+  private final Optional<KnownSeason> season;
 
-  /** A bow as it is now, with what it shot so. */
-  public record Now(BowState state, String stateName, BowSums cells) {}
+  /** A bow as it is now, with what it shot so; without any shot there is no day. */
+  public record Now(BowState state, String stateName, BowSums cells, Optional<AnyDay> anyDay) {}
 
   /** A bow in one state, with its cells over all sessions, strays set aside. */
   public record Stand(BowState state, String stateName, List<SessionCells> sessions) {
@@ -52,6 +56,7 @@ public final class BowCells {
     this.transaction = transaction;
     this.zone = zone;
     this.cells = new CellReader(transaction, zone);
+    this.season = SeasonLedger.of(transaction, zone);
   }
 
   public Transaction transaction() {
@@ -109,9 +114,20 @@ public final class BowCells {
             state -> {
               CellState named = new CellState(state.bow(), name(state));
               List<CellSums> shot = byState.getOrDefault(named, List.of());
-              return new Now(state, named.state(), new BowSums(state.bow(), shot));
+              BowSums sums = asInSeason(state, new BowSums(state.bow(), shot));
+              return new Now(state, named.state(), sums, AnyDay.of(season, state, named.state()));
             })
         .toList();
+  }
+
+  /** All bows by all sessions; empty where no shot counts. */
+  public Optional<KnownSeason> season() {
+    return season;
+  }
+
+  /** The same sums, at the gates where the season has the bow's speeds there. */
+  public BowSums asInSeason(BowState state, BowSums sums) {
+    return season.filter(known -> !known.isAtBow(state.bow())).isPresent() ? sums.atGates() : sums;
   }
 
   public CellLedger ledger() {

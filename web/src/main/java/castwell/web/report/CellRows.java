@@ -7,8 +7,12 @@ import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECO
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
+import castwell.analysis.statistic.Mean;
+import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.capture.season.KnownSeason;
+import castwell.capture.view.Interval95;
 import castwell.capture.view.report.cell.AsideReason;
 import castwell.capture.view.report.cell.CellFigures;
 import castwell.capture.view.report.cell.CellView;
@@ -25,7 +29,7 @@ public final class CellRows {
       ReportColumn.text("speed_at", "speed at", CellView::speedAt);
 
   /** Behind these come energy and momentum. */
-  private static final int SPEEDS_END = 10;
+  private static final int SPEEDS_END = 11;
 
   public static final List<ReportColumn<CellView>> COLUMNS =
       List.of(
@@ -35,7 +39,8 @@ public final class CellRows {
           new ReportColumn<>("n", "n", 0, CellView::n),
           new ReportColumn<>("set_aside", "set aside", 0, CellView::setAside),
           figure("mean_fps", "mean ft/s", 1, CellFigures::meanFps),
-          figure("ci95_fps", "95 % ft/s", 1, CellFigures::ci95Fps),
+          figure("ci95_today_fps", "95 % today", 1, CellFigures::ci95TodayFps),
+          figure("ci95_repeats_fps", "repeats alone", 1, CellFigures::ci95RepeatsFps),
           figure("common_u_fps", "common u ft/s", 1, CellFigures::commonUFps),
           figure("sd_fps", "sd ft/s", 2, CellFigures::sdFps),
           figure("extreme_spread_fps", "spread ft/s", 1, CellFigures::extremeSpreadFps),
@@ -62,11 +67,14 @@ public final class CellRows {
     return new ReportColumn<>(key, heading, decimals, row -> row.figures().map(figure));
   }
 
-  public static List<CellView> of(List<Cell> cells) {
-    return cells.stream().map(CellRows::of).toList();
+  /**
+   * @param season all bows' sessions, which tell how far each scatters
+   */
+  public static List<CellView> of(List<Cell> cells, Optional<KnownSeason> season) {
+    return cells.stream().map(cell -> of(cell, season)).toList();
   }
 
-  private static CellView of(Cell cell) {
+  private static CellView of(Cell cell, Optional<KnownSeason> season) {
     return new CellView(
         cell.name().bow(),
         cell.name().state(),
@@ -77,7 +85,9 @@ public final class CellRows {
         cell.setAside().size(),
         reasons(cell),
         AloneRows.of(cell),
-        cell.shots().isEmpty() ? Optional.empty() : Optional.of(figures(CellSummary.of(cell))),
+        cell.shots().isEmpty()
+            ? Optional.empty()
+            : Optional.of(figures(CellSummary.of(cell), today(cell, season))),
         SpeedNote.at(cell.atBow().isKnown()));
   }
 
@@ -87,7 +97,22 @@ public final class CellRows {
         .toList();
   }
 
-  private static CellFigures figures(CellSummary cell) {
+  /** About the cell's own mean, wherever the season has the bow's speeds. */
+  private static Interval95 today(Cell cell, Optional<KnownSeason> season) {
+    return season
+        .flatMap(known -> known.today(cell.name()))
+        .map(log -> log.only(Kind.OWN).minus(Quantity.exact(log.value())))
+        .map(log -> log.interval(Trade.COVERAGE))
+        .map(
+            log -> {
+              double mean = Mean.of(cell.speedsMps());
+              return new Interval(mean * Math.exp(log.low()), mean * Math.exp(log.high()));
+            })
+        .map(interval -> Trade.interval(METRES_PER_FOOT, interval))
+        .orElse(Interval95.NOT_KNOWN);
+  }
+
+  private static CellFigures figures(CellSummary cell, Interval95 today) {
     Quantity speed = cell.ownMeanMps();
     Quantity energy = cell.kineticEnergyJ();
     Quantity momentum = cell.momentumNs();
@@ -96,6 +121,7 @@ public final class CellRows {
         Trade.in(METRES_PER_FOOT, cell.sdMps()),
         Trade.in(METRES_PER_FOOT, cell.extremeSpreadMps()),
         Trade.ci95(METRES_PER_FOOT, speed),
+        today,
         Trade.u(METRES_PER_FOOT, speed),
         Trade.u(METRES_PER_FOOT, cell.meanMps().only(Kind.COMMON)),
         Trade.in(METRES_PER_FOOT, cell.gatesSdMps()),

@@ -1,5 +1,7 @@
 package castwell.web.report;
 
+import castwell.analysis.uncertainty.Estimate;
+import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.view.Interval95;
 import castwell.capture.word.Rounded;
@@ -12,6 +14,9 @@ import java.util.List;
 /** A report's sentences and the quantities in them, in the reader's units. */
 public record ReportFormat(Speech speech) {
   public static final ReportFormat TRADE = new ReportFormat(Speech.TRADE);
+
+  private static final Interval UNBOUNDED =
+      new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   public String say(String key, Object... arguments) {
     return speech.say(key, arguments);
@@ -39,14 +44,22 @@ public record ReportFormat(Speech speech) {
    * @param per what follows the unit, such as " an hour"
    */
   public String said(Dimension dimension, String per, int decimals, Quantity quantity) {
+    Interval ends =
+        quantity.standardUncertainty() == 0 ? UNBOUNDED : quantity.interval(Trade.COVERAGE);
+    return said(dimension, per, decimals, new Estimate(quantity.value(), ends));
+  }
+
+  /** "150.2 ft/s (149.1 to 151.3)", or the value alone when nothing bounds it. */
+  public String said(Dimension dimension, int decimals, Estimate estimate) {
+    return said(dimension, "", decimals, estimate);
+  }
+
+  private String said(Dimension dimension, String per, int decimals, Estimate estimate) {
     double si = units().of(dimension).si();
     int shown = decimals(dimension, decimals);
-    Interval95 ends = Trade.ci95(si, quantity);
-    String value = Rounded.to(shown, quantity.value() / si) + " " + symbol(dimension) + per;
-    boolean isExact = quantity.standardUncertainty() == 0;
-    return isExact || !ends.hasBothEnds()
-        ? value
-        : "%s (%s)".formatted(value, ReportText.shown(ends, shown));
+    Interval95 ends = Trade.ci95(si, estimate);
+    String value = Rounded.to(shown, estimate.value() / si) + " " + symbol(dimension) + per;
+    return ends.hasBothEnds() ? "%s (%s)".formatted(value, ReportText.shown(ends, shown)) : value;
   }
 
   /** "2.0 ft/s". */

@@ -1,5 +1,6 @@
 package castwell.web.report;
 
+import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.view.Interval95;
@@ -26,6 +27,14 @@ public final class Trade {
   /** The 95 % interval. */
   public static Interval95 ci95(double unit, Quantity quantity) {
     return interval(unit, quantity.interval(COVERAGE));
+  }
+
+  public static OptionalDouble value(double unit, Estimate estimate) {
+    return finite(estimate.value() / unit);
+  }
+
+  public static Interval95 ci95(double unit, Estimate estimate) {
+    return interval(unit, estimate.interval());
   }
 
   public static Interval95 interval(double unit, Interval interval) {

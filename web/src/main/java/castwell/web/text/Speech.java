@@ -1,5 +1,6 @@
 package castwell.web.text;
 
+import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.wording.Amount;
@@ -62,6 +63,15 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
 
   public String figure(Dimension dimension, Quantity quantity) {
     return figure(dimension, quantity.value(), quantity.standardUncertainty());
+  }
+
+  /**
+   * A figure such as "150.2 ft/s (149.1 to 151.3)", with the digits that its interval allows; the
+   * value alone where nothing bounds it.
+   */
+  public String figure(Dimension dimension, Estimate estimate) {
+    return FigureText.figure(units.of(dimension), estimate, say("figure.to"))
+        .orElseGet(this::notKnown);
   }
 
   /** A measured figure such as "52.5 lb", without needless zeros. */

@@ -1,5 +1,6 @@
 package castwell.web.unit;
 
+import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -24,6 +25,21 @@ public final class FigureText {
     int decimals = Digits.decimals(u);
     String plusMinus = Digits.fixed(value, decimals) + " ± " + Digits.fixed(u, decimals);
     return Optional.of(with(unit, plusMinus));
+  }
+
+  /** A figure with its interval, such as "150.2 ft/s (149.1 to 151.3)", in the digits of that. */
+  public static Optional<String> figure(Unit unit, Estimate estimate, String to) {
+    double low = estimate.interval().low() / unit.si();
+    double high = estimate.interval().high() / unit.si();
+    if (!Double.isFinite(low) || !Double.isFinite(high) || !(high > low)) {
+      return figure(unit, estimate.value(), 0);
+    }
+    int decimals = Digits.decimals((high - low) / 4);
+    String value = with(unit, Digits.fixed(estimate.value() / unit.si(), decimals));
+    String ends = Digits.fixed(low, decimals) + " " + to + " " + Digits.fixed(high, decimals);
+    return Double.isFinite(estimate.value())
+        ? Optional.of(value + " (" + ends + ")")
+        : Optional.empty();
   }
 
   /**

@@ -11,9 +11,9 @@ import static castwell.web.unit.Dimension.SPEED;
 import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.bow.JointRegion;
 import castwell.analysis.bow.JointRegion.Corner;
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.bow.VirtualMassFit;
 import castwell.analysis.cell.CellSummary;
+import castwell.analysis.season.StateEnergy;
+import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.web.chart.Axis;
@@ -22,6 +22,7 @@ import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
 import castwell.web.chart.Style;
+import castwell.web.report.AnyDay;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
@@ -30,7 +31,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 
 /** The charts of one bow. */
@@ -108,7 +109,12 @@ final class BowCharts {
           String.valueOf(cell.cell().setAside()));
     }
     List<Mark> marks = new ArrayList<>();
-    study.model().ifPresent(m -> marks.addAll(curve("bow.curve", SPEED, m::speedMps)));
+    study
+        .anyDay()
+        .ifPresent(
+            bow ->
+                marks.addAll(
+                    curve(SPEED, massKg -> bow.curve().speedMps(massKg, RackPage.COVERAGE))));
     line().ifPresent(marks::add);
     if (!points.isEmpty()) {
       marks.add(Mark.Points.of(speech.say("bow.cells"), Style.FIRST, points));
@@ -116,10 +122,7 @@ final class BowCharts {
     return new Chart(
         "speed",
         speech.say("bow.speed_title"),
-        speech.say(
-            points.isEmpty()
-                ? "bow.speed_empty"
-                : study.model().isPresent() ? "bow.speed_told" : "bow.speed_no_curve"),
+        speech.say(points.isEmpty() ? "bow.speed_empty" : "bow.speed_told"),
         masses(),
         Axis.of(speech.say("speed", speech.unit(SPEED)) + ", " + where()),
         marks,
@@ -130,8 +133,9 @@ final class BowCharts {
     return speech.say(study.cells().areAtBow() ? "speed.at_bow" : "speed.at_gates");
   }
 
-  private List<Mark> curve(String name, Dimension y, Function<Quantity, Quantity> of) {
-    return new Curve(speech, y, of).marks(speech.say(name), Style.FIRST, lightest(), heaviest());
+  private List<Mark> curve(Dimension y, DoubleFunction<Estimate> of) {
+    return new Curve(speech, y, of)
+        .marks(speech.say("bow.curve"), Style.FIRST, lightest(), heaviest());
   }
 
   private Optional<Mark> line() {
@@ -152,47 +156,60 @@ final class BowCharts {
   }
 
   Chart momentum(OptionalDouble referenceNs) {
-    return over("momentum", MOMENTUM, VirtualMass::momentumNs, referenceNs);
+    return over(
+        "momentum",
+        MOMENTUM,
+        known(bow -> massKg -> bow.curve().momentumNs(massKg, RackPage.COVERAGE)),
+        referenceNs);
   }
 
   Chart energy(OptionalDouble referenceJ) {
-    return over("energy", ENERGY, VirtualMass::kineticEnergyJ, referenceJ);
+    return over(
+        "energy",
+        ENERGY,
+        known(bow -> massKg -> bow.curve().kineticEnergyJ(massKg, RackPage.COVERAGE)),
+        referenceJ);
   }
 
   /** How much of the energy that the bow gives reaches the arrow. */
   Chart share() {
-    return over("share", SHARE, VirtualMass::share, OptionalDouble.empty());
+    Optional<DoubleFunction<Estimate>> share =
+        study
+            .anyDay()
+            .map(AnyDay::energy)
+            .filter(StateEnergy::isSplit)
+            .map(energy -> massKg -> energy.share(massKg, RackPage.COVERAGE).orElseThrow());
+    return over("share", SHARE, share, OptionalDouble.empty());
   }
 
-  /** What the model gives over the arrow's mass, with the wanted value drawn in. */
+  private Optional<DoubleFunction<Estimate>> known(Function<AnyDay, DoubleFunction<Estimate>> of) {
+    return study.anyDay().map(of);
+  }
+
+  /** What the bow gives over the arrow's mass on any day, with the wanted value drawn in. */
   private Chart over(
-      String id,
-      Dimension y,
-      BiFunction<VirtualMass, Quantity, Quantity> of,
-      OptionalDouble reference) {
+      String id, Dimension y, Optional<DoubleFunction<Estimate>> of, OptionalDouble reference) {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
         new FigureTable.Rows(
             speech.say("arrow_mass", speech.unit(ARROW_MASS)),
             speech.say(id, speech.unit(y)),
             speech.say("interval95"));
-    study
-        .model()
-        .ifPresent(
-            model -> {
-              marks.addAll(curve("bow.curve", y, mass -> of.apply(model, mass)));
-              Arrays.stream(study.cells().massesKg())
-                  .forEach(massKg -> row(rows, y, massKg, of.apply(model, Quantity.exact(massKg))));
-              reference.ifPresent(
-                  value ->
-                      marks.add(
-                          new Mark.Level(
-                              speech.say("bow.reference", speech.plain(y, value)),
-                              Style.REFERENCE,
-                              'y',
-                              speech.in(y, value))));
-            });
-    String told = marks.isEmpty() ? "bow.no_model" : "bow." + id + "_told";
+    of.ifPresent(
+        given -> {
+          marks.addAll(curve(y, given));
+          Arrays.stream(study.cells().massesKg())
+              .forEach(massKg -> row(rows, y, massKg, given.apply(massKg)));
+          reference.ifPresent(
+              value ->
+                  marks.add(
+                      new Mark.Level(
+                          speech.say("bow.reference", speech.plain(y, value)),
+                          Style.REFERENCE,
+                          'y',
+                          speech.in(y, value))));
+        });
+    String told = marks.isEmpty() ? "bow.no_" + id : "bow." + id + "_told";
     return new Chart(
         id,
         speech.say("bow." + id + "_title"),
@@ -203,51 +220,57 @@ final class BowCharts {
         rows.table());
   }
 
-  private void row(FigureTable.Rows rows, Dimension y, double massKg, Quantity value) {
+  private void row(FigureTable.Rows rows, Dimension y, double massKg, Estimate value) {
     rows.add(
         speech.plain(ARROW_MASS, massKg),
         speech.figure(y, value),
-        speech.interval(y, value.interval(RackPage.COVERAGE)));
+        speech.interval(y, value.interval()));
   }
 
-  /** Which energies and virtual masses agree with the shots together. */
+  /** Which energies and virtual masses agree with the shots of all days together. */
   Chart region() {
     List<Mark> marks = new ArrayList<>();
     FigureTable.Rows rows =
         new FigureTable.Rows(
             speech.say("bow.what"), speech.say("bow.estimate"), speech.say("interval95"));
     study
-        .fit()
-        .filter(fit -> fit.degreesOfFreedom() > 0)
-        .ifPresent(fit -> regionOf(fit, study.model().orElseThrow(), marks, rows));
+        .anyDay()
+        .map(AnyDay::energy)
+        .filter(StateEnergy::isSplit)
+        .ifPresent(energy -> regionOf(energy, marks, rows));
     return new Chart(
         "region",
         speech.say("bow.region_title"),
-        speech.say(marks.isEmpty() ? "bow.no_model" : "bow.region_told"),
+        speech.say(marks.isEmpty() ? "bow.no_region" : "bow.region_told"),
         Axis.of(speech.say("bow.energy_axis", speech.unit(ENERGY))),
-        Axis.of(speech.say("bow.virtual_axis", speech.unit(Dimension.ARROW_MASS))),
+        Axis.of(speech.say("bow.virtual_axis", speech.unit(ARROW_MASS))),
         marks,
         rows.table());
   }
 
-  private void regionOf(
-      VirtualMassFit fit, VirtualMass model, List<Mark> marks, FigureTable.Rows rows) {
-    String name = study.stateName();
-    JointRegion region = JointRegion.of(fit, RackPage.COVERAGE);
-    marks.addAll(regionMarks(speech, name, Style.FIRST, fit, region));
+  private void regionOf(StateEnergy energy, List<Mark> marks, FigureTable.Rows rows) {
+    Estimate joules = energy.energyJ(RackPage.COVERAGE).orElseThrow();
+    Estimate mass = AnyDay.notBelowZero(energy.virtualMassKg(RackPage.COVERAGE).orElseThrow());
+    marks.addAll(
+        regionMarks(
+            speech,
+            study.stateName(),
+            Style.FIRST,
+            new Corner(joules.value(), mass.value()),
+            energy.region(RackPage.COVERAGE).orElseThrow()));
     rows.add(
         speech.say("bow.energy_axis", speech.unit(ENERGY)),
-        speech.figure(ENERGY, model.energyJ()),
-        speech.interval(ENERGY, model.energyJ().interval(RackPage.COVERAGE)));
+        speech.figure(ENERGY, joules),
+        speech.interval(ENERGY, joules.interval()));
     rows.add(
         speech.say("bow.virtual_axis", speech.unit(ARROW_MASS)),
-        speech.figure(ARROW_MASS, model.virtualMassKg()),
-        speech.interval(ARROW_MASS, model.virtualMassKg().interval(RackPage.COVERAGE)));
+        speech.figure(ARROW_MASS, mass),
+        speech.interval(ARROW_MASS, mass.interval()));
   }
 
   /** An outline with the estimate inside. */
   static List<Mark> regionMarks(
-      Speech speech, String name, Style style, VirtualMassFit fit, JointRegion region) {
+      Speech speech, String name, Style style, Corner estimate, JointRegion region) {
     double[] x =
         region.corners().stream()
             .mapToDouble(Corner::energyJ)
@@ -258,11 +281,13 @@ final class BowCharts {
             .mapToDouble(Corner::virtualMassKg)
             .map(kg -> speech.in(ARROW_MASS, kg))
             .toArray();
-    Point estimate =
+    Point inside =
         Point.of(
-            speech.in(ENERGY, fit.energyJ()), speech.in(ARROW_MASS, fit.virtualMassKg()), name);
+            speech.in(ENERGY, estimate.energyJ()),
+            speech.in(ARROW_MASS, estimate.virtualMassKg()),
+            name);
     return List.of(
-        new Mark.Region(name, style, x, y), Mark.Points.of(name, style, List.of(estimate)));
+        new Mark.Region(name, style, x, y), Mark.Points.of(name, style, List.of(inside)));
   }
 
   /** The force-draw curve; the area below it is the stored energy. */
@@ -273,12 +298,12 @@ final class BowCharts {
             speech.say("bow.draw_length", speech.unit(DRAW_LENGTH)),
             speech.say("bow.draw_force", speech.unit(FORCE)),
             speech.say("bow.let_down", speech.unit(FORCE)));
-    study.curve().ifPresent(curve -> forceDrawMarks(curve, marks, rows));
+    study.forceDraw().ifPresent(curve -> forceDrawMarks(curve, marks, rows));
     return new Chart(
         "force-draw",
         speech.say("bow.force_title"),
         study
-            .curve()
+            .forceDraw()
             .map(c -> speech.say("bow.force_told", speech.plain(ENERGY, c.storedEnergyJ())))
             .orElseGet(() -> speech.say("bow.force_empty")),
         Axis.of(speech.say("bow.draw_length", speech.unit(DRAW_LENGTH))),

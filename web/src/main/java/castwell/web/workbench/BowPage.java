@@ -1,13 +1,10 @@
 package castwell.web.workbench;
 
-import static castwell.web.unit.Dimension.ARROW_MASS;
 import static castwell.web.unit.Dimension.DRAW_LENGTH;
 import static castwell.web.unit.Dimension.ENERGY;
 import static castwell.web.unit.Dimension.FORCE;
-import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
 import static castwell.web.unit.Dimension.MOMENTUM;
 import static castwell.web.unit.Dimension.SHARE;
-import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.cell.CellSums;
@@ -16,11 +13,14 @@ import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.view.StateName;
 import castwell.web.chart.Chart;
+import castwell.web.report.AnyDay;
 import castwell.web.report.BowCells;
+import castwell.web.report.DayWords;
 import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.SpeedNote;
 import castwell.web.report.bow.AdviceWords;
+import castwell.web.report.bow.AnyDayRows;
 import castwell.web.report.bow.BowStudy;
 import castwell.web.text.Speech;
 import java.util.ArrayList;
@@ -122,34 +122,13 @@ public final class BowPage {
     if (study.cells().shots() == 0) {
       return List.of(speech.say("bow.no_shots", name));
     }
-    List<String> answer = new ArrayList<>();
-    answer.add(
-        study
-            .cast()
-            .map(
-                cast ->
-                    speech.say(
-                        "bow.cast",
-                        name,
-                        speech.plain(MASS_FOR_WEIGHT, gpp(cast.gpp())),
-                        speech.plain(ARROW_MASS, cast.massKg()),
-                        speech.figure(SPEED, cast.withScaleMps())))
-            .orElseGet(() -> speech.say("bow.no_cast", name)));
-    study
-        .model()
-        .ifPresent(
-            model ->
-                answer.add(
-                    speech.say(
-                        "bow.pair",
-                        speech.figure(ENERGY, model.energyJ()),
-                        speech.figure(ARROW_MASS, model.virtualMassKg()))));
-    return SpeedNote.ofBows(Stream.of(study.cells()))
-        .in(answer, request.t(), new ReportFormat(speech));
-  }
-
-  private static double gpp(double gpp) {
-    return gpp * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP;
+    ReportFormat format = new ReportFormat(speech);
+    AnyDay bow = study.anyDay().orElseThrow();
+    List<String> answer =
+        new ArrayList<>(CastWords.of(speech, name, bow, study.cast().orElseThrow()));
+    answer.add(AnyDayRows.sentence(bow, format));
+    answer.addAll(DayWords.of(bow.season(), format));
+    return SpeedNote.ofBows(Stream.of(study.cells())).in(answer, request.t(), format);
   }
 
   private List<String> cautions() {
@@ -182,7 +161,7 @@ public final class BowPage {
             speech.say(
                 "rack.shots_since", study.cells().shots(), Days.ofState(study.stateName()))));
     study
-        .curve()
+        .forceDraw()
         .ifPresent(
             curve -> {
               facts.add(

@@ -9,8 +9,7 @@ import static castwell.web.unit.Dimension.MOMENTUM;
 import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.bow.FitAdvice;
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.season.StateCurve;
 import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack.Arrow;
 import castwell.web.chart.Chart;
@@ -79,11 +78,12 @@ public final class CardPage {
             cast ->
                 speech.say(
                     "card.cast",
-                    speech.figure(SPEED, cast.withScaleMps()),
+                    speech.figure(SPEED, cast.anyDayMps()),
                     speech.plain(ARROW_MASS, cast.massKg()),
                     speech.plain(
                         MASS_FOR_WEIGHT, cast.gpp() * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP),
-                    study.cells().shots()))
+                    study.cells().shots(),
+                    study.anyDay().orElseThrow().sessions()))
         .orElseGet(() -> speech.say("card.no_cast"));
   }
 
@@ -98,7 +98,7 @@ public final class CardPage {
                 speech.plain(DRAW_LENGTH, study.state().drawLengthM()))));
     facts.addAll(BowPage.measures(speech, study.state()));
     study
-        .curve()
+        .forceDraw()
         .ifPresent(
             curve ->
                 facts.add(
@@ -120,13 +120,13 @@ public final class CardPage {
             speech.say("card.momentum"));
     double[] shot = study.cells().massesKg();
     study
-        .model()
+        .anyDay()
         .ifPresent(
-            model ->
+            bow ->
                 request.t().rack().arrows().stream()
                     .filter(arrow -> suits(arrow) && isAmong(shot, arrow.massKg()))
                     .limit(MOST_ARROWS)
-                    .forEach(arrow -> row(rows, model, arrow)));
+                    .forEach(arrow -> row(rows, bow.curve(), arrow)));
     return rows.table();
   }
 
@@ -139,14 +139,14 @@ public final class CardPage {
         && massKg <= Arrays.stream(shot).max().orElse(Double.NaN);
   }
 
-  private void row(FigureTable.Rows rows, VirtualMass model, Arrow arrow) {
-    Quantity mass = Quantity.exact(arrow.massKg());
+  private void row(FigureTable.Rows rows, StateCurve bow, Arrow arrow) {
+    double massKg = arrow.massKg();
     rows.add(
         arrow.name(),
-        speech.plain(ARROW_MASS, arrow.massKg()),
-        speech.plain(MASS_FOR_WEIGHT, arrow.massKg() / study.state().drawWeightN()),
-        speech.figure(SPEED, model.speedMps(mass)),
-        speech.figure(ENERGY, model.kineticEnergyJ(mass)),
-        speech.figure(MOMENTUM, model.momentumNs(mass)));
+        speech.plain(ARROW_MASS, massKg),
+        speech.plain(MASS_FOR_WEIGHT, massKg / study.state().drawWeightN()),
+        speech.figure(SPEED, bow.speedMps(massKg, RackPage.COVERAGE)),
+        speech.figure(ENERGY, bow.kineticEnergyJ(massKg, RackPage.COVERAGE)),
+        speech.figure(MOMENTUM, bow.momentumNs(massKg, RackPage.COVERAGE)));
   }
 }

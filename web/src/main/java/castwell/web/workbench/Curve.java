@@ -1,21 +1,19 @@
 package castwell.web.workbench;
 
-import castwell.analysis.uncertainty.Interval;
-import castwell.analysis.uncertainty.Kind;
-import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Estimate;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Style;
 import castwell.web.text.Speech;
 import castwell.web.unit.Dimension;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.DoubleFunction;
 
-/** A quantity that follows from an arrow's mass, drawn as a line in its 95 % band. */
-record Curve(Speech speech, Dimension y, Function<Quantity, Quantity> of) {
+/** What follows from an arrow's mass, in kg, drawn as a line in its 95 % band. */
+record Curve(Speech speech, Dimension y, DoubleFunction<Estimate> of) {
   private static final int STEPS = 40;
 
   /**
-   * The line, and the band by what the shots alone tell.
+   * The band, then the line.
    *
    * @param fromKg the lightest arrow
    */
@@ -26,26 +24,12 @@ record Curve(Speech speech, Dimension y, Function<Quantity, Quantity> of) {
     double[] high = new double[x.length];
     for (int i = 0; i < x.length; i++) {
       double massKg = fromKg + (toKg - fromKg) * i / STEPS;
-      Quantity at = of.apply(Quantity.exact(massKg)).only(Kind.OWN);
-      Interval interval = at.interval(RackPage.COVERAGE);
+      Estimate at = of.apply(massKg);
       x[i] = speech.in(Dimension.ARROW_MASS, massKg);
       value[i] = speech.in(y, at.value());
-      low[i] = speech.in(y, interval.low());
-      high[i] = speech.in(y, interval.high());
+      low[i] = speech.in(y, at.interval().low());
+      high[i] = speech.in(y, at.interval().high());
     }
-    return List.of(
-        new Mark.Band(name, style, x, finite(low, value), finite(high, value)),
-        new Mark.Line(name, style, x, value));
-  }
-
-  /** The ends of the band; where nothing bounds it, there is none. */
-  private static double[] finite(double[] ends, double[] otherwise) {
-    double[] finite = ends.clone();
-    for (int i = 0; i < finite.length; i++) {
-      if (!Double.isFinite(finite[i])) {
-        finite[i] = otherwise[i];
-      }
-    }
-    return finite;
+    return List.of(new Mark.Band(name, style, x, low, high), new Mark.Line(name, style, x, value));
   }
 }

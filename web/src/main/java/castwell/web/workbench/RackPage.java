@@ -5,7 +5,8 @@ import static castwell.web.unit.Dimension.FORCE;
 import static castwell.web.unit.Dimension.LENGTH;
 import static castwell.web.unit.Dimension.SPEED;
 
-import castwell.analysis.compare.Ranking.Entry;
+import castwell.analysis.compare.CastRanking.Entry;
+import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.uncertainty.Interval;
 import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack;
@@ -16,6 +17,7 @@ import castwell.web.chart.FigureTable;
 import castwell.web.chart.Mark;
 import castwell.web.chart.Mark.Point;
 import castwell.web.chart.Style;
+import castwell.web.report.DayWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.SpeedNote;
 import castwell.web.report.ranking.Standings;
@@ -88,7 +90,7 @@ public final class RackPage {
             .distinct()
             .filter(bow -> !bow.equals(best.bow()))
             .toList();
-    String cast = request.speech().figure(SPEED, best.castMps());
+    String cast = request.speech().figure(SPEED, best.castMps(COVERAGE));
     if (ranked.size() == 1) {
       answer.add(request.say("rack.alone", best.bow(), cast));
     } else if (alike.isEmpty()) {
@@ -96,6 +98,11 @@ public final class RackPage {
     } else {
       answer.add(request.say("rack.fastest_unsure", best.bow(), cast, String.join(", ", alike)));
     }
+    standings.bows().stream()
+        .flatMap(bow -> bow.anyDay().stream())
+        .findFirst()
+        .ifPresent(
+            bow -> answer.addAll(DayWords.of(bow.season(), new ReportFormat(request.speech()))));
     return SpeedNote.ofBows(
             standings.bows().stream().filter(bow -> bow.cast().isPresent()).map(Standing::cells))
         .in(answer, request.t(), new ReportFormat(request.speech()));
@@ -114,18 +121,19 @@ public final class RackPage {
     Map<String, String> letters = standings.letters();
     for (int i = 0; i < ranked.size(); i++) {
       Entry entry = ranked.get(i);
-      Interval interval = entry.castMps().interval(COVERAGE);
+      Estimate cast = entry.castMps(COVERAGE);
+      Interval interval = cast.interval();
       String told = request.speech().interval(SPEED, interval);
       points.add(
           new Point(
-              speed(entry.castMps().value()),
+              speed(cast.value()),
               i,
               speed(interval.low()),
               speed(interval.high()),
               entry.bow() + ": " + told));
       rows.add(
           entry.bow(),
-          request.speech().figure(SPEED, entry.castMps()),
+          request.speech().figure(SPEED, cast),
           told,
           String.valueOf(standings.of(entry.bow()).orElseThrow().n()),
           letters.get(entry.bow()));
@@ -226,7 +234,7 @@ public final class RackPage {
             request.speech().plain(DRAW_LENGTH, bow.state().drawLengthM())),
         bow.stateName(),
         bow.cast()
-            .map(cast -> request.speech().figure(SPEED, cast.withScaleMps()))
+            .map(cast -> request.speech().figure(SPEED, cast.anyDayMps()))
             .orElseGet(() -> request.say("rack.no_cast")),
         letters.getOrDefault(bow.state().bow(), ""),
         request.say("rack.shots_since", bow.n(), Days.ofState(bow.stateName())),

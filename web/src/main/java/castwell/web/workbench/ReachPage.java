@@ -6,8 +6,8 @@ import static castwell.web.unit.Dimension.MASS_FOR_WEIGHT;
 import static castwell.web.unit.Dimension.MOMENTUM;
 
 import castwell.analysis.bow.Target;
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.season.StateCurve;
+import castwell.analysis.uncertainty.Estimate;
 import castwell.analysis.unit.Units;
 import castwell.capture.command.Refused;
 import castwell.capture.store.Rack;
@@ -29,7 +29,6 @@ import java.util.OptionalDouble;
 
 /** The page that finds arrows for each bow which carry at least what has served before. */
 public final class ReachPage {
-  private static final double LIGHTEST_KG = 0.018;
   private static final double HEAVIEST_KG = 0.065;
 
   private final PageRequest request;
@@ -170,8 +169,12 @@ public final class ReachPage {
       Style style = Style.of(marks.size());
       marks.add(line(bow, y, style));
       for (Rack.Arrow arrow : request.t().rack().arrows()) {
-        Quantity given = given(bow.model(), y, arrow.massKg());
-        rows.add(bow.state().bow(), arrow.name(), speech.figure(y, given));
+        String given = speech.figure(y, given(bow.anyDay().curve(), y, arrow.massKg()));
+        boolean isBeyond = bow.anyDay().curve().isBeyondArrows(arrow.massKg());
+        rows.add(
+            bow.state().bow(),
+            arrow.name(),
+            isBeyond ? request.say("reach.by_curve", given) : given);
       }
     }
     double wanted = reached.target().wanted().value();
@@ -195,14 +198,25 @@ public final class ReachPage {
     return request.say(y == ENERGY ? "energy" : "momentum", speech.unit(y));
   }
 
-  private static Quantity given(VirtualMass model, Dimension y, double massKg) {
-    Quantity mass = Quantity.exact(massKg);
-    return y == ENERGY ? model.kineticEnergyJ(mass) : model.momentumNs(mass);
+  private static Estimate given(StateCurve bow, Dimension y, double massKg) {
+    return y == ENERGY
+        ? bow.kineticEnergyJ(massKg, RackPage.COVERAGE)
+        : bow.momentumNs(massKg, RackPage.COVERAGE);
   }
 
-  /** A bow's curve without its band, since bands of many bows would hide one another. */
+  /**
+   * A bow's curve near the arrows shot, without its band, since bands of many bows would hide one
+   * another.
+   */
   private Mark line(Reached.Bow bow, Dimension y, Style style) {
-    Curve curve = new Curve(speech, y, mass -> given(bow.model(), y, mass.value()));
-    return curve.marks(bow.state().bow(), style, LIGHTEST_KG, HEAVIEST_KG).get(1);
+    double[] shot = bow.cells().massesKg();
+    Curve curve = new Curve(speech, y, massKg -> given(bow.anyDay().curve(), y, massKg));
+    return curve
+        .marks(
+            bow.state().bow(),
+            style,
+            shot[0] * (1 - StateCurve.BEYOND),
+            shot[shot.length - 1] * (1 + StateCurve.BEYOND))
+        .get(1);
   }
 }

@@ -164,7 +164,13 @@ public final class ReworkPage {
         .ifPresent(
             fit -> {
               JointRegion region = JointRegion.of(fit, RackPage.COVERAGE);
-              marks.addAll(BowCharts.regionMarks(speech, name, style, fit, region));
+              marks.addAll(
+                  BowCharts.regionMarks(
+                      speech,
+                      name,
+                      style,
+                      new JointRegion.Corner(fit.energyJ(), fit.virtualMassKg()),
+                      region));
               rows.add(
                   name,
                   speech.figure(ENERGY, fit.energyJ(), fit.energySe()),

@@ -10,37 +10,33 @@ import static castwell.web.unit.Dimension.FORCE;
 import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.bow.BowSums;
-import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.FitAdvice;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
-import castwell.analysis.uncertainty.Kind;
-import castwell.analysis.uncertainty.Quantity;
-import castwell.analysis.uncertainty.Source;
 import castwell.analysis.unit.Units;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.bow.BowReportView;
+import castwell.capture.view.report.bow.ShareView;
 import castwell.capture.view.report.cell.CastView;
 import castwell.capture.view.report.cell.CellView;
 import castwell.capture.word.Rounded;
+import castwell.web.report.AnyDay;
 import castwell.web.report.BowCells;
+import castwell.web.report.CastFigures;
 import castwell.web.report.CellRows;
+import castwell.web.report.DayWords;
 import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportTable;
-import castwell.web.report.ReportText;
 import castwell.web.report.SpeedNote;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -55,7 +51,6 @@ public final class BowReport {
   private final BowStudy study;
   private final List<Cell> shot;
   private final BowSums cells;
-  private final Optional<VirtualMass> model;
   private final FitRows fits;
 
   private BowReport(
@@ -67,8 +62,7 @@ public final class BowReport {
     this.study = BowStudy.of(bowCells, stand.state(), stand.stateName(), stand.cells(), request);
     this.shot = stand.shot();
     this.cells = study.cells();
-    this.model = study.model();
-    this.fits = new FitRows(cells, model);
+    this.fits = new FitRows(cells);
   }
 
   /**
@@ -80,15 +74,21 @@ public final class BowReport {
   }
 
   private Report<BowReportView> report() {
-    List<CellView> rows = CellRows.of(shot);
-    Optional<Cast> cast = study.cast();
-    ForceDrawRows forceDraw = ForceDrawRows.of(study.curve(), shot, model);
+    List<CellView> rows = CellRows.of(shot, bowCells.season());
+    Optional<AnyDay> anyDay = study.anyDay();
+    double[] masses = cells.massesKg();
+    List<ShareView> shares =
+        anyDay.map(known -> AnyDayRows.shares(known, masses)).orElse(List.of());
+    ForceDrawRows forceDraw = ForceDrawRows.of(study.forceDraw(), shot, anyDay);
     List<String> advice = AdviceWords.of(study.advice(), SAYING);
     SpeedNote speeds = SpeedNote.ofBows(Stream.of(cells));
-    List<String> sentences =
-        new ArrayList<>(speeds.in(List.of(first(cast)), bowCells.transaction(), SAYING));
+    List<String> sentences = new ArrayList<>(speeds.in(answer(), bowCells.transaction(), SAYING));
     sentences.addAll(GatesWords.of(bowCells.transaction(), sessions(), SAYING));
-    model.ifPresent(m -> sentences.add(fits.sentence(m)));
+    anyDay.ifPresent(
+        known -> {
+          sentences.add(AnyDayRows.sentence(known, SAYING));
+          sentences.addAll(DayWords.of(known.season(), SAYING));
+        });
     if (!shot.isEmpty()) {
       sentences.addAll(advice);
     }
@@ -106,9 +106,10 @@ public final class BowReport {
             sentences,
             rows,
             fits.straightLine(),
+            anyDay.map(AnyDayRows::view),
             fits.virtualMass(),
-            fits.shares(),
-            cast.map(c -> casts(c, cells.areAtBow())),
+            shares,
+            study.cast().map(c -> casts(c, cells.areAtBow())),
             forceDraw.data(),
             advice,
             Strays.rows(stand));
@@ -117,7 +118,7 @@ public final class BowReport {
         List.of(
             new ReportTable<>("Cells", CellRows.COLUMNS, rows),
             new ReportTable<>(
-                "Share of the energy that reaches the arrow", FitRows.SHARES, fits.shares()),
+                "Each mass on any day, and its share of the energy", AnyDayRows.SHARES, shares),
             forceDraw.table()),
         data);
   }
@@ -127,29 +128,20 @@ public final class BowReport {
   }
 
   /** A cast, wherever one is told. */
-  public static CastView casts(Cast cast, boolean isAtBow) {
-    Quantity own = cast.speedMps().only(Kind.OWN);
+  public static CastView casts(CastFigures cast, boolean isAtBow) {
     return new CastView(
         cast.gpp(),
         Trade.in(KILOGRAMS_PER_GRAIN, cast.massKg()),
-        Trade.value(METRES_PER_FOOT, own),
-        Trade.ci95(METRES_PER_FOOT, own),
-        Trade.ci95(METRES_PER_FOOT, withoutSetUp(cast.withScaleMps(), cast.speedMps())),
-        Trade.u(METRES_PER_FOOT, cast.speedMps().only(Kind.COMMON)),
+        Trade.value(METRES_PER_FOOT, cast.anyDayMps()),
+        Trade.ci95(METRES_PER_FOOT, cast.anyDayMps()),
+        Trade.value(METRES_PER_FOOT, cast.todayMps()),
+        Trade.ci95(METRES_PER_FOOT, cast.todayMps()),
+        cast.today(),
+        cast.isBeyondArrows(),
         SpeedNote.at(isAtBow));
   }
 
-  /** The scale's part without what the set-up has in common, which is told on its own. */
-  private static Quantity withoutSetUp(Quantity withScale, Quantity withoutScale) {
-    Set<Source> setUps =
-        new LinkedHashSet<>(withoutScale.only(Kind.COMMON).contributions().keySet());
-    Map<castwell.analysis.uncertainty.Source, Double> kept =
-        new LinkedHashMap<>(withScale.contributions());
-    kept.keySet().removeAll(setUps);
-    return new Quantity(withScale.value(), kept);
-  }
-
-  private String first(Optional<Cast> cast) {
+  private List<String> answer() {
     String who =
         SAYING.say(
             "report.bow.who",
@@ -157,19 +149,25 @@ public final class BowReport {
             SAYING.plain(FORCE, 1, stand.state().drawWeightN()),
             SAYING.plain(DRAW_LENGTH, 1, stand.state().drawLengthM()),
             stand.stateName());
-    if (cells.massesKg().length == 0) {
-      return SAYING.say("report.bow.no_shot", who);
+    if (study.cast().isEmpty()) {
+      return List.of(SAYING.say("report.bow.no_shot", who));
     }
-    return cast.map(
-            c ->
-                SAYING.say(
-                    "report.bow.cast",
-                    who,
-                    Rounded.to(0, c.gpp()),
-                    SAYING.plain(ARROW_MASS, 0, c.massKg()),
-                    SAYING.said(SPEED, 1, c.speedMps().only(Kind.OWN)),
-                    ReportText.shown(casts(c, cells.areAtBow()).ci95WithScaleFps(), 1)))
-        .orElseGet(() -> SAYING.say("report.bow.no_cast", who));
+    CastFigures cast = study.cast().get();
+    List<String> answer = new ArrayList<>();
+    answer.add(
+        SAYING.say(
+            "report.bow.any_day",
+            who,
+            Rounded.to(0, cast.gpp()),
+            SAYING.plain(ARROW_MASS, 0, cast.massKg()),
+            SAYING.said(SPEED, 1, cast.anyDayMps()),
+            study.anyDay().orElseThrow().sessions()));
+    answer.add(
+        SAYING.say("report.bow.today", cast.today(), SAYING.said(SPEED, 1, cast.todayMps())));
+    if (cast.isBeyondArrows()) {
+      answer.add(SAYING.say("report.bow.beyond_arrows"));
+    }
+    return answer;
   }
 
   /** The usual ones, where they apply. */

@@ -2,10 +2,8 @@ package castwell.web.report.bow;
 
 import castwell.analysis.bow.Advice;
 import castwell.analysis.bow.BowSums;
-import castwell.analysis.bow.Cast;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.ForceDrawCurve;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.bow.VirtualMassFit;
 import castwell.analysis.cell.CellSums;
 import castwell.capture.cell.CellLedger;
@@ -13,7 +11,9 @@ import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.web.report.AnyDay;
 import castwell.web.report.BowCells;
+import castwell.web.report.CastFigures;
 import castwell.web.report.ReportRequest;
 import java.time.ZoneId;
 import java.util.List;
@@ -24,9 +24,10 @@ import java.util.Optional;
  *
  * @param states all it was in, the first first
  * @param cells what it shot in the state looked at, strays set aside
- * @param model the fit as quantities, with what the set-ups have in common
- * @param cast empty where nothing tells one
- * @param curve its force-draw curve, where one was measured
+ * @param fit by repeats alone, as if days didn't differ
+ * @param anyDay what it does on any day; empty where no shot counts
+ * @param cast likewise
+ * @param forceDraw its force-draw curve, where one was measured
  * @param advice what to shoot next
  */
 public record BowStudy(
@@ -35,10 +36,11 @@ public record BowStudy(
     List<BowState> states,
     BowSums cells,
     Optional<VirtualMassFit> fit,
-    Optional<VirtualMass> model,
-    Optional<Cast> cast,
-    Optional<ForceDrawCurve> curve,
+    Optional<AnyDay> anyDay,
+    Optional<CastFigures> cast,
+    Optional<ForceDrawCurve> forceDraw,
     List<Advice> advice) {
+  private static final int LAST_CELLS = 60;
 
   /**
    * @param stateName the state to look at; the one that the bow is in now otherwise
@@ -50,7 +52,8 @@ public record BowStudy(
     BowState state =
         stateName.map(on -> bowCells.state(named, on)).orElseGet(() -> bowCells.now(named));
     String name = bowCells.name(state);
-    BowSums cells = new BowSums(bow + ", " + name, bowCells.ledger().of(state));
+    BowSums cells =
+        bowCells.asInSeason(state, new BowSums(bow + ", " + name, bowCells.ledger().of(state)));
     return of(bowCells, state, name, cells, request);
   }
 
@@ -67,9 +70,7 @@ public record BowStudy(
 
   static BowStudy of(
       BowCells bowCells, BowState state, String stateName, BowSums cells, ReportRequest request) {
-    Optional<VirtualMass> model = cells.virtualMass();
-    Optional<Cast> cast =
-        model.map(m -> request.cast(m, state)).filter(c -> Double.isFinite(c.speedMps().value()));
+    Optional<AnyDay> anyDay = AnyDay.of(bowCells.season(), state, stateName);
     List<ForceDrawCurve.Point> points =
         bowCells.transaction().forceDraws().last(state.bowId(), state.since());
     Optional<ForceDrawCurve> curve =
@@ -83,9 +84,24 @@ public record BowStudy(
         bowCells.transaction().rack().states(state.bowId()),
         cells,
         cells.fit(),
-        model,
-        cast,
+        anyDay,
+        anyDay.map(known -> known.cast(request)),
         curve,
-        FitAdvice.of(cells, state.drawWeightN()));
+        FitAdvice.of(cells, lastDay(bowCells, cells, anyDay), state.drawWeightN()));
+  }
+
+  /** The cells of its last session alone, in which a curve that misses isn't the days' doing. */
+  private static BowSums lastDay(BowCells bowCells, BowSums all, Optional<AnyDay> anyDay) {
+    if (anyDay.isEmpty()) {
+      return all;
+    }
+    BowState state = anyDay.get().state();
+    String session = anyDay.get().lastDay().session();
+    List<CellSums> then =
+        bowCells.ledger().ofBow(new Rack.Named(state.bowId(), state.bow()), LAST_CELLS).stream()
+            .filter(cell -> cell.name().session().equals(session))
+            .filter(cell -> cell.name().state().equals(bowCells.name(state)))
+            .toList();
+    return bowCells.asInSeason(state, new BowSums(all.name(), then));
   }
 }

@@ -8,7 +8,6 @@ import static castwell.web.unit.Dimension.DRAW_LENGTH;
 import static castwell.web.unit.Dimension.ENERGY;
 
 import castwell.analysis.bow.ForceDrawCurve;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSummary;
 import castwell.analysis.uncertainty.Kind;
@@ -17,6 +16,7 @@ import castwell.capture.view.InUnits;
 import castwell.capture.view.report.bow.StoredArrowView;
 import castwell.capture.view.report.bow.StoredEnergyView;
 import castwell.capture.word.Rounded;
+import castwell.web.report.AnyDay;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportTable;
@@ -44,17 +44,16 @@ final class ForceDrawRows {
 
   private final Optional<ForceDrawCurve> curve;
   private final List<StoredArrowView> rows;
-  private final Optional<VirtualMass> model;
+  private final Optional<AnyDay> bow;
 
   private ForceDrawRows(
-      Optional<ForceDrawCurve> curve, List<StoredArrowView> rows, Optional<VirtualMass> model) {
+      Optional<ForceDrawCurve> curve, List<StoredArrowView> rows, Optional<AnyDay> bow) {
     this.curve = curve;
     this.rows = rows;
-    this.model = model;
+    this.bow = bow;
   }
 
-  static ForceDrawRows of(
-      Optional<ForceDrawCurve> curve, List<Cell> cells, Optional<VirtualMass> model) {
+  static ForceDrawRows of(Optional<ForceDrawCurve> curve, List<Cell> cells, Optional<AnyDay> bow) {
     List<StoredArrowView> rows =
         curve.stream()
             .flatMap(
@@ -63,7 +62,7 @@ final class ForceDrawRows {
                         .filter(cell -> !cell.shots().isEmpty())
                         .map(cell -> row(c, cell)))
             .toList();
-    return new ForceDrawRows(curve, rows, model);
+    return new ForceDrawRows(curve, rows, bow);
   }
 
   private static StoredArrowView row(ForceDrawCurve curve, Cell cell) {
@@ -94,9 +93,9 @@ final class ForceDrawRows {
           if (!c.isFromBrace()) {
             sentences.add(SAYING.say("report.bow.not_from_brace"));
           }
-          model
-              .filter(m -> m.energyJ().interval(Trade.COVERAGE).low() > c.storedEnergyJ())
-              .ifPresent(m -> sentences.add(SAYING.say("report.bow.stores_too_little")));
+          bow.flatMap(known -> known.energy().energyJ(Trade.COVERAGE))
+              .filter(energy -> energy.interval().low() > c.storedEnergyJ())
+              .ifPresent(energy -> sentences.add(SAYING.say("report.bow.stores_too_little")));
         });
     return sentences;
   }

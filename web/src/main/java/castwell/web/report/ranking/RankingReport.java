@@ -5,11 +5,10 @@ import static castwell.analysis.unit.Units.NEWTONS_PER_POUND;
 import static castwell.web.unit.Dimension.ARROW_MASS;
 import static castwell.web.unit.Dimension.SPEED;
 
+import castwell.analysis.compare.CastRanking;
+import castwell.analysis.compare.CastRanking.Entry;
+import castwell.analysis.compare.CastRanking.Pair;
 import castwell.analysis.compare.Features;
-import castwell.analysis.compare.Ranking;
-import castwell.analysis.compare.Ranking.Entry;
-import castwell.analysis.compare.Ranking.Pair;
-import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.measure.BowMeasure;
 import castwell.capture.measure.Measures;
 import castwell.capture.store.Transaction;
@@ -20,6 +19,7 @@ import castwell.capture.view.report.ranking.RankedBow;
 import castwell.capture.view.report.ranking.RankingReportView;
 import castwell.capture.word.Rounded;
 import castwell.web.report.BowCells;
+import castwell.web.report.DayWords;
 import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
@@ -46,10 +46,12 @@ public final class RankingReport {
           new ReportColumn<>("draw_weight_lb", "draw lb", 1, RankedBow::drawWeightLb),
           new ReportColumn<>("n", "n", 0, RankedBow::n),
           new ReportColumn<>("mass_gr", "mass gr", 0, row -> row.cast().massGr()),
-          new ReportColumn<>("speed_fps", "cast ft/s", 1, row -> row.cast().speedFps()),
-          new ReportColumn<>("ci95_fps", "95 % ft/s", 1, row -> row.cast().ci95Fps()),
+          new ReportColumn<>("speed_fps", "any day ft/s", 1, row -> row.cast().speedFps()),
           new ReportColumn<>(
-              "ci95_with_scale_fps", "with scale ft/s", 1, row -> row.cast().ci95WithScaleFps()),
+              "ci95_any_day_fps", "95 % any day", 1, row -> row.cast().ci95AnyDayFps()),
+          new ReportColumn<>("today_fps", "last day ft/s", 1, row -> row.cast().todayFps()),
+          new ReportColumn<>(
+              "ci95_today_fps", "95 % that day", 1, row -> row.cast().ci95TodayFps()),
           ReportColumn.text("groups", "group", RankedBow::groups),
           ReportColumn.text("speed_at", "speed at", row -> row.cast().speedAt()));
 
@@ -58,7 +60,7 @@ public final class RankingReport {
           ReportColumn.text("faster", "faster", PairView::faster),
           ReportColumn.text("slower", "slower", PairView::slower),
           new ReportColumn<>("difference_fps", "by ft/s", 1, PairView::differenceFps),
-          new ReportColumn<>("ci95_fps", "95 % ft/s", 1, PairView::ci95Fps),
+          new ReportColumn<>("ci_holm_fps", "interval by Holm", 1, PairView::ciHolmFps),
           new ReportColumn<>("p_holm", "p (Holm)", 3, PairView::pHolm),
           new ReportColumn<>("differ", "differ", 0, PairView::differ));
 
@@ -88,7 +90,7 @@ public final class RankingReport {
   }
 
   private Report<RankingReportView> report(Transaction t) {
-    Ranking ranking = standings.ranking();
+    CastRanking ranking = standings.ranking();
     List<RankedBow> bows = bows(ranking);
     List<PairView> pairs = ranking.pairs().stream().map(RankingReport::pair).toList();
     List<FeatureView> features = features();
@@ -127,7 +129,7 @@ public final class RankingReport {
         .toList();
   }
 
-  private List<RankedBow> bows(Ranking ranking) {
+  private List<RankedBow> bows(CastRanking ranking) {
     Map<String, String> letters = standings.letters();
     return ranking.bows().stream()
         .map(
@@ -145,13 +147,13 @@ public final class RankingReport {
   }
 
   private static PairView pair(Pair pair) {
-    Quantity difference = pair.differenceMps();
     return new PairView(
         pair.faster(),
         pair.slower(),
-        Trade.value(METRES_PER_FOOT, difference),
-        Trade.ci95(METRES_PER_FOOT, difference),
-        difference.pValue(),
+        Trade.value(METRES_PER_FOOT, pair.differenceMps()),
+        Trade.ci95(METRES_PER_FOOT, pair.differenceMps()),
+        pair.coverage(),
+        Trade.value(0.01, pair.share()),
         pair.adjustedP(),
         pair.differs());
   }
@@ -163,7 +165,7 @@ public final class RankingReport {
                 r -> {
                   Measures<BowMeasure> m = r.state().measures();
                   return new Features.Bow(
-                      r.cast().orElseThrow().speedMps().value(),
+                      r.cast().orElseThrow().anyDayMps().value(),
                       m.number(BowMeasure.NOCK_TO_NOCK),
                       m.number(BowMeasure.STRING_FOLLOW),
                       m.number(BowMeasure.TIP_WIDTH),
@@ -183,7 +185,7 @@ public final class RankingReport {
         .toList();
   }
 
-  private List<String> sentences(Ranking ranking, List<FeatureView> features) {
+  private List<String> sentences(CastRanking ranking, List<FeatureView> features) {
     List<String> sentences = new ArrayList<>();
     if (ranking.bows().isEmpty()) {
       sentences.add(SAYING.say("report.ranking.none"));
@@ -193,6 +195,10 @@ public final class RankingReport {
     ranking.groups().stream()
         .filter(group -> group.size() > 1)
         .forEach(group -> sentences.add(SAYING.say("report.ranking.alike", SAYING.and(group))));
+    standings.ranked().stream()
+        .flatMap(bow -> bow.anyDay().stream())
+        .findFirst()
+        .ifPresent(bow -> sentences.addAll(DayWords.of(bow.season(), SAYING)));
     if (!standings.leftOut().isEmpty()) {
       sentences.add(
           SAYING.say(
@@ -207,7 +213,7 @@ public final class RankingReport {
     return sentences;
   }
 
-  private String first(Ranking ranking) {
+  private String first(CastRanking ranking) {
     Entry best = ranking.bows().get(0);
     double massKg = standings.of(best.bow()).flatMap(Standing::cast).orElseThrow().massKg();
     boolean alone =
@@ -218,7 +224,7 @@ public final class RankingReport {
             : "report.ranking.fastest_unsure",
         gpp(),
         best.bow(),
-        SAYING.said(SPEED, 1, best.castMps()),
+        SAYING.said(SPEED, 1, best.castMps(Trade.COVERAGE)),
         SAYING.plain(ARROW_MASS, 0, massKg));
   }
 }

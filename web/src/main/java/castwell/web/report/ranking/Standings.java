@@ -1,12 +1,12 @@
 package castwell.web.report.ranking;
 
 import castwell.analysis.bow.BowSums;
-import castwell.analysis.bow.Cast;
-import castwell.analysis.compare.Ranking;
-import castwell.analysis.compare.Ranking.Entry;
+import castwell.analysis.compare.CastRanking;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.web.report.AnyDay;
 import castwell.web.report.BowCells;
+import castwell.web.report.CastFigures;
 import castwell.web.report.ReportRequest;
 import java.time.ZoneId;
 import java.util.HashMap;
@@ -20,15 +20,21 @@ import java.util.Optional;
  * @param bows in the order entered
  * @param ranking of those that have a cast
  */
-public record Standings(List<Standing> bows, Ranking ranking) {
+public record Standings(List<Standing> bows, CastRanking ranking) {
 
   /**
    * One bow as it is now.
    *
    * @param cells what it shot in this state
-   * @param cast empty while too few shots or masses tell it
+   * @param anyDay what it does on any day; empty while no shot counts
+   * @param cast likewise
    */
-  public record Standing(BowState state, String stateName, BowSums cells, Optional<Cast> cast) {
+  public record Standing(
+      BowState state,
+      String stateName,
+      BowSums cells,
+      Optional<AnyDay> anyDay,
+      Optional<CastFigures> cast) {
     /** How many shots of it count in this state. */
     public int n() {
       return cells.shots();
@@ -37,22 +43,30 @@ public record Standings(List<Standing> bows, Ranking ranking) {
 
   public static Standings of(Transaction t, ZoneId zone, ReportRequest request) {
     BowCells bowCells = new BowCells(t, zone);
-    List<Standing> bows = bowCells.now().stream().map(bow -> planState(bow, request)).toList();
-    List<Entry> entries =
-        bows.stream()
-            .flatMap(
-                bow -> bow.cast().map(c -> new Entry(bow.state().bow(), c.withScaleMps())).stream())
-            .toList();
-    return new Standings(bows, Ranking.of(entries));
+    List<Standing> bows = bowCells.now().stream().map(bow -> standing(bow, request)).toList();
+    List<CastRanking.Bow> ranked =
+        bows.stream().flatMap(bow -> toRank(bow, request).stream()).toList();
+    return new Standings(bows, CastRanking.of(ranked, request.gpp()));
   }
 
-  private static Standing planState(BowCells.Now bow, ReportRequest request) {
-    Optional<Cast> cast =
-        bow.cells()
-            .virtualMass()
-            .map(model -> request.cast(model, bow.state()))
-            .filter(c -> Double.isFinite(c.speedMps().standardUncertainty()));
-    return new Standing(bow.state(), bow.stateName(), bow.cells(), cast);
+  private static Standing standing(BowCells.Now bow, ReportRequest request) {
+    return new Standing(
+        bow.state(),
+        bow.stateName(),
+        bow.cells(),
+        bow.anyDay(),
+        bow.anyDay().map(known -> known.cast(request)));
+  }
+
+  private static Optional<CastRanking.Bow> toRank(Standing bow, ReportRequest request) {
+    return bow.anyDay()
+        .map(
+            known ->
+                new CastRanking.Bow(
+                    bow.state().bow(),
+                    known.curve(),
+                    bow.state().drawWeightN(),
+                    request.scaleUN()));
   }
 
   List<Standing> ranked() {
@@ -64,7 +78,7 @@ public record Standings(List<Standing> bows, Ranking ranking) {
   }
 
   public Optional<Standing> of(String bow) {
-    return bows.stream().filter(planState -> planState.state().bow().equals(bow)).findFirst();
+    return bows.stream().filter(standing -> standing.state().bow().equals(bow)).findFirst();
   }
 
   /** By bow: those that share a letter can't be told apart. */

@@ -34,7 +34,8 @@ public final class ReachReport {
           ReportColumn.text("verdict", "reaches it", ReachedView::verdict),
           new ReportColumn<>("mass_gr", "least mass gr", 0, ReachedView::massGr),
           new ReportColumn<>("ci95_gr", "95 % gr", 0, ReachedView::ci95Gr),
-          new ReportColumn<>("grains_per_pound", "gr/lb", 1, ReachedView::grainsPerPound));
+          new ReportColumn<>("grains_per_pound", "gr/lb", 1, ReachedView::grainsPerPound),
+          new ReportColumn<>("beyond_arrows", "by the curve", 0, ReachedView::beyondArrows));
 
   /** What an arrow should carry: typed, or what a bow gives an arrow. */
   public sealed interface Wanted {
@@ -106,7 +107,8 @@ public final class ReachReport {
             ? Trade.in(KILOGRAMS_PER_GRAIN, reach.massKg().getAsDouble())
             : OptionalDouble.empty(),
         Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()),
-        bow.gpp());
+        bow.gpp(),
+        bow.isBeyondArrows());
   }
 
   private static TargetView target(Target target) {
@@ -138,6 +140,9 @@ public final class ReachReport {
             : format.say(key, reaching, reached.bows().size(), what));
     if (!unknown.isEmpty()) {
       sentences.add(format.say("report.reach.unknown", String.join(", ", unknown)));
+    }
+    if (reached.bows().stream().anyMatch(Reached.Bow::isBeyondArrows)) {
+      sentences.add(format.say("report.reach.beyond_arrows"));
     }
     sentences.add(format.say("report.reach.check_rules"));
     return sentences;

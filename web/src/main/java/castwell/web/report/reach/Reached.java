@@ -4,15 +4,18 @@ import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.cell.CellSummary;
+import castwell.analysis.cell.CellSums;
+import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Source;
+import castwell.analysis.uncertainty.TMixture;
 import castwell.analysis.unit.Units;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
+import castwell.web.report.AnyDay;
 import castwell.web.report.BowCells;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.SpeedNote;
@@ -37,7 +40,12 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
   private static final double HEAVY_GPP = 20;
 
   /** One bow as it is now, with the least arrow. */
-  public record Bow(BowState state, BowSums cells, VirtualMass model, Reach reach) {
+  public record Bow(BowState state, BowSums cells, AnyDay anyDay, Reach reach) {
+    /** Whether the least arrow is far from all that were shot. */
+    public boolean isBeyondArrows() {
+      return reach.massKg().isPresent()
+          && anyDay.curve().isBeyondArrows(reach.massKg().getAsDouble());
+    }
 
     /** Of the least arrow; empty where none reaches it. */
     public OptionalDouble gpp() {
@@ -70,17 +78,15 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
     List<Bow> bows = new ArrayList<>();
     List<String> unknown = new ArrayList<>();
     for (BowCells.Now bow : bowCells.now()) {
-      bow.cells()
-          .virtualMass()
-          .filter(model -> Double.isFinite(model.energyJ().standardUncertainty()))
+      bow.anyDay()
           .ifPresentOrElse(
-              model ->
+              known ->
                   bows.add(
                       new Bow(
                           bow.state(),
                           bow.cells(),
-                          model,
-                          Reach.of(model, target, Trade.COVERAGE))),
+                          known,
+                          known.curve().reach(target, Trade.COVERAGE))),
               () -> unknown.add(bow.state().bow()));
     }
     return new Reached(wanted, target, List.copyOf(bows), List.copyOf(unknown));
@@ -100,14 +106,27 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
       return new Target.Momentum(Quantity.exact(momentum.newtonSeconds()));
     }
     Like like = (Like) wanted;
-    CellSummary shot = shot(bowCells, like);
+    double massKg = shotTwice(bowCells, like).massKg();
+    BowState state = bowCells.now(bowCells.bow(like.bow()));
+    TMixture speed =
+        AnyDay.of(bowCells.season(), state, bowCells.name(state))
+            .orElseThrow()
+            .curve()
+            .logSpeed(massKg);
     return like.yardstick() == Yardstick.energy
-        ? new Target.KineticEnergy(shot.kineticEnergyJ())
-        : new Target.Momentum(shot.momentumNs());
+        ? new Target.KineticEnergy(carried(massKg / 2 * Math.exp(2 * speed.value()), 2, speed))
+        : new Target.Momentum(carried(massKg * Math.exp(speed.value()), 1, speed));
+  }
+
+  /** What the bow gives that arrow on any day. */
+  private static Quantity carried(double value, int power, TMixture speed) {
+    double u = value * power * speed.standardUncertainty();
+    Source source = new Source("days and shots", Kind.OWN, speed.degreesOfFreedom());
+    return Quantity.of(value, u, source);
   }
 
   /** The bow's shots with that arrow as it is now. */
-  private static CellSummary shot(BowCells bowCells, Like like) {
+  private static CellSums shotTwice(BowCells bowCells, Like like) {
     Rack.Named bow = bowCells.bow(like.bow());
     String state = bowCells.name(bowCells.now(bow));
     return bowCells.ledger().ofBow(bow, Integer.MAX_VALUE).stream()
@@ -115,7 +134,6 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
         .filter(cell -> cell.name().arrow().equalsIgnoreCase(like.arrow()))
         .filter(cell -> cell.n() > 1)
         .reduce((first, second) -> second)
-        .map(CellSummary::of)
         .orElseThrow(
             () -> Refused.of(Why.NOT_FOUND, "refused.not_shot_twice", bow.name(), like.arrow()));
   }

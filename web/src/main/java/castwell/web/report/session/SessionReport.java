@@ -13,6 +13,8 @@ import castwell.capture.cell.SessionCells;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.gates.SessionGates;
+import castwell.capture.season.KnownSeason;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.store.Sessions.Session;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.cell.CellView;
@@ -72,7 +74,13 @@ public final class SessionReport {
   public static Report<SessionReportView> of(Transaction t, ZoneId zone, Optional<String> name) {
     Session session = session(t, name);
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return report(t, session, cells, SessionGates.of(t, session), ReportFormat.TRADE);
+    return report(
+        t,
+        session,
+        cells,
+        SeasonLedger.of(t, zone),
+        SessionGates.of(t, session),
+        ReportFormat.TRADE);
   }
 
   /**
@@ -85,7 +93,9 @@ public final class SessionReport {
       Optional<GateFindings> gates,
       ReportFormat format) {
     SessionCells cells = new CellReader(t, zone).ofSession(session.name());
-    return new Told(report(t, session, cells, gates, format).sentences(), cells.strays());
+    return new Told(
+        report(t, session, cells, SeasonLedger.of(t, zone), gates, format).sentences(),
+        cells.strays());
   }
 
   private static Session session(Transaction t, Optional<String> name) {
@@ -103,10 +113,11 @@ public final class SessionReport {
       Transaction t,
       Session session,
       SessionCells found,
+      Optional<KnownSeason> season,
       Optional<GateFindings> gates,
       ReportFormat format) {
     List<Cell> cells = found.cells();
-    List<CellView> rows = CellRows.of(cells);
+    List<CellView> rows = CellRows.of(cells, season);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<FirstShotsView> first = firstShots(cells);
     List<AsideView> aside = aside(cells);

@@ -18,7 +18,9 @@ public record BowReportView(
     List<String> sentences,
     List<CellView> cells,
     @Meaning("null without two different masses") Optional<StraightLineView> straightLine,
-    @Meaning("null where there is no such curve") Optional<VirtualMassView> virtualMass,
+    @Meaning("null where no shot counts") Optional<AnyDayView> anyDay,
+    @Meaning("by repeats alone, as if days didn't differ; null where there is no such curve")
+        Optional<VirtualMassView> virtualMassRepeats,
     List<ShareView> energyShare,
     Optional<CastView> cast,
     @Meaning("null where none was measured") Optional<StoredEnergyView> forceDraw,

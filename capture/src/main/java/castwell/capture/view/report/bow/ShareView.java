@@ -3,10 +3,10 @@ package castwell.capture.view.report.bow;
 import castwell.capture.view.Interval95;
 import java.util.OptionalDouble;
 
-/** How much of the energy reaches an arrow. */
+/** What an arrow of some mass gets on any day, and how much of the energy reaches it. */
 public record ShareView(
     OptionalDouble massGr,
     OptionalDouble speedFps,
-    Interval95 speedCi95Fps,
+    Interval95 ci95AnyDayFps,
     OptionalDouble sharePercent,
     Interval95 shareCi95Percent) {}

@@ -1,18 +1,21 @@
 package castwell.capture.view.report.cell;
 
 import castwell.capture.view.Interval95;
+import castwell.capture.view.Meaning;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.OptionalDouble;
 
 /**
- * The figures of a cell. The intervals are of repeats alone; what the set-up has in common stands
- * beside them.
+ * The figures of a cell. Where nothing else is said intervals are of repeats alone; what the set-up
+ * has in common stands beside them.
  */
 public record CellFigures(
     OptionalDouble meanFps,
     OptionalDouble sdFps,
     OptionalDouble extremeSpreadFps,
-    Interval95 ci95Fps,
+    @Meaning("by this cell's repeats alone") Interval95 ci95RepeatsFps,
+    @Meaning("for this day with this arrow, by the scatter of all the bow's shots")
+        Interval95 ci95TodayFps,
     @JsonProperty("own_u_fps") OptionalDouble ownUFps,
     @JsonProperty("common_u_fps") OptionalDouble commonUFps,
     OptionalDouble gatesSdFps,

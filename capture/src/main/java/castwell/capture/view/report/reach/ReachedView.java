@@ -10,4 +10,6 @@ public record ReachedView(
     @Meaning("whether it reaches it, in words") String verdict,
     OptionalDouble massGr,
     Interval95 ci95Gr,
-    OptionalDouble grainsPerPound) {}
+    OptionalDouble grainsPerPound,
+    @Meaning("whether that mass rests on the curve, far from the arrows shot")
+        boolean beyondArrows) {}
