@@ -89,6 +89,7 @@ class ReportTest {
     assertThat(model.path("virtual_mass_gr").asDouble()).isCloseTo(150, within(1.5e-7));
     holds(bow.path("any_day").path("energy_ci95_ftlbf"), 30);
     holds(bow.path("any_day").path("virtual_mass_ci95_gr"), 150);
+    assertThat(bow.path("any_day").path("joint_region")).hasSizeGreaterThan(50);
     JsonNode cast = bow.path("cast");
     assertThat(cast.path("mass_gr").asDouble()).isCloseTo(500, within(1e-9));
     // What is assumed of any bow moves it by less than a thousandth.

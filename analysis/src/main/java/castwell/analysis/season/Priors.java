@@ -50,6 +50,11 @@ public record Priors(
           0.8,
           0.15);
 
+  /** The standard deviation of a bow's log speed from day to day, by the medians. */
+  public double otherDay() {
+    return Math.hypot(day.median(), bowDay.median());
+  }
+
   /** The medians' logs: of D, W, A. */
   double[] centre() {
     return new double[] {

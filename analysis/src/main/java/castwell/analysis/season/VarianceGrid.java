@@ -118,6 +118,15 @@ public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
     return weights.length;
   }
 
+  /** The standard deviation of a bow's log speed from day to day, over all places. */
+  public double otherDay() {
+    double variance = 0;
+    for (int g = 0; g < weights.length; g++) {
+      variance += weights[g] * (day(g) * day(g) + bowDay(g) * bowDay(g));
+    }
+    return Math.sqrt(variance);
+  }
+
   /** D at a place: the relative standard deviation of days. */
   public double day(int place) {
     return Math.exp(places[place][0]);

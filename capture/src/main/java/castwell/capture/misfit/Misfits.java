@@ -4,6 +4,7 @@ import castwell.analysis.misfit.Misfit;
 import castwell.analysis.misfit.Misfit.Candidate;
 import castwell.analysis.wording.Phrase;
 import castwell.capture.misfit.ShotsKnown.BowAndArrow;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Sessions;
@@ -34,6 +35,7 @@ public final class Misfits {
   private final List<Known> earlier;
   private final long sessionId;
   private final Map<Long, List<BowState>> states;
+  private final double otherDay;
 
   /** A bow and an arrow that a shot fits. */
   public record Fit(String bow, String arrow, double timesAsLikely) {
@@ -53,6 +55,7 @@ public final class Misfits {
     this.t = t;
     this.earlier = earlier;
     this.sessionId = sessionId;
+    this.otherDay = SeasonLedger.otherDay(t);
     this.states =
         earlier.stream()
             .map(Known::bowId)
@@ -86,7 +89,8 @@ public final class Misfits {
     BowAndArrow tags =
         new BowAndArrow(shot.bow().orElseThrow().bowId(), shot.arrow().orElseThrow().id());
     List<Candidate<BowAndArrow>> others =
-        new ArrayList<>(ShotsKnown.before(shot.fired(), sessionId, earlier, states).candidates());
+        new ArrayList<>(
+            ShotsKnown.before(shot.fired(), sessionId, earlier, states, otherDay).candidates());
     Optional<Candidate<BowAndArrow>> tagged =
         others.stream().filter(candidate -> candidate.what().equals(tags)).findFirst();
     tagged.ifPresent(others::remove);

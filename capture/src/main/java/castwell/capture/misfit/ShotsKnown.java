@@ -19,20 +19,16 @@ import java.util.function.ToDoubleFunction;
 final class ShotsKnown {
   private static final int ENOUGH = 5;
 
-  /**
-   * How far another day may shift the speed, relatively: as 1 % of wood's moisture or 20 F do
-   * (common practice).
-   */
-  private static final double OTHER_DAY = 0.01;
-
   private final long sessionId;
   private final List<Known> shots;
+  private final double otherDay;
 
   /** A bow and an arrow, by their row numbers. */
   record BowAndArrow(long bowId, long arrowId) {}
 
-  private ShotsKnown(long sessionId, List<Known> shots) {
+  private ShotsKnown(long sessionId, List<Known> shots, double otherDay) {
     this.sessionId = sessionId;
+    this.otherDay = otherDay;
     this.shots = shots;
   }
 
@@ -40,15 +36,21 @@ final class ShotsKnown {
    * @param states the states of every bow that there are shots of, by its row number
    * @param sessionId the session whose own shots are preferred, since the others were shot on other
    *     days
+   * @param otherDay how far another day may shift a bow's speed, relatively
    */
   static ShotsKnown before(
-      Instant then, long sessionId, List<Known> all, Map<Long, List<BowState>> states) {
+      Instant then,
+      long sessionId,
+      List<Known> all,
+      Map<Long, List<BowState>> states,
+      double otherDay) {
     return new ShotsKnown(
         sessionId,
         all.stream()
             .filter(shot -> shot.fired().isBefore(then))
             .filter(shot -> isAsThen(states.get(shot.bowId()), shot.fired(), then))
-            .toList());
+            .toList(),
+        otherDay);
   }
 
   /**
@@ -109,7 +111,7 @@ final class ShotsKnown {
     }
     double[] all = shots.stream().mapToDouble(value).toArray();
     return all.length >= ENOUGH
-        ? Optional.of(new Sample(all, OTHER_DAY * Mean.of(all)))
+        ? Optional.of(new Sample(all, otherDay * Mean.of(all)))
         : Optional.empty();
   }
 }

@@ -5,6 +5,7 @@ import castwell.analysis.season.Covariate;
 import castwell.analysis.season.Priors;
 import castwell.analysis.season.Season;
 import castwell.analysis.season.SeasonCell;
+import castwell.analysis.season.SessionDays;
 import castwell.analysis.season.StateCurve;
 import castwell.analysis.season.Today;
 import castwell.analysis.uncertainty.Quantity;
@@ -26,6 +27,7 @@ public final class KnownSeason {
   private final Season season;
 
   private final Today today;
+  private List<SessionDays.Day> days = List.of();
 
   /** By state, the first session's cells first. */
   private final Map<String, List<SeasonCell>> byState = new HashMap<>();
@@ -83,6 +85,17 @@ public final class KnownSeason {
             .map(error -> places.stream().mapToDouble(c -> error[c]).toArray())
             .toList();
     return Season.fit(some, conditions, Priors.ASSUMED, season.grid()).sharing(shared);
+  }
+
+  /**
+   * What each session did to all its bows, in the order in which they began. It takes a moment with
+   * very many cells, so it is worked out once.
+   */
+  public synchronized List<SessionDays.Day> days() {
+    if (days.isEmpty()) {
+      days = season.days();
+    }
+    return days;
   }
 
   /** What the weather does to all bows, as far as enough sessions tell it. */

@@ -54,6 +54,14 @@ public final class SeasonLedger {
     made.ifPresent(m -> store.writing(t -> t.season().keep(RULES, m.changes(), m.grid())));
   }
 
+  /**
+   * How far another day may shift a bow's speed, relatively: as days and bows' own days were found
+   * to differ, or as is assumed before any was.
+   */
+  public static double otherDay(Transaction t) {
+    return t.season().last(RULES).map(VarianceGrid::otherDay).orElseGet(Priors.ASSUMED::otherDay);
+  }
+
   /** Whether what is kept differs from what the cells tell; it shouldn't. */
   public static boolean isWrong(Store store, ZoneId zone) {
     return store.read(

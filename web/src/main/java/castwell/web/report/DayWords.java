@@ -1,15 +1,50 @@
 package castwell.web.report;
 
+import castwell.analysis.season.SessionDays.Day;
+import castwell.analysis.uncertainty.Estimate;
 import castwell.capture.season.KnownSeason;
+import castwell.web.unit.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** What a season can't tell yet of how days differ. */
+/** What a season tells of how days differ, and what it can't tell yet. */
 public final class DayWords {
   /** With fewer the priors weigh more than what was shot. */
   private static final int ENOUGH_SESSIONS = 4;
 
   private DayWords() {}
+
+  /** What a session's day did to all bows alike; nothing where there is no other to compare. */
+  public static List<String> ofSession(
+      Optional<KnownSeason> season, String session, ReportFormat format) {
+    return season
+        .filter(known -> known.season().sessions() > 1)
+        .flatMap(
+            known -> known.days().stream().filter(d -> d.session().equals(session)).findFirst())
+        .map(day -> ofDay(day, !season.get().conditions().isEmpty(), format))
+        .orElse(List.of());
+  }
+
+  private static List<String> ofDay(Day day, boolean isExplained, ReportFormat format) {
+    Estimate effect = day.effect().estimate(Trade.COVERAGE).rising(Math::expm1);
+    double low = effect.interval().low();
+    double high = effect.interval().high();
+    String key = low > 0 ? "of_session" : high < 0 ? "of_session_slower" : "like_usual";
+    List<String> words = new ArrayList<>();
+    words.add(
+        format.say(
+            "report.days." + key,
+            format.plain(Dimension.SHARE, 1, Math.abs(effect.value())),
+            format.interval(Dimension.SHARE, effect.interval())));
+    if (isExplained) {
+      words.add(
+          format.say(
+              "report.days.explained",
+              format.plain(Dimension.SHARE, 1, Math.expm1(day.explained()))));
+    }
+    return words;
+  }
 
   public static List<String> of(KnownSeason season, ReportFormat format) {
     List<String> words = new ArrayList<>();

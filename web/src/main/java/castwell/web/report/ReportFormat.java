@@ -68,6 +68,11 @@ public record ReportFormat(Speech speech) {
     return Rounded.to(decimals(dimension, decimals), value) + " " + symbol(dimension);
   }
 
+  /** "149.1 to 151.3 ft/s". */
+  public String interval(Dimension dimension, Interval interval) {
+    return speech.interval(dimension, interval);
+  }
+
   /** Reports are read on terminals too, where a middle dot may be missing. */
   private String symbol(Dimension dimension) {
     String symbol = units().of(dimension).symbol();

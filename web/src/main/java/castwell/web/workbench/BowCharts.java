@@ -209,7 +209,7 @@ final class BowCharts {
                           'y',
                           speech.in(y, value))));
         });
-    String told = marks.isEmpty() ? "bow.no_" + id : "bow." + id + "_told";
+    String told = marks.isEmpty() ? "bow." + id + "_none" : "bow." + id + "_told";
     return new Chart(
         id,
         speech.say("bow." + id + "_title"),

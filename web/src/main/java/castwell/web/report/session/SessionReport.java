@@ -22,7 +22,9 @@ import castwell.capture.view.report.session.AsideView;
 import castwell.capture.view.report.session.DriftView;
 import castwell.capture.view.report.session.FirstShotsView;
 import castwell.capture.view.report.session.SessionReportView;
+import castwell.capture.view.report.session.SideBySideView;
 import castwell.web.report.CellRows;
+import castwell.web.report.DayWords;
 import castwell.web.report.GatesWords;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
@@ -126,10 +128,13 @@ public final class SessionReport {
             SpeedNote.ofCells(cells.stream())
                 .in(sentences(session, found, cells, drift, first, format), t, format));
     sentences.addAll(1, GatesWords.of(gates, format));
+    sentences.addAll(DayWords.ofSession(season, session.name(), format));
+    List<SideBySideView> sideBySide = SideBySide.rows(cells, season);
     return new Report<>(
         sentences,
         List.of(
             new ReportTable<>("Cells", CellRows.COLUMNS_WITH_BOW, rows),
+            new ReportTable<>("Side by side that day, same arrows", SideBySide.COLUMNS, sideBySide),
             new ReportTable<>("Set aside", ASIDE, aside),
             new ReportTable<>("First shots", FIRST, first)),
         new SessionReportView(
@@ -137,6 +142,7 @@ public final class SessionReport {
             session.station(),
             sentences,
             rows,
+            sideBySide,
             aside,
             Strays.rows(found),
             Trade.in(METRES_PER_FOOT, found.findings().pooledSd()),

@@ -1,5 +1,6 @@
 package castwell.capture.view.report.session;
 
+import castwell.capture.view.Meaning;
 import castwell.capture.view.report.cell.CellView;
 import castwell.capture.view.report.cell.StrayView;
 import java.util.List;
@@ -12,6 +13,8 @@ public record SessionReportView(
     String station,
     List<String> sentences,
     List<CellView> cells,
+    @Meaning("its bows against each other, with the arrows that both shot")
+        List<SideBySideView> sideBySide,
     List<AsideView> setAside,
     List<StrayView> strays,
     OptionalDouble pooledSdFps,
