@@ -19,7 +19,7 @@ for (set in unique(shots$set)) {
 
   line <- summary(lm(v ~ m))
   say(set, "line", c(line$coefficients[, 1:2], line$sigma))
-  say(set, "rstudent", rstudent(lm(v ~ factor(d$cell))))
+  say(set, "pooled", sigma(lm(v ~ factor(d$cell))))
 
   start <- coef(lm(1 / v^2 ~ m, weights = v^6))
   fit <- nls(

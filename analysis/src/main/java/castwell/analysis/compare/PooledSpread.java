@@ -1,7 +1,7 @@
 package castwell.analysis.compare;
 
 import castwell.analysis.cell.Cell;
-import castwell.analysis.outlier.StudentizedResiduals;
+import castwell.analysis.statistic.PooledSd;
 import java.util.List;
 
 /**
@@ -22,8 +22,7 @@ public record PooledSpread(double sdMps, int degreesOfFreedom) {
   }
 
   public static PooledSpread of(List<Cell> cells) {
-    StudentizedResiduals pooled =
-        StudentizedResiduals.of(cells.stream().map(Cell::speedsMps).toList());
-    return new PooledSpread(pooled.pooledSd(), pooled.degreesOfFreedom());
+    PooledSd pooled = PooledSd.of(cells.stream().map(Cell::speedsMps).toList());
+    return new PooledSpread(pooled.sd(), pooled.degreesOfFreedom());
   }
 }

@@ -1,7 +1,7 @@
 package castwell.analysis.misfit;
 
-import castwell.analysis.outlier.StudentizedResiduals;
 import castwell.analysis.statistic.Mean;
+import castwell.analysis.statistic.PooledSd;
 import castwell.analysis.uncertainty.StudentT;
 import java.util.List;
 
@@ -30,9 +30,8 @@ public record Expected(double mean, double scale, double degreesOfFreedom) {
    * @return one expectation for each sample, in their order; none where nothing tells a spread
    */
   public static List<Expected> of(List<Sample> samples) {
-    StudentizedResiduals pooled =
-        StudentizedResiduals.of(samples.stream().map(Sample::values).toList());
-    double sd = pooled.pooledSd();
+    PooledSd pooled = PooledSd.of(samples.stream().map(Sample::values).toList());
+    double sd = pooled.sd();
     if (!(sd > 0)) {
       return List.of();
     }

@@ -22,18 +22,20 @@ public final class StrayChances {
    *
    * @param logSpeeds natural logs of the speeds of one bow's shots, by cell
    * @param kept which shots a person brought back, so that they are none
+   * @param leastSd what the bow's good shots scatter by at least, relative to their speed: a
+   *     display's steps, for one, must not make strays where hardly a shot differs
    */
-  public static List<double[]> of(List<double[]> logSpeeds, List<boolean[]> kept) {
+  public static List<double[]> of(List<double[]> logSpeeds, List<boolean[]> kept, double leastSd) {
     double[] weight = new double[StrayPrior.SDS];
     for (int s = 0; s < weight.length; s++) {
-      weight[s] = StrayPrior.logDensity(s);
+      weight[s] = StrayPrior.logDensity(s, leastSd);
     }
-    List<CellSubsets> cells = new ArrayList<>();
+    List<CellChances> cells = new ArrayList<>();
     for (int c = 0; c < logSpeeds.size(); c++) {
       if (logSpeeds.get(c).length > 0) {
-        CellSubsets cell = new CellSubsets(logSpeeds.get(c), kept.get(c));
+        CellChances cell = CellChances.of(logSpeeds.get(c), kept.get(c));
         for (int s = 0; s < weight.length; s++) {
-          weight[s] += cell.logEvidence[s];
+          weight[s] += cell.logEvidence()[s];
         }
         cells.add(cell);
       }
@@ -42,7 +44,7 @@ public final class StrayChances {
     List<double[]> chances = new ArrayList<>();
     int next = 0;
     for (double[] cell : logSpeeds) {
-      chances.add(cell.length > 0 ? averaged(cells.get(next++).chance, weight) : new double[0]);
+      chances.add(cell.length > 0 ? averaged(cells.get(next++).chance(), weight) : new double[0]);
     }
     return chances;
   }

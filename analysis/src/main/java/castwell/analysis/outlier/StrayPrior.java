@@ -11,6 +11,10 @@ final class StrayPrior {
   private static final double SLOW = 0.8;
   private static final double FARTHEST = 0.15;
   private static final double BEYOND = 0.001;
+  private static final double LOG_SLOW = Math.log(SLOW / FARTHEST);
+  private static final double LOG_FAST = Math.log((1 - SLOW) / FARTHEST);
+  private static final double LOG_BEYOND = Math.log(BEYOND);
+  private static final double LOG_CIRCLE = Math.log(2 * Math.PI);
   private static final double TYPICAL_SD = 0.007;
   private static final double TYPICAL_DEGREES = 3;
   private static final double LEAST_SD = 0.0015;
@@ -28,9 +32,9 @@ final class StrayPrior {
   /** The log density of how far a stray lies from the mean of the good ones. */
   static double logDistance(double distance) {
     if (Math.abs(distance) > FARTHEST) {
-      return Math.log(BEYOND);
+      return LOG_BEYOND;
     }
-    return Math.log((distance < 0 ? SLOW : 1 - SLOW) / FARTHEST);
+    return distance < 0 ? LOG_SLOW : LOG_FAST;
   }
 
   /** Standard deviations that a bow's shots may have, in equal steps of their log. */
@@ -48,20 +52,45 @@ final class StrayPrior {
   /**
    * The log density of that standard deviation's log, but for a constant: scaled inverse
    * chi-square.
+   *
+   * @param least what is smaller can't be
    */
-  static double logDensity(int step) {
+  static double logDensity(int step, double least) {
+    if (SD[step] < least && step < SDS - 1) {
+      return Double.NEGATIVE_INFINITY;
+    }
     return -TYPICAL_DEGREES * LOG_SD[step]
-        - residuals(TYPICAL_DEGREES * TYPICAL_SD * TYPICAL_SD, step);
+        - halfSquares(TYPICAL_DEGREES * TYPICAL_SD * TYPICAL_SD, step);
   }
 
   /**
    * The log likelihood of so many independent residuals with such a sum of squares, at that one.
    */
   static double logLikelihood(int residuals, double squares, int step) {
-    return -residuals * LOG_SD[step] - residuals(squares, step);
+    return -residuals * (LOG_SD[step] + LOG_CIRCLE / 2) - halfSquares(squares, step);
   }
 
-  private static double residuals(double squares, int step) {
+  /** The log of what integrating over the mean of so many good ones gives, at its most likely. */
+  static double logIntegral(double good, int step) {
+    return LOG_CIRCLE / 2 + LOG_SD[step] - Math.log(good) / 2;
+  }
+
+  /**
+   * The log odds of a shot to be a stray, so far from a mean that is known but for its variance.
+   *
+   * @param variance of that mean, as a share of that of a shot
+   */
+  static double logOdds(double distance, double variance, int step) {
+    return LOG_STRAY
+        + logDistance(distance)
+        - LOG_GOOD
+        + LOG_CIRCLE / 2
+        + LOG_SD[step]
+        + Math.log1p(variance) / 2
+        + halfSquares(distance * distance, step) / (1 + variance);
+  }
+
+  private static double halfSquares(double squares, int step) {
     return squares / (2 * SD[step] * SD[step]);
   }
 }

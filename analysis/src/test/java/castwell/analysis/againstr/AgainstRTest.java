@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import castwell.analysis.Seed;
 import castwell.analysis.bow.VirtualMassFit;
-import castwell.analysis.outlier.StudentizedResiduals;
 import castwell.analysis.statistic.Mean;
+import castwell.analysis.statistic.PooledSd;
 import castwell.analysis.statistic.Spearman;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.statistic.StraightLine;
@@ -132,16 +132,13 @@ class AgainstRTest {
   }
 
   @Test
-  void studentizedResidualsAsRstudent() {
+  void pooledSdAsLm() {
     agree(
-        "rstudent",
+        "pooled",
         (set, data) ->
-            StudentizedResiduals.of(
-                    IntStream.range(0, data.cells()).mapToObj(data::speedsMps).toList())
-                .residuals()
-                .stream()
-                .flatMapToDouble(java.util.Arrays::stream)
-                .toArray());
+            new double[] {
+              PooledSd.of(IntStream.range(0, data.cells()).mapToObj(data::speedsMps).toList()).sd()
+            });
   }
 
   @Test

@@ -35,7 +35,7 @@ public final class CellLedger {
    * The number of the rules by which strays are found and speeds are taken to the bow. Raise it
    * whenever those rules change, and all cells are made anew.
    */
-  private static final int RULES = 2;
+  private static final int RULES = 3;
 
   private final Transaction t;
   private final ZoneId zone;

@@ -52,6 +52,16 @@ public final class CellReader {
         session, s -> SessionCells.of(s, cells(transaction.briefShots().ofSession(s))));
   }
 
+  /**
+   * What was shot with one bow in a session so far.
+   *
+   * @param most of its shots, the last ones
+   */
+  public SessionCells soFar(String session, long bowId, int most) {
+    return SessionCells.of(
+        session, cells(transaction.briefShots().ofSession(session, bowId, most)));
+  }
+
   private List<Cell> cells(List<Brief> shots) {
     Map<CellName, List<Brief>> groups = new LinkedHashMap<>();
     for (Brief shot : shots) {

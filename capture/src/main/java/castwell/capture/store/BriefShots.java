@@ -3,6 +3,7 @@ package castwell.capture.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,6 +76,19 @@ public final class BriefShots {
   /** A session's shots, the first first. */
   public List<Brief> ofSession(String session) {
     return query("AND session.name = ?" + IN_ORDER).bind(0, session).map(BriefShots::brief).list();
+  }
+
+  /** A bow's last shots of a session, the first first. */
+  public List<Brief> ofSession(String session, long bowId, int most) {
+    List<Brief> last =
+        query("AND session.name = ? AND bow_id = ? ORDER BY fired_ms DESC, passage.id DESC LIMIT ?")
+            .bind(0, session)
+            .bind(1, bowId)
+            .bind(2, most)
+            .map(BriefShots::brief)
+            .list();
+    Collections.reverse(last);
+    return last;
   }
 
   /** Hands on every shot, the first first, one by one. */

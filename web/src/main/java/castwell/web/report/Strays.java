@@ -1,61 +1,85 @@
 package castwell.web.report;
 
-import castwell.analysis.outlier.PooledStrays.Stray;
+import static castwell.analysis.unit.Units.METRES_PER_FOOT;
+import static castwell.web.unit.Dimension.SPEED;
+
+import castwell.analysis.cell.CellName;
 import castwell.capture.cell.SessionCells;
+import castwell.capture.cell.SessionCells.Stray;
 import castwell.capture.view.report.cell.StrayView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
-/** The strays of a bow, and those that are only doubted: told, so that a person can decide. */
+/** The strays, and shots that are only doubted: how many and which, so that a person can decide. */
 public final class Strays {
+  private static final int MOST_NAMED = 3;
+
   private Strays() {}
 
-  public static List<String> sentences(BowCells.Stand stand) {
-    int excluded = count(stand, true);
-    int doubted = count(stand, false);
+  public static List<String> sentences(List<StrayView> strays, ReportFormat format) {
+    List<StrayView> aside = strays.stream().filter(StrayView::setAside).toList();
+    List<StrayView> doubted = strays.stream().filter(stray -> !stray.setAside()).toList();
     List<String> sentences = new ArrayList<>();
-    if (excluded > 0) {
-      sentences.add(ReportFormat.TRADE.say("report.strays.set_aside", excluded));
+    if (!aside.isEmpty()) {
+      sentences.add(format.say("report.strays.set_aside", aside.size(), which(aside, format)));
     }
-    if (doubted > 0) {
-      sentences.add(ReportFormat.TRADE.say("report.strays.doubted", doubted));
+    if (!doubted.isEmpty()) {
+      sentences.add(format.say("report.strays.doubted", doubted.size(), which(doubted, format)));
     }
     return sentences;
   }
 
-  private static int count(BowCells.Stand stand, boolean excluded) {
-    return (int) rows(stand).stream().filter(row -> row.setAside() == excluded).count();
+  private static String which(List<StrayView> strays, ReportFormat format) {
+    String named =
+        strays.stream()
+            .limit(MOST_NAMED)
+            .map(
+                stray ->
+                    format.say(
+                        "report.strays.one",
+                        stray.bow(),
+                        stray.arrow(),
+                        format.plain(SPEED, 1, stray.speedFps() * METRES_PER_FOOT)))
+            .collect(Collectors.joining(", "));
+    return strays.size() > MOST_NAMED
+        ? format.say("report.strays.and_more", named, strays.size() - MOST_NAMED)
+        : named;
   }
 
+  /** Those of one bow in one state. */
   public static List<StrayView> rows(BowCells.Stand stand) {
     return stand.sessions().stream()
-        .flatMap(
-            session ->
-                rows(session).stream()
-                    .filter(
-                        row ->
-                            stand.state().bow().equals(row.bow())
-                                && stand.stateName().equals(row.stateOn())))
+        .flatMap(session -> rows(session).stream())
+        .filter(row -> stand.state().bow().equals(row.bow()))
+        .filter(row -> stand.stateName().equals(row.stateOn()))
         .toList();
   }
 
-  public static List<StrayView> rows(SessionCells session) {
-    List<StrayView> rows = new ArrayList<>();
-    session.findings().excluded().forEach(stray -> rows.add(row(session, stray, true)));
-    session.findings().doubted().forEach(stray -> rows.add(row(session, stray, false)));
-    return rows;
+  /** Those of some bows in some sessions. */
+  public static List<StrayView> rows(BowCells cells, Set<String> sessions, Set<String> bows) {
+    return sessions.stream()
+        .flatMap(session -> rows(cells.cells().ofSession(session)).stream())
+        .filter(row -> bows.contains(row.bow()))
+        .toList();
   }
 
-  private static StrayView row(SessionCells session, Stray stray, boolean excluded) {
-    var name = session.all().get(stray.cell()).name();
+  /** Those of a session, of all its bows. */
+  public static List<StrayView> rows(SessionCells session) {
+    return session.strays().stream().map(stray -> row(session, stray)).toList();
+  }
+
+  private static StrayView row(SessionCells session, Stray stray) {
+    CellName name = session.all().get(stray.cell()).name();
     return new StrayView(
-        session.id(stray),
+        stray.shot().id(),
         session.session(),
         name.bow(),
         name.state(),
         name.arrow(),
-        stray.studentized(),
-        stray.adjustedP(),
-        excluded);
+        stray.shot().speedMps() / METRES_PER_FOOT,
+        stray.chance(),
+        stray.isSetAside());
   }
 }

@@ -2,6 +2,7 @@ package castwell.web.workbench;
 
 import static castwell.web.unit.Dimension.SPEED;
 
+import castwell.capture.cell.SessionCells.Stray;
 import castwell.capture.store.Rack.Arrow;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Shot;
@@ -16,9 +17,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** A session's shots: all of them in a chart, and some at a time in a list. */
 public final class SessionShots {
@@ -51,11 +54,16 @@ public final class SessionShots {
       boolean counts,
       String reason) {}
 
-  SessionShots(PageRequest request, List<Shot> shots, Set<String> strays) {
+  SessionShots(PageRequest request, List<Shot> shots, List<Stray> strays) {
     this.request = request;
     this.speech = request.speech();
     this.shots = shots;
-    this.rows = shots.stream().map(shot -> row(shot, strays.contains(shot.shotId()))).toList();
+    Map<String, Stray> byShot =
+        strays.stream().collect(Collectors.toMap(stray -> stray.shot().id(), Function.identity()));
+    this.rows =
+        shots.stream()
+            .map(shot -> row(shot, Optional.ofNullable(byShot.get(shot.shotId()))))
+            .toList();
   }
 
   /** Every shot over time; one that doesn't count is a cross. */
@@ -138,15 +146,20 @@ public final class SessionShots {
         last < shots.size() ? OptionalInt.of(last) : OptionalInt.empty());
   }
 
-  private Row row(Shot shot, boolean isStray) {
+  private Row row(Shot shot, Optional<Stray> stray) {
     return new Row(
         shot.shotId(),
         Days.time(shot.fired(), request.zone()),
         shot.bow().map(BowState::bow).orElse(""),
         shot.arrow().map(Arrow::name).orElse(""),
         speech.figure(SPEED, shot.figure().speedMps().orElse(Double.NaN), uOf(shot)),
-        shot.counts() && !isStray,
-        isStray ? request.say("session.stray") : speech.say(shot.reasons()));
+        shot.counts() && !stray.filter(Stray::isSetAside).isPresent(),
+        stray.map(this::told).orElseGet(() -> speech.say(shot.reasons())));
+  }
+
+  private String told(Stray stray) {
+    String key = stray.isSetAside() ? "session.stray" : "session.doubted";
+    return request.say(key, speech.say(stray.sure()));
   }
 
   private static double uOf(Shot shot) {

@@ -1,7 +1,7 @@
 // The current end: its shots as dots by bow and arrow, and as a list with the newest first.
 import {arrange, byId, el, setText} from './dom.js';
 import {axisOf, drawDots} from './dots.js';
-import {countText, groupText, misfitText, speedText, tagText, verdictText, whenText} from './format.js';
+import {countText, groupText, hintText, speedText, tagText, verdictText, whenText} from './format.js';
 import {openShot} from './shot.js';
 import {text} from './text.js';
 
@@ -55,7 +55,7 @@ function listItem(shot, snapshot) {
   speed.dataset.known = String(shot.speed_fps !== null);
   setText(verdict, verdictText(shot));
   setText(tags, whenText(shot, tagText(shot)));
-  setText(reason, [shot.counts ? '' : shot.reason, misfitText(shot)].filter(Boolean).join(' '));
+  setText(reason, [shot.counts ? '' : shot.reason, hintText(shot)].filter(Boolean).join(' '));
   return item;
 }
 

@@ -7,6 +7,7 @@ import {here, unitFor} from './units.js';
 export const LIGHTEST_GPP = 8;
 
 const SPEED = 'ft/s';
+const MOST_TOLD = 0.99;
 
 const isKnown = (value) => typeof value === 'number' && Number.isFinite(value);
 
@@ -83,9 +84,21 @@ export function whenText({fired_at: firedAt, judged_by: by}, ...before) {
   return [...before, clockTime(firedAt), byHand].filter(Boolean).join(' · ');
 }
 
-/** Which bow and arrow fit a shot better than its tags, in few words; '' when nothing does. */
-export function misfitText({misfit}) {
+// Which bow and arrow fit a shot better than its tags, in few words; '' when nothing does.
+function misfitText({misfit}) {
   return misfit ? `▲ ${text('live.format.misfit', tagText(misfit.fits[0]))}` : '';
+}
+
+// How sure it is that a shot is a stray, in few words; '' when reports would keep it.
+function strayText({stray}) {
+  if (!stray?.set_aside) return '';
+  const {chance} = stray;
+  return `▲ ${chance > MOST_TOLD ? text('live.format.stray_surely') : text('live.format.stray', Math.round(100 * chance))}`;
+}
+
+/** What is odd about a shot, the most likely cause first; '' when nothing is. */
+export function hintText(shot) {
+  return misfitText(shot) || strayText(shot);
 }
 
 /** "1 shot", "5 shots". */

@@ -1,7 +1,7 @@
 // The last passage: its speed in digits for five metres, how sure it is, whether it counts, and what follows from it.
 import {byId, el, setText} from './dom.js';
-import {figure, misfitText, remedy, speedFigure, speedText, uncertainty, verdictText, whenText} from './format.js';
-import {retagToFit} from './shot.js';
+import {figure, hintText, remedy, speedFigure, speedText, uncertainty, verdictText, whenText} from './format.js';
+import {retagToFit, setAsideAsStray} from './shot.js';
 import {text} from './text.js';
 import {here, unitFor} from './units.js';
 
@@ -37,7 +37,7 @@ export function showLast(shot, position) {
   setText(byId('last-verdict'), verdictText(shot));
   setText(byId('last-when'), whenText(shot, position));
   setText(byId('last-reason'), shot.counts ? facts(shot) : shot.reason ?? '');
-  showMisfit(shot);
+  showHint(shot);
   fitDigits();
 }
 
@@ -64,14 +64,17 @@ export function fitDigits() {
   speed.style.fontSize = `${Math.floor(Math.min(byWidth, box.clientHeight * 1.2))}px`;
 }
 
-// Shows a misfit where the reason would stand, so that nothing moves.
-function showMisfit(shot) {
-  const hint = byId('last-misfit');
-  hint.hidden = !shot.misfit;
-  byId('last-reason').hidden = Boolean(shot.misfit);
-  if (!shot.misfit) return;
-  setText(hint.firstElementChild, misfitText(shot));
-  hint.lastElementChild.onclick = () => retagToFit(shot, shot.misfit.fits[0]);
+// Shows a hint where the reason would stand, so that nothing moves.
+function showHint(shot) {
+  const hint = byId('last-hint');
+  const words = hintText(shot);
+  hint.hidden = !words;
+  byId('last-reason').hidden = Boolean(words);
+  if (!words) return;
+  const button = hint.lastElementChild;
+  setText(hint.firstElementChild, words);
+  setText(button, shot.misfit ? text('live.shot.retag') : text('live.shot.set_aside'));
+  button.onclick = () => shot.misfit ? retagToFit(shot, shot.misfit.fits[0]) : setAsideAsStray(shot);
 }
 
 function showNothing() {

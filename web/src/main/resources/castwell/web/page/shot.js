@@ -19,6 +19,7 @@ export function openShot(shot, snapshot) {
     el('p', {}, el('strong', {}, whenText(shot, verdictText(shot))), shot.counts ? '' : el('br'), shot.reason ?? ''),
     ...(shot.spacing_measured === false ? [el('p', {}, text('live.shot.unmeasured'))] : []),
     ...(shot.misfit ? misfit(shot) : []),
+    ...(shot.stray ? stray(shot) : []),
     ...(shot.counts ? setAside(shot) : bringBack(shot)),
     ...(shot.judged_by === 'person' ? [leaveToRules(shot)] : []),
     el('h3', {}, text('live.shot.with', tagText(shot))),
@@ -48,6 +49,19 @@ function misfit(shot) {
 /** Gives a shot the bow and arrow that it fits better. */
 export function retagToFit(shot, {bow, arrow}) {
   retag(shot, bow, arrow, text('live.shot.fits_better'));
+}
+
+function stray(shot) {
+  return [
+    el('p', {}, `▲ ${shot.stray.sentence}`),
+    ...(shot.stray.set_aside ? [button(text('live.shot.aside_as_stray'), () => setAsideAsStray(shot), 'main')] : []),
+    button(text('live.shot.is_good'), () => decide(shot, true, text('live.shot.good_here'), text('live.shot.kept'))),
+  ];
+}
+
+/** Sets a shot aside as a stray for good, whatever is shot after it. */
+export function setAsideAsStray(shot) {
+  decide(shot, false, text('live.shot.stray'));
 }
 
 function setAside(shot) {
@@ -88,15 +102,15 @@ function select(none, things, current) {
   return el('select', {}, el('option', {value: '', selected: current === null}, none), ...options);
 }
 
-function decide(shot, counts, reason) {
+function decide(shot, counts, reason, told = toldOf(counts, reason)) {
   const before = shot.judged_by === 'person' ? shot.counts : null;
-  const told = {
-    true: text('live.shot.brought_back'),
-    false: text('live.shot.was_set_aside', reason),
-    null: text('live.shot.left'),
-  }[counts];
   attempt(() => api.decide(shot.shot_id, counts, reason), told,
     () => api.decide(shot.shot_id, before, before === null ? UNDONE : shot.reason ?? UNDONE));
+}
+
+function toldOf(counts, reason) {
+  if (counts === null) return text('live.shot.left');
+  return counts ? text('live.shot.brought_back') : text('live.shot.was_set_aside', reason);
 }
 
 function retag(shot, bow, arrow, why) {

@@ -3,7 +3,6 @@ package castwell.web.http.api;
 import castwell.analysis.statistic.Mean;
 import castwell.analysis.statistic.StandardDeviation;
 import castwell.analysis.unit.Units;
-import castwell.capture.misfit.Misfits;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.Rack;
@@ -51,7 +50,7 @@ public final class RangeViews {
     Optional<Shot> last = t.shots().last(station);
     List<Shot> end =
         last.map(shot -> t.shots().ofEnd(shot.session(), shot.end())).orElse(List.of());
-    Map<Long, Misfits.Hint> misfits = Misfits.of(t, end);
+    List<ShotRead> hinted = views.hinted(t, end);
     return new RangeView(
         Version.TEXT,
         rehearsal,
@@ -61,8 +60,8 @@ public final class RangeViews {
         links.stream().map(Views::link).toList(),
         views.tags(t, station, now),
         t.sessions().at(station, now).map(s -> session(t, s)),
-        last.map(shot -> end(shot.end(), end, misfits)),
-        last.map(shot -> shot(shot, misfits)),
+        last.map(shot -> new EndView(shot.end(), hinted, groups(end))),
+        last.map(shot -> hinted.get(hinted.size() - 1)),
         PlanViews.current(t, station),
         views.bows(t, now),
         views.arrows(t),
@@ -74,15 +73,6 @@ public final class RangeViews {
     var tally = t.shots().tally(session.id());
     return new CurrentSession(
         session.name(), session.startedMs(), tally.passages(), tally.counting());
-  }
-
-  private ShotRead shot(Shot shot, Map<Long, Misfits.Hint> misfits) {
-    return views.shot(shot, Optional.ofNullable(misfits.get(shot.passageId())));
-  }
-
-  private EndView end(int number, List<Shot> shots, Map<Long, Misfits.Hint> misfits) {
-    return new EndView(
-        number, shots.stream().map(shot -> shot(shot, misfits)).toList(), groups(shots));
   }
 
   private static List<GroupView> groups(List<Shot> shots) {

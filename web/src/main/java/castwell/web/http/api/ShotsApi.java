@@ -7,7 +7,6 @@ import castwell.capture.command.Refused.Why;
 import castwell.capture.daemon.Capture;
 import castwell.capture.derive.Derivation;
 import castwell.capture.intake.HandUncertainty;
-import castwell.capture.misfit.Misfits;
 import castwell.capture.store.Decisions.Decided;
 import castwell.capture.store.Readings.Reading;
 import castwell.capture.store.Shot;
@@ -26,7 +25,6 @@ import castwell.capture.view.shot.ShotView;
 import castwell.web.http.route.Route;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** One shot: its figures under every calibration, its history, and what a person decides of it. */
@@ -133,8 +131,7 @@ public final class ShotsApi {
   }
 
   private ShotRead read(Transaction t, Shot shot) {
-    var misfits = Misfits.of(t, List.of(shot));
-    return views.shot(shot, Optional.ofNullable(misfits.get(shot.passageId())));
+    return views.hinted(t, List.of(shot)).get(0);
   }
 
   private static Shot find(Transaction t, String id) {

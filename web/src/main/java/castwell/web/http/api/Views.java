@@ -7,6 +7,7 @@ import castwell.analysis.bow.ForceDrawCurve;
 import castwell.analysis.shot.Edge;
 import castwell.capture.derive.Read;
 import castwell.capture.misfit.Misfits;
+import castwell.capture.misfit.StrayHints;
 import castwell.capture.station.LinkState;
 import castwell.capture.station.StoreState;
 import castwell.capture.store.HeardBeat;
@@ -29,6 +30,7 @@ import castwell.capture.view.shot.ShotRead;
 import castwell.capture.view.shot.ShotView;
 import castwell.capture.view.shot.ShotViews;
 import castwell.capture.view.shot.StoryView;
+import castwell.capture.view.shot.StrayHintView;
 import castwell.capture.view.shot.TaggingView;
 import castwell.capture.view.station.LightView;
 import castwell.capture.view.station.LinkView;
@@ -42,6 +44,7 @@ import castwell.web.text.Speech;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -59,9 +62,22 @@ public final class Views {
     return shots.of(shot);
   }
 
-  /** With what fits it better than its tags, if anything does. */
-  ShotRead shot(Shot shot, Optional<Misfits.Hint> misfit) {
-    return new ShotRead(shot(shot), misfit.map(Views::misfit));
+  /** Shots of one session, each with what is odd about it. */
+  List<ShotRead> hinted(Transaction t, List<Shot> some) {
+    Map<Long, Misfits.Hint> misfits = Misfits.of(t, some);
+    Map<String, StrayHints.Hint> strays = StrayHints.of(t, zone, some);
+    return some.stream()
+        .map(
+            shot ->
+                new ShotRead(
+                    shot(shot),
+                    Optional.ofNullable(misfits.get(shot.passageId())).map(Views::misfit),
+                    Optional.ofNullable(strays.get(shot.shotId())).map(Views::stray)))
+        .toList();
+  }
+
+  private static StrayHintView stray(StrayHints.Hint hint) {
+    return new StrayHintView(Speech.TRADE.say(hint.sentence()), hint.chance(), hint.isSetAside());
   }
 
   private static MisfitView misfit(Misfits.Hint hint) {

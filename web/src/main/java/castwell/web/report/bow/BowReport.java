@@ -93,7 +93,7 @@ public final class BowReport {
       sentences.addAll(advice);
     }
     sentences.addAll(forceDraw.sentences());
-    sentences.addAll(Strays.sentences(stand));
+    sentences.addAll(Strays.sentences(Strays.rows(stand), SAYING));
     sentences.addAll(cautions());
     BowReportView data =
         new BowReportView(

@@ -16,6 +16,7 @@ import castwell.web.report.GatesWords;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.SpeedNote;
+import castwell.web.report.Strays;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -75,6 +76,9 @@ public record Reworked(
     List<String> sentences =
         new ArrayList<>(SpeedNote.ofCells(cells()).in(words, bowCells.transaction(), format));
     sentences.addAll(1, GatesWords.of(bowCells.transaction(), sessions(), format));
+    Set<String> bows = new LinkedHashSet<>(controls);
+    bows.add(bow.before().bow());
+    sentences.addAll(Strays.sentences(Strays.rows(bowCells, sessions(), bows), format));
     return sentences;
   }
 

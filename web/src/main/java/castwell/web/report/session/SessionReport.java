@@ -5,11 +5,12 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Drift;
+import castwell.analysis.compare.PooledSpread;
 import castwell.analysis.gates.GateFindings;
-import castwell.analysis.outlier.PooledStrays;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.capture.cell.CellReader;
 import castwell.capture.cell.SessionCells;
+import castwell.capture.cell.SessionCells.Stray;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
 import castwell.capture.gates.SessionGates;
@@ -40,7 +41,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** One outing: what was shot, what was set aside, and whether something drifted. */
 public final class SessionReport {
@@ -64,9 +64,9 @@ public final class SessionReport {
   /**
    * What a page says of a session whose shots it lists itself.
    *
-   * @param strays the shots that were set aside by the spread, by id
+   * @param strays the shots that are set aside as strays, and those that are doubted
    */
-  public record Told(List<String> sentences, Set<String> strays) {}
+  public record Told(List<String> sentences, List<Stray> strays) {}
 
   private SessionReport() {}
 
@@ -119,6 +119,7 @@ public final class SessionReport {
       Optional<GateFindings> gates,
       ReportFormat format) {
     List<Cell> cells = found.cells();
+    PooledSpread spread = PooledSpread.of(cells);
     List<CellView> rows = CellRows.of(cells, season);
     Optional<Quantity> drift = Drift.perHour(cells);
     List<FirstShotsView> first = firstShots(cells);
@@ -126,7 +127,7 @@ public final class SessionReport {
     List<String> sentences =
         new ArrayList<>(
             SpeedNote.ofCells(cells.stream())
-                .in(sentences(session, found, cells, drift, first, format), t, format));
+                .in(sentences(session, found, spread, drift, first, format), t, format));
     sentences.addAll(1, GatesWords.of(gates, format));
     sentences.addAll(DayWords.ofSession(season, session.name(), format));
     List<SideBySideView> sideBySide = SideBySide.rows(cells, season);
@@ -145,8 +146,8 @@ public final class SessionReport {
             sideBySide,
             aside,
             Strays.rows(found),
-            Trade.in(METRES_PER_FOOT, found.findings().pooledSd()),
-            found.findings().degreesOfFreedom(),
+            Trade.in(METRES_PER_FOOT, spread.sdMps()),
+            spread.degreesOfFreedom(),
             drift.map(SessionReport::drift),
             first));
   }
@@ -196,30 +197,27 @@ public final class SessionReport {
   private static List<String> sentences(
       Session session,
       SessionCells found,
-      List<Cell> cells,
+      PooledSpread spread,
       Optional<Quantity> drift,
       List<FirstShotsView> first,
       ReportFormat format) {
+    List<Cell> cells = found.cells();
     int counting = cells.stream().mapToInt(cell -> cell.shots().size()).sum();
     int aside = cells.stream().mapToInt(cell -> cell.setAside().size()).sum();
-    int strays = found.findings().excluded().size();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        format.say(
-            strays == 0 ? "report.session.counted" : "report.session.counted_strays",
-            session.name(),
-            counting,
-            cells.size(),
-            aside,
-            strays));
-    if (found.findings().degreesOfFreedom() < PooledStrays.FEWEST_DEGREES) {
-      sentences.add(format.say("report.session.no_strays"));
-    } else {
+        format.say("report.session.counted", session.name(), counting, cells.size(), aside));
+    sentences.addAll(Strays.sentences(Strays.rows(found), format));
+    if (spread.degreesOfFreedom() > 0) {
       sentences.add(
           format.say(
               "report.session.scatter",
-              format.plain(SPEED, 2, found.findings().pooledSd()),
-              found.findings().degreesOfFreedom()));
+              format.plain(SPEED, 2, spread.sdMps()),
+              spread.degreesOfFreedom()));
+    }
+    long tooSmall = found.all().stream().filter(SessionReport::isTooSmall).count();
+    if (tooSmall > 0) {
+      sentences.add(format.say("report.session.too_small", tooSmall));
     }
     drift.ifPresent(d -> sentences.add(drifted(d, format)));
     first.stream()
@@ -234,6 +232,11 @@ public final class SessionReport {
                         format.plain(
                             SPEED, 1, row.differenceFps().orElseThrow() * METRES_PER_FOOT))));
     return sentences;
+  }
+
+  /** Of one shot or two none can be told to be the stray. */
+  private static boolean isTooSmall(Cell cell) {
+    return cell.shots().size() == 1 || cell.shots().size() == 2;
   }
 
   private static String drifted(Quantity perHour, ReportFormat format) {

@@ -9,6 +9,6 @@ public record StrayView(
     String bow,
     String stateOn,
     String arrow,
-    double studentized,
-    @Meaning("adjusted for all that were looked at") double p,
+    @Meaning("at the bow where that is known, else at the gates") double speedFps,
+    @Meaning("how likely it was plucked or measured wrongly, from 0 to 1") double chance,
     @Meaning("whether it is set aside, or only doubted") boolean setAside) {}
