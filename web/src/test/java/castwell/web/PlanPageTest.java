@@ -269,16 +269,41 @@ class PlanPageTest {
       }
       double y = visit.by("#figures").boundingBox().y;
       board.arrow(44.02, 0.761);
-      assertThat(visit.by("#last-misfit")).containsText("▲ fits Heron · Oak better than its tags");
+      assertThat(visit.by("#last-hint")).containsText("▲ fits Heron · Oak better than its tags");
       assertThat(visit.by("#figures").boundingBox().y).isEqualTo(y);
       assertThat(visit.by("#shots > li").first()).containsText("fits Heron · Oak better");
       visit.screenshot("misfit-360x740");
       visit.by("#verdict").click();
       visit.screenshot("misfit-sheet-360x740");
       visit.page().keyboard().press("Escape");
-      visit.by("#last-misfit button").click();
+      visit.by("#last-hint button").click();
       assertThat(visit.by("#shots > li").first()).containsText("Heron · Oak");
-      assertThat(visit.by("#last-misfit")).isHidden();
+      assertThat(visit.by("#last-hint")).isHidden();
+      visit.assertUndisturbed();
+    }
+  }
+
+  @Test
+  void aPluckedShotIsToldAndSetAsideInOneTap() {
+    try (Visit visit = Visit.onAPhone(browser, served)) {
+      served.commands().tag("range", Optional.of("Heron"), Optional.of("Oak"), "test");
+      for (double off : new double[] {0.2, -0.1, 0}) {
+        board.arrow(44 + off, 0.76 + off / 100);
+        assertThat(visit.by("#shots > li")).hasCount(++shots);
+      }
+      double y = visit.by("#figures").boundingBox().y;
+      board.arrow(41, 0.76);
+      assertThat(visit.by("#last-hint")).containsText("sure by what was shot so far");
+      assertThat(visit.by("#figures").boundingBox().y).isEqualTo(y);
+      assertThat(visit.by("#shots > li").first()).containsText("plucked or measured wrongly");
+      visit.screenshot("stray-360x740");
+      visit.by("#verdict").click();
+      assertThat(visit.by("dialog[open]")).containsText("it is good: keep it");
+      visit.screenshot("stray-sheet-360x740");
+      visit.page().keyboard().press("Escape");
+      visit.by("#last-hint button").click();
+      assertThat(visit.by("#shots > li").first()).containsText("doesn't count");
+      assertThat(visit.by("#last-hint")).isHidden();
       visit.assertUndisturbed();
     }
   }

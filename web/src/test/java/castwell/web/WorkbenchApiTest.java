@@ -124,7 +124,8 @@ class WorkbenchApiTest {
 
   @Test
   void aStrayIsMarkedInItsSessionsList() {
-    assertThat(page(served.at("/sessions/2026-05-10?from=50")).body()).contains("A stray, by");
+    assertThat(page(served.at("/sessions/2026-05-10?from=50")).body())
+        .contains("A stray: more than 99 % sure");
   }
 
   @Test

@@ -87,7 +87,7 @@ class StrayChancesTest {
   /** Speeds in whole feet per second, as sure as that: a rectangle one wide (JCGM 100:2008). */
   @Test
   void oneStepOfADisplayIsNoStrayWhereHardlyAShotDiffers() {
-    double[][] alike = new double[20][6];
+    double[][] alike = new double[60][6];
     Arrays.stream(alike).forEach(cell -> Arrays.fill(cell, Math.log(150)));
     alike[0][4] = Math.log(149);
     List<double[]> cells = List.of(alike);

@@ -68,7 +68,7 @@ class CellLedgerTest {
   }
 
   private int unmade() {
-    return store.read(t -> t.cells().unmade(2).size());
+    return store.read(t -> t.cells().unmade(3).size());
   }
 
   private static void areTheSame(Standings made, Standings shots) {
