@@ -293,9 +293,10 @@ class PlanPageTest {
       }
       double y = visit.by("#figures").boundingBox().y;
       board.arrow(41, 0.76);
-      assertThat(visit.by("#last-hint")).containsText("sure by what was shot so far");
+      assertThat(visit.by("#last-hint"))
+          .containsText("▲ a stray by what was shot so far: over 99 % sure");
       assertThat(visit.by("#figures").boundingBox().y).isEqualTo(y);
-      assertThat(visit.by("#shots > li").first()).containsText("plucked or measured wrongly");
+      assertThat(visit.by("#shots > li").first()).containsText("a stray by what was shot");
       visit.screenshot("stray-360x740");
       visit.by("#verdict").click();
       assertThat(visit.by("dialog[open]")).containsText("it is good: keep it");

@@ -3,6 +3,8 @@ package castwell.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import castwell.capture.store.Decisions.Decided;
+import castwell.capture.store.Store;
 import castwell.web.Program.Outcome;
 import castwell.web.cli.Castwell;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -10,6 +12,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -283,12 +286,17 @@ class ReportTest {
     JsonNode session = report("session", "2026-04-10");
 
     assertThat(session.path("strays")).hasSize(1);
+    assertThat(session.path("sentences").toString())
+        .contains("1 shot was set aside as a stray: Yew with A500 at 90.0 ft/s.");
     assertThat(session.path("set_aside").get(0).path("reason").asText()).startsWith("A stray:");
     assertThat(session.path("drift").path("p").isNumber()).isTrue();
     assertThat(session.path("degrees_of_freedom").asInt()).isEqualTo(36);
   }
 
-  /** NIST/SEMATECH e-Handbook, 1.3.5.17.1: Grubbs finds 245.57, and so do the others. */
+  /**
+   * NIST/SEMATECH e-Handbook, 1.3.5.17.1: Grubbs finds 245.57, and so do the others, also where a
+   * person brought it back.
+   */
   @Test
   void oneCellAloneIsLookedAtByTheTestsForOneSet() throws IOException {
     StringBuilder csv = new StringBuilder("bow,arrow,speed_fps,session\n");
@@ -298,6 +306,10 @@ class ReportTest {
     }
     take("shots", csv.toString());
 
+    JsonNode stray = report("session").path("strays").get(0);
+    assertThat(stray.path("speed_fps").asDouble()).isCloseTo(245.57, within(1e-9));
+    bringBack(stray.path("shot_id").asText());
+
     JsonNode cell = report("session").path("cells").get(0);
 
     assertThat(cell.path("n").asInt()).isEqualTo(8);
@@ -305,6 +317,20 @@ class ReportTest {
     assertThat(cell.path("alone").path("generalized_esd")).hasSize(1);
     assertThat(cell.path("alone").path("modified_z")).hasSize(1);
     assertThat(cell.path("alone").path("dixon").asBoolean()).isTrue();
+  }
+
+  private void bringBack(String shotId) {
+    try (Store store = Store.open(data)) {
+      store.writing(
+          t ->
+              t.decisions()
+                  .decide(
+                      t.passages().byShotId(shotId).orElseThrow().id(),
+                      Decided.BROUGHT_BACK,
+                      "seen",
+                      Instant.EPOCH,
+                      "test"));
+    }
   }
 
   @Test
