@@ -293,11 +293,10 @@ class PlanPageTest {
       }
       double y = visit.by("#figures").boundingBox().y;
       board.arrow(41, 0.76);
-      assertThat(visit.by("#last-hint"))
-          .containsText("▲ a stray by what was shot so far: over 99 % sure");
-      assertThat(visit.by("#figures").boundingBox().y).isEqualTo(y);
-      assertThat(visit.by("#shots > li").first()).containsText("a stray by what was shot");
+      assertThat(visit.by("#last-hint")).containsText("▲ a stray by shots so far: over 99 % sure");
       visit.screenshot("stray-360x740");
+      assertThat(visit.by("#figures").boundingBox().y).isEqualTo(y);
+      assertThat(visit.by("#shots > li").first()).containsText("a stray by shots");
       visit.by("#verdict").click();
       assertThat(visit.by("dialog[open]")).containsText("it is good: keep it");
       visit.screenshot("stray-sheet-360x740");
