@@ -3,7 +3,8 @@ package castwell.analysis.outlier;
 /**
  * What is assumed of strays among the natural logs of speeds, before a bow's shots are seen: 3 % of
  * shots are strays, four of five of them too slow, as an arrow that was plucked is, by up to 15 %.
- * A bow's good shots scatter by 0.45 to 1.5 % (95 %; assumed, from 0.3 to 1 % told).
+ * A bow's good shots scatter by 0.45 to 1.5 % (95 %). All of that is assumed; the six degrees of
+ * freedom were chosen by simulations, told in season.md.
  */
 final class StrayPrior {
   private static final double SHARE = 0.03;
