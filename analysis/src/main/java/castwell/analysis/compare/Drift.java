@@ -49,7 +49,7 @@ public final class Drift {
    * The speed of a bow's first shots of a session less that of its others with the same arrow, in
    * m/s.
    */
-  public static Optional<Quantity> firstShots(List<Cell> cellsOfOneBow) {
+  static Optional<Quantity> firstShots(List<Cell> cellsOfOneBow) {
     Set<String> first = new HashSet<>();
     inOrder(cellsOfOneBow).limit(FIRST_SHOTS).forEach(shot -> first.add(shot.id()));
     return slope(cellsOfOneBow, shot -> first.contains(shot.id()) ? 1 : 0, "first shots");

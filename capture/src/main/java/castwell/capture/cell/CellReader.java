@@ -149,12 +149,12 @@ public final class CellReader {
   }
 
   /**
-   * The name of the set-up. Nobody knows whether a display that was read on two days stood in the
-   * same place, so each session is a set-up of its own.
+   * The name of the set-up. What a display that was read has wrong for all its shots doesn't become
+   * less by reading it on many days, so all that was read is one set-up.
    */
   private static String setUpName(Brief shot) {
     return shot.calibrationId().isPresent()
         ? SetUps.name(shot.station(), shot.calibrationId().getAsLong())
-        : "by hand, " + shot.session();
+        : "by hand";
   }
 }

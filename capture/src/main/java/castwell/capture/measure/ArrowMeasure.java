@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /** What may be known of an arrow besides its mass, in the order of the tables. */
 public enum ArrowMeasure implements Measure {
-  LENGTH(measured(Scale.LENGTH, 10, 45, "in", "of the shaft")),
+  LENGTH(measured(Scale.LENGTH, 10, 45, "in", "from the tip to the end of the nock")),
   DIAMETER(measured(Scale.DIAMETER, 0.1, 1, "in", "of the shaft")),
   SPINE(
       measured(

@@ -5,6 +5,7 @@ import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Drift;
+import castwell.analysis.compare.Drift.FirstShots;
 import castwell.analysis.compare.PooledSpread;
 import castwell.analysis.gates.GateFindings;
 import castwell.analysis.uncertainty.Quantity;
@@ -37,9 +38,7 @@ import castwell.web.report.Trade;
 import castwell.web.text.Speech;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** One outing: what was shot, what was set aside, and whether something drifted. */
@@ -59,7 +58,7 @@ public final class SessionReport {
           new ReportColumn<>(
               "difference_fps", "first shots less others ft/s", 1, FirstShotsView::differenceFps),
           new ReportColumn<>("ci95_fps", "95 % ft/s", 1, FirstShotsView::ci95Fps),
-          new ReportColumn<>("p", "p", 3, FirstShotsView::p));
+          new ReportColumn<>("p_holm", "p (Holm)", 3, FirstShotsView::pHolm));
 
   /**
    * What a page says of a session whose shots it lists itself.
@@ -176,22 +175,16 @@ public final class SessionReport {
   }
 
   private static List<FirstShotsView> firstShots(List<Cell> cells) {
-    Map<String, List<Cell>> byBow = new LinkedHashMap<>();
-    cells.forEach(
-        cell -> byBow.computeIfAbsent(cell.name().bow(), b -> new ArrayList<>()).add(cell));
-    List<FirstShotsView> rows = new ArrayList<>();
-    byBow.forEach(
-        (bow, ofBow) ->
-            Drift.firstShots(ofBow).ifPresent(difference -> rows.add(firstShots(bow, difference))));
-    return rows;
+    return Drift.firstShotsByBow(cells).stream().map(SessionReport::firstShots).toList();
   }
 
-  private static FirstShotsView firstShots(String bow, Quantity difference) {
+  private static FirstShotsView firstShots(FirstShots first) {
+    Quantity difference = first.differenceMps();
     return new FirstShotsView(
-        bow,
+        first.bow(),
         Trade.value(METRES_PER_FOOT, difference),
         Trade.ci95(METRES_PER_FOOT, difference),
-        difference.pValue());
+        first.adjustedP());
   }
 
   private static List<String> sentences(
@@ -221,7 +214,7 @@ public final class SessionReport {
     }
     drift.ifPresent(d -> sentences.add(drifted(d, format)));
     first.stream()
-        .filter(row -> row.p() < ALPHA)
+        .filter(row -> row.pHolm() < ALPHA)
         .forEach(
             row ->
                 sentences.add(
