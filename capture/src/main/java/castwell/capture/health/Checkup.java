@@ -76,7 +76,11 @@ public final class Checkup {
                 broker,
                 t.beats().runs(station).stream().findFirst().map(run -> rate(t, station, run, now)),
                 earlier(t, station, now),
-                SessionGates.running(t, station, now)));
+                SessionGates.running(t, station, now),
+                t.calibrations()
+                    .inForce(station, now)
+                    .map(entry -> entry.calibration().isMeasured())
+                    .orElse(true)));
   }
 
   public Health of(String station) {
@@ -94,6 +98,7 @@ public final class Checkup {
     items.add(ClockItem.of(vitals));
     items.add(EdgesItem.of(vitals));
     vitals.gates().flatMap(GatesItem::of).ifPresent(items::add);
+    SpacingItem.of(vitals).ifPresent(items::add);
     items.addAll(FaultItems.of(vitals));
     items.add(StoreItem.of(vitals));
     vitals.broker().map(broker -> BrokerItem.of(broker, vitals.at())).ifPresent(items::add);

@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param broker empty where none is configured
  * @param earlier beats from before, one every ten minutes, the newest first
  * @param gates what the shots of the session that goes on tell of the gates
+ * @param isSpacingMeasured whether somebody measured how far the gates stand apart; also where
+ *     nothing is known of any gates
  */
 public record Vitals(
     String station,
@@ -28,7 +30,8 @@ public record Vitals(
     Optional<BrokerState> broker,
     Optional<BoardRate> rate,
     List<HeardBeat> earlier,
-    Optional<GateFindings> gates) {
+    Optional<GateFindings> gates,
+    boolean isSpacingMeasured) {
 
   public Optional<HeardBeat> lastBeat() {
     return beats.isEmpty() ? Optional.empty() : Optional.of(beats.get(beats.size() - 1));

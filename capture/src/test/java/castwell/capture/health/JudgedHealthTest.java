@@ -231,4 +231,10 @@ class JudgedHealthTest {
     assertThat(Station.well().shots(residuals(9, -0.0061)).health().items())
         .noneMatch(item -> item.name().equals("gates"));
   }
+
+  @Test
+  void aSpacingThatNobodyMeasuredIsTold() {
+    assertTold(Station.well().unmeasured().item("spacing"), CANT_TELL, "Nobody measured");
+    assertThat(Station.well().health().items()).noneMatch(item -> item.name().equals("spacing"));
+  }
 }

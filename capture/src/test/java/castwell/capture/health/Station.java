@@ -43,6 +43,7 @@ final class Station {
   private Optional<BrokerState> broker = Optional.empty();
   private Optional<BoardRate> rate = Optional.empty();
   private Optional<GateFindings> gates = Optional.empty();
+  private boolean isSpacingMeasured = true;
   private Duration over = Duration.ofHours(2);
   private long ticks = 100 * SECOND;
 
@@ -161,6 +162,11 @@ final class Station {
     return new HeardBeat(NOON.plusSeconds(second), beat);
   }
 
+  Station unmeasured() {
+    isSpacingMeasured = false;
+    return this;
+  }
+
   Health health() {
     return Checkup.judge(
         new Vitals(
@@ -173,7 +179,8 @@ final class Station {
             broker,
             rate,
             earlier,
-            gates));
+            gates,
+            isSpacingMeasured));
   }
 
   Item item(String name) {
