@@ -140,7 +140,7 @@ final class Workbench {
     post(
         served, "/api/import", "{\"what\":\"shots\",\"csv\":\"%s\"}", shots().replace("\n", "\\n"));
     served.commands().tag("range", Optional.of("Alder"), Optional.of("Pine"), "test");
-    post(served, "/api/stations/range/readings", "{\"speed_fps\":148.2}");
+    post(served, "/api/stations/range/readings", "{\"speed_fps\":130.9}");
   }
 
   private static void post(Served served, String path, String body, Object... values) {

@@ -13,6 +13,9 @@ public final class DayWords {
   /** With fewer the priors weigh more than what was shot. */
   private static final int ENOUGH_SESSIONS = 4;
 
+  /** Weather and hands seldom change all bows' speeds by more (assumed). */
+  private static final double MOST_USUAL = 0.02;
+
   private DayWords() {}
 
   /** What a session's day did to all bows alike; nothing where there is no other to compare. */
@@ -37,6 +40,9 @@ public final class DayWords {
             "report.days." + key,
             format.plain(Dimension.SHARE, 1, Math.abs(effect.value())),
             format.interval(Dimension.SHARE, effect.interval())));
+    if (low > MOST_USUAL || high < -MOST_USUAL) {
+      words.add(format.say("report.days.unlike"));
+    }
     if (isExplained) {
       words.add(
           format.say(
