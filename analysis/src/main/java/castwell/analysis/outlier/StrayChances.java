@@ -1,5 +1,6 @@
 package castwell.analysis.outlier;
 
+import castwell.analysis.uncertainty.TMixture;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,6 +48,18 @@ public final class StrayChances {
       chances.add(cell.length > 0 ? averaged(cells.get(next++).chance(), weight) : new double[0]);
     }
     return chances;
+  }
+
+  /**
+   * The chance of a shot that nothing beside it can judge, by what it should be.
+   *
+   * @param expected its log speed, as other days have it
+   */
+  public static double against(TMixture expected, double logSpeed) {
+    double stray =
+        Math.exp(StrayPrior.logShares(0, 1) + StrayPrior.logDistance(logSpeed - expected.value()));
+    double good = Math.exp(StrayPrior.logShares(1, 0)) * expected.density(logSpeed);
+    return stray / (stray + good);
   }
 
   private static void normalize(double[] logs) {

@@ -109,6 +109,11 @@ public final class Season {
     return posterior.layout.sessions();
   }
 
+  /** Whether it has cells of a state. */
+  public boolean has(String state) {
+    return posterior.layout.states.find(state) >= 0;
+  }
+
   /**
    * @throws IllegalArgumentException for a state without cells
    */

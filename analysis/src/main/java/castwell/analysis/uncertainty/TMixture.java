@@ -87,7 +87,8 @@ public final class TMixture {
     return sum;
   }
 
-  private double density(double x) {
+  /** The density of the true value at x. */
+  public double density(double x) {
     double sum = 0;
     for (int g = 0; g < sd.length; g++) {
       sum += weight[g] * laws[g].density((x - mean[g]) / sd[g]) / sd[g];

@@ -1,6 +1,7 @@
 package castwell.capture.season;
 
 import castwell.analysis.cell.CellName;
+import castwell.analysis.cell.CellSums;
 import castwell.analysis.season.Covariate;
 import castwell.analysis.season.Priors;
 import castwell.analysis.season.Season;
@@ -122,6 +123,14 @@ public final class KnownSeason {
       String bow, String state, String other, String otherState, String session) {
     return today.difference(
         SeasonCells.state(bow, state), SeasonCells.state(other, otherState), session);
+  }
+
+  /**
+   * Cells of a session that nothing there could judge, and that all others speak against: they
+   * count for that day alone.
+   */
+  public List<CellSums> leftOut(String session) {
+    return cells.leftOut().stream().filter(cell -> cell.name().session().equals(session)).toList();
   }
 
   /** In how many sessions a bow was shot in a state. */

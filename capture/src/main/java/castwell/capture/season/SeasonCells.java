@@ -24,6 +24,7 @@ final class SeasonCells {
   private static final double SCALE_U_KG = Units.KILOGRAMS_PER_GRAIN;
 
   private final List<CellSums> sums;
+  private final List<CellSums> leftOut;
   private final Set<String> atGates;
   private final Map<String, Set<String>> setUpsOfSession;
   private final Map<String, Set<String>> sessionsOfSetUp;
@@ -32,9 +33,11 @@ final class SeasonCells {
   /**
    * @param sums of cells with shots that count
    * @param tune what an arrow's own effect on a bow holds for, by the cell's bow state
+   * @param leftOut those that aren't among them, since no other session bears them out
    */
-  SeasonCells(List<CellSums> sums, Function<CellSums, String> tune) {
+  SeasonCells(List<CellSums> sums, Function<CellSums, String> tune, List<CellSums> leftOut) {
     this.sums = sums;
+    this.leftOut = List.copyOf(leftOut);
     atGates =
         sums.stream()
             .filter(cell -> !cell.atBow().isKnown())
@@ -62,6 +65,10 @@ final class SeasonCells {
 
   List<SeasonCell> cells() {
     return cells;
+  }
+
+  List<CellSums> leftOut() {
+    return leftOut;
   }
 
   boolean isAtBow(String bow) {

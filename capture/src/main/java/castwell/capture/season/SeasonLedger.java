@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The season of a store: from what is kept where that holds, from all cells where it doesn't. */
 public final class SeasonLedger {
@@ -134,7 +135,15 @@ public final class SeasonLedger {
 
   private SeasonCells cells() {
     Map<String, String> tunes = tunes();
-    return new SeasonCells(ledger.bySession(), cell -> tunes.get(state(cell)));
+    Function<CellSums, String> tune = cell -> tunes.get(state(cell));
+    List<CellSums> all = ledger.bySession();
+    List<CellSums> strays =
+        LoneCells.strays(
+            all,
+            sums -> new SeasonCells(sums, tune, List.of()).cells(),
+            cells -> Season.fit(cells, conditions(), Priors.ASSUMED));
+    List<CellSums> believed = all.stream().filter(cell -> !strays.contains(cell)).toList();
+    return new SeasonCells(believed, tune, strays);
   }
 
   private static String state(CellSums cell) {

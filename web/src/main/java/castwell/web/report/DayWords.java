@@ -21,12 +21,25 @@ public final class DayWords {
   /** What a session's day did to all bows alike; nothing where there is no other to compare. */
   public static List<String> ofSession(
       Optional<KnownSeason> season, String session, ReportFormat format) {
-    return season
+    List<String> words = new ArrayList<>(leftOut(season, session, format));
+    season
         .filter(known -> known.season().sessions() > 1)
         .flatMap(
             known -> known.days().stream().filter(d -> d.session().equals(session)).findFirst())
         .map(day -> ofDay(day, !season.get().conditions().isEmpty(), format))
-        .orElse(List.of());
+        .ifPresent(words::addAll);
+    return words;
+  }
+
+  private static List<String> leftOut(
+      Optional<KnownSeason> season, String session, ReportFormat format) {
+    return season.stream()
+        .flatMap(known -> known.leftOut(session).stream())
+        .map(
+            cell ->
+                format.say(
+                    "report.days.left_out", cell.name().arrow(), cell.name().bow(), cell.n()))
+        .toList();
   }
 
   private static List<String> ofDay(Day day, boolean isExplained, ReportFormat format) {
