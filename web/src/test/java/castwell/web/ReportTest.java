@@ -344,7 +344,7 @@ class ReportTest {
         .isZero();
 
     List<String> lines = Files.readAllLines(out);
-    assertThat(lines.get(0)).startsWith("Elm (50.0 lb at 27.0 in").contains("ft/s");
+    assertThat(lines.get(0)).startsWith("On any day Elm (50.0 lb at 27.0 in").contains("ft/s");
     assertThat(lines).anyMatch(line -> line.startsWith("session") && line.contains("mean ft/s"));
   }
 

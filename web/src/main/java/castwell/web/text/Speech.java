@@ -74,6 +74,11 @@ public record Speech(Texts texts, UnitSystem units) implements Wording {
         .orElseGet(this::notKnown);
   }
 
+  /** Where there is little room: "150.2 ± 1.1 ft/s", with half of the interval. */
+  public String plusMinus(Dimension dimension, Estimate estimate) {
+    return figure(dimension, estimate.value(), estimate.interval().halfWidth());
+  }
+
   /** A measured figure such as "52.5 lb", without needless zeros. */
   public String plain(Dimension dimension, double si) {
     return FigureText.plain(units.of(dimension), si).orElseGet(this::notKnown);

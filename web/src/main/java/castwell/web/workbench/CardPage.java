@@ -78,7 +78,7 @@ public final class CardPage {
             cast ->
                 speech.say(
                     "card.cast",
-                    speech.figure(SPEED, cast.anyDayMps()),
+                    speech.plusMinus(SPEED, cast.anyDayMps()),
                     speech.plain(ARROW_MASS, cast.massKg()),
                     speech.plain(
                         MASS_FOR_WEIGHT, cast.gpp() * Units.KILOGRAMS_PER_NEWTON_OF_ONE_GPP),
@@ -145,8 +145,8 @@ public final class CardPage {
         arrow.name(),
         speech.plain(ARROW_MASS, massKg),
         speech.plain(MASS_FOR_WEIGHT, massKg / study.state().drawWeightN()),
-        speech.figure(SPEED, bow.speedMps(massKg, RackPage.COVERAGE)),
-        speech.figure(ENERGY, bow.kineticEnergyJ(massKg, RackPage.COVERAGE)),
-        speech.figure(MOMENTUM, bow.momentumNs(massKg, RackPage.COVERAGE)));
+        speech.plusMinus(SPEED, bow.speedMps(massKg, RackPage.COVERAGE)),
+        speech.plusMinus(ENERGY, bow.kineticEnergyJ(massKg, RackPage.COVERAGE)),
+        speech.plusMinus(MOMENTUM, bow.momentumNs(massKg, RackPage.COVERAGE)));
   }
 }

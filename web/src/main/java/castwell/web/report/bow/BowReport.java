@@ -83,7 +83,7 @@ public final class BowReport {
     List<String> advice = AdviceWords.of(study.advice(), SAYING);
     SpeedNote speeds = SpeedNote.ofBows(Stream.of(cells));
     List<String> sentences = new ArrayList<>(speeds.in(answer(), bowCells.transaction(), SAYING));
-    sentences.addAll(GatesWords.of(bowCells.transaction(), sessions(), SAYING));
+    sentences.addAll(1, GatesWords.of(bowCells.transaction(), sessions(), SAYING));
     anyDay.ifPresent(
         known -> {
           sentences.add(AnyDayRows.sentence(known, SAYING));
