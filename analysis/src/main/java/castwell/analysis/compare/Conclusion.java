@@ -1,32 +1,28 @@
 package castwell.analysis.compare;
 
-import castwell.analysis.uncertainty.Quantity;
+import castwell.analysis.uncertainty.Estimate;
 
-/** What can be concluded of a change, at a level of 5 %. */
+/** What can be concluded of a change, by its 95 % interval and by nothing else. */
 public enum Conclusion {
-  FASTER("faster"),
-  SLOWER("slower"),
-  CANT_TELL("can't tell");
+  FASTER,
+  SLOWER,
+  /** It may be none, and is small at the most. */
+  NO_LARGER_CHANGE,
+  CANT_TELL;
 
-  private static final double ALPHA = 0.05;
-
-  private final String words;
-
-  Conclusion(String words) {
-    this.words = words;
-  }
-
-  public String words() {
-    return words;
-  }
+  /** What is called small: 1 % of the speed (common practice, no source). */
+  private static final double SMALL = 0.01;
 
   /**
-   * @param change the change with all its uncertainty, including what its set-ups don't share
+   * @param share of the speed before, with its 95 % interval
    */
-  public static Conclusion of(Quantity change) {
-    if (!(change.pValue() < ALPHA)) {
-      return CANT_TELL;
+  public static Conclusion of(Estimate share) {
+    if (share.interval().low() > 0) {
+      return FASTER;
     }
-    return change.value() > 0 ? FASTER : SLOWER;
+    if (share.interval().high() < 0) {
+      return SLOWER;
+    }
+    return share.interval().largest() <= SMALL ? NO_LARGER_CHANGE : CANT_TELL;
   }
 }

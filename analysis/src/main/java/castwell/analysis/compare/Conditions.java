@@ -2,7 +2,6 @@ package castwell.analysis.compare;
 
 import castwell.analysis.air.Drag;
 import castwell.analysis.bow.StringMass;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.unit.Units;
 import castwell.analysis.wood.EquilibriumMoisture;
 import castwell.analysis.wood.Stiffness;
@@ -56,13 +55,17 @@ public record Conditions(
    */
   public record Difference(What what, OptionalDouble by, OptionalDouble relativeSpeed) {}
 
-  /** The differences from an earlier day, including the conditions that aren't known. */
-  public List<Difference> since(Conditions before, double arrowMassKg, VirtualMass bow) {
+  /**
+   * The differences from an earlier day, including the conditions that aren't known.
+   *
+   * @param virtualMassKg the bow's own, beside the arrow's
+   */
+  public List<Difference> since(Conditions before, double arrowMassKg, double virtualMassKg) {
     List<Difference> found = new ArrayList<>();
     distance(before, arrowMassKg, found);
     temperature(before, found);
     moisture(before, found);
-    string(before, arrowMassKg, bow, found);
+    string(before, arrowMassKg + virtualMassKg, found);
     return found;
   }
 
@@ -111,10 +114,9 @@ public record Conditions(
         : OptionalDouble.empty();
   }
 
-  private void string(Conditions before, double massKg, VirtualMass bow, List<Difference> found) {
+  private void string(Conditions before, double moving, List<Difference> found) {
     if (stringMassKg.isPresent() && before.stringMassKg.isPresent()) {
       double heavier = stringMassKg.getAsDouble() - before.stringMassKg.getAsDouble();
-      double moving = bow.virtualMassKg().value() + massKg;
       double relative = Math.sqrt(moving / StringMass.virtualMassKg(moving, heavier)) - 1;
       add(found, What.STRING, relative, heavier, Units.KILOGRAMS_PER_GRAIN / 2);
     } else {

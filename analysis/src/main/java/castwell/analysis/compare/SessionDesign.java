@@ -29,6 +29,11 @@ public record SessionDesign(int before, int after, int controls, int arrows, int
     return Math.sqrt((1.0 / before + 1.0 / after) * (own + left));
   }
 
+  /** The same with another number of sessions after the rework. */
+  SessionDesign withAfter(int sessions) {
+    return new SessionDesign(before, sessions, controls, arrows, shots);
+  }
+
   /** How many shots that takes in all. */
   public int total() {
     return (before + after) * (controls + 1) * arrows * shots;

@@ -3,7 +3,9 @@ package castwell.analysis.compare;
 import castwell.analysis.season.VarianceGrid;
 import castwell.analysis.uncertainty.StudentT;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
@@ -76,6 +78,18 @@ public record SessionPower(VarianceGrid grid, double shotSd, double setUpU, doub
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * How many sessions after the rework, no fewer than there were, tell a change with such a chance,
+   * those before being what they are; empty where eight more won't do.
+   *
+   * @param soFar what was shot
+   */
+  public OptionalInt sessionsAfter(SessionDesign soFar, double change, double chance) {
+    return IntStream.rangeClosed(soFar.after(), soFar.after() + MOST_SESSIONS)
+        .filter(after -> of(soFar.withAfter(after), change) >= chance)
+        .findFirst();
   }
 
   private double mean(SessionDesign design, DoubleUnaryOperator f) {

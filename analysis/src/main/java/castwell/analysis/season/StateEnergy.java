@@ -71,6 +71,14 @@ public final class StateEnergy {
         : Optional.empty();
   }
 
+  /**
+   * K in kg as far as it is known, or else assumed, never below 0: for corrections that hardly
+   * depend on it, not to be told.
+   */
+  public double likelyVirtualMassKg() {
+    return virtualMass(Math.min(1, Math.max(LEAST_E, season.centre()[eAt])));
+  }
+
   private double virtualMass(double e) {
     return e > 0 ? meanKg * (1 / e - 1) : Double.POSITIVE_INFINITY;
   }

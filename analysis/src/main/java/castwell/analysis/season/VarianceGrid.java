@@ -20,6 +20,17 @@ public record VarianceGrid(double[][] places, double[] weights, double[] mode) {
 
   private static final double[] STEPS = {-2.4, -1.2, 0, 1.2, 2.4};
 
+  /** What is assumed before any session. */
+  public static VarianceGrid assumed(Priors priors) {
+    double[] centre = priors.centre();
+    double[][] factor = {
+      {priors.day().logSd(), 0, 0}, {0, priors.bowDay().logSd(), 0}, {0, 0, priors.arrow().logSd()}
+    };
+    double[][] places = about(new ModeSearch.Mode(centre, factor));
+    double[] logs = Arrays.stream(places).mapToDouble(priors::logDensity).toArray();
+    return new VarianceGrid(places, weights(logs), centre);
+  }
+
   /**
    * The grid once some more cells have come: moved as a whole to where the posterior is highest
    * now, if its shape holds to 1 %, which one session more among many leaves it; otherwise made

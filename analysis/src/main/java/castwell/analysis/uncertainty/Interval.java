@@ -11,6 +11,11 @@ public record Interval(double low, double high) {
     return value >= low && value <= high;
   }
 
+  /** The farther end from 0, without its sign. */
+  public double largest() {
+    return Math.max(Math.abs(low), Math.abs(high));
+  }
+
   public double halfWidth() {
     return (high - low) / 2;
   }

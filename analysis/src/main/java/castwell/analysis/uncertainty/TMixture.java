@@ -112,16 +112,6 @@ public final class TMixture {
     return Math.min(1, 2 * Math.min(below(0), above(0)));
   }
 
-  /**
-   * The least limit to either side of 0 within which it lies by two one-sided tests of 5 %
-   * (Schuirmann, J. Pharmacokin. Biopharm. 15 (1987) 657; from memory): the farther end of the 90 %
-   * interval.
-   */
-  public double equivalenceLimit() {
-    Interval interval = interval(0.9);
-    return Math.max(Math.abs(interval.low()), Math.abs(interval.high()));
-  }
-
   /** Newton's steps within what is sure to hold it; half of that where a step leads out. */
   private double quantile(double tail, boolean upper) {
     double reach = FAR * standardUncertainty;

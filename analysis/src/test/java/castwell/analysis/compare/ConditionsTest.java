@@ -1,20 +1,17 @@
 package castwell.analysis.compare;
 
-import static castwell.analysis.unit.Units.JOULES_PER_FOOT_POUND;
 import static castwell.analysis.unit.Units.KILOGRAMS_PER_GRAIN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
-import castwell.analysis.uncertainty.Quantity;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ConditionsTest {
-  private static final VirtualMass BOW = new VirtualMass(Quantity.exact(40), Quantity.exact(0.01));
+  private static final double VIRTUAL_MASS_KG = 0.01;
 
   private static Conditions conditions(double gates, double celsius, double humidity) {
     return new Conditions(
@@ -37,7 +34,7 @@ class ConditionsTest {
   @Test
   void twentyDegreesFahrenheitAreAboutOnePercent() {
     List<Difference> found =
-        conditions(3, 20 + 20 / 1.8, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW);
+        conditions(3, 20 + 20 / 1.8, 0.5).since(conditions(3, 20, 0.5), 0.03, VIRTUAL_MASS_KG);
 
     assertThat(effect(found, What.TEMPERATURE)).isCloseTo(-0.01, within(0.002));
   }
@@ -47,7 +44,7 @@ class ConditionsTest {
   void damperAirMakesSlowerWood() {
     double celsius = (70 - 32) / 1.8;
     List<Difference> found =
-        conditions(3, celsius, 0.65).since(conditions(3, celsius, 0.30), 0.03, BOW);
+        conditions(3, celsius, 0.65).since(conditions(3, celsius, 0.30), 0.03, VIRTUAL_MASS_KG);
 
     assertThat(effect(found, What.MOISTURE)).isCloseTo(-0.05, within(0.01));
   }
@@ -55,7 +52,8 @@ class ConditionsTest {
   /** 0.15 to 0.3 % a metre, common practice. */
   @Test
   void gatesFartherAwaySeeSlowerArrows() {
-    List<Difference> found = conditions(4, 20, 0.5).since(conditions(3, 20, 0.5), 0.0324, BOW);
+    List<Difference> found =
+        conditions(4, 20, 0.5).since(conditions(3, 20, 0.5), 0.0324, VIRTUAL_MASS_KG);
 
     assertThat(effect(found, What.GATES)).isBetween(-0.003, -0.0015);
   }
@@ -65,7 +63,7 @@ class ConditionsTest {
     OptionalDouble none = OptionalDouble.empty();
     Conditions unknown = new Conditions(none, none, none, none);
 
-    assertThat(unknown.since(unknown, 0.03, BOW))
+    assertThat(unknown.since(unknown, 0.03, VIRTUAL_MASS_KG))
         .hasSize(4)
         .allMatch(difference -> difference.by().isEmpty())
         .allMatch(difference -> difference.relativeSpeed().isEmpty());
@@ -78,10 +76,7 @@ class ConditionsTest {
    */
   @Test
   void aHeavierStringCostsWhatHickmanFound() {
-    VirtualMass yew =
-        new VirtualMass(
-            Quantity.exact(31.375 * JOULES_PER_FOOT_POUND),
-            Quantity.exact(188.2 * KILOGRAMS_PER_GRAIN));
+    double yew = 188.2 * KILOGRAMS_PER_GRAIN;
     double effect =
         effect(string(254).since(string(108), 400 * KILOGRAMS_PER_GRAIN, yew), What.STRING);
 
@@ -95,7 +90,8 @@ class ConditionsTest {
 
   @Test
   void differencesSayWhichWay() {
-    List<Difference> found = conditions(2.5, 12, 0.5).since(conditions(3, 20, 0.5), 0.03, BOW);
+    List<Difference> found =
+        conditions(2.5, 12, 0.5).since(conditions(3, 20, 0.5), 0.03, VIRTUAL_MASS_KG);
     assertThat(by(found, What.TEMPERATURE)).isEqualTo(-8);
     assertThat(effect(found, What.TEMPERATURE)).isPositive();
     assertThat(by(found, What.GATES)).isEqualTo(-0.5);
@@ -113,7 +109,7 @@ class ConditionsTest {
 
   @Test
   void whatIsAlikeIsNoDifference() {
-    assertThat(conditions(3, 20, 0.5).since(conditions(3 + 1e-9, 20, 0.5), 0.03, BOW))
+    assertThat(conditions(3, 20, 0.5).since(conditions(3 + 1e-9, 20, 0.5), 0.03, VIRTUAL_MASS_KG))
         .extracting(Difference::what)
         .containsExactly(What.STRING);
   }

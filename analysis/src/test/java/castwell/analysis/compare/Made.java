@@ -6,11 +6,9 @@ import castwell.analysis.cell.CellShot;
 import castwell.analysis.cell.SetUp;
 import castwell.analysis.statistic.Mean;
 import castwell.analysis.statistic.StandardDeviation;
-import castwell.analysis.unit.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 
 /** Cells made for tests. */
 final class Made {
@@ -37,31 +35,5 @@ final class Made {
     double rawMean = Mean.of(raw);
     double rawSd = StandardDeviation.of(raw);
     return Arrays.stream(raw).map(x -> mean + (x - rawMean) / rawSd * sd).toArray();
-  }
-
-  /** A bow of E and K shot with three masses. */
-  static List<Cell> bow(
-      String day, double energyFtlbf, double virtualGr, double sdFps, int shots, Random random) {
-    List<Cell> cells = new ArrayList<>();
-    for (double grains : new double[] {350, 500, 700}) {
-      double massKg = grains * Units.KILOGRAMS_PER_GRAIN;
-      double speed =
-          Math.sqrt(
-              2
-                  * energyFtlbf
-                  * Units.JOULES_PER_FOOT_POUND
-                  / (massKg + virtualGr * Units.KILOGRAMS_PER_GRAIN));
-      cells.add(
-          cell(
-              "bow",
-              "arrow " + grains,
-              day,
-              massKg,
-              random
-                  .doubles(shots)
-                  .map(u -> speed + sdFps * Units.METRES_PER_FOOT * random.nextGaussian())
-                  .toArray()));
-    }
-    return cells;
   }
 }

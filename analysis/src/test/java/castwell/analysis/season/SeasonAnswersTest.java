@@ -82,15 +82,27 @@ class SeasonAnswersTest {
   }
 
   @Test
-  void noChangeLargerThanTheFartherEndOfTheNinetyPercentInterval() {
+  void noChangeLargerThanTheFartherEndOfTheInterval() {
     Rework rework = new Rework(BEFORE, AFTER);
     double limit = rework.noChangeLargerThan(MASS_KG);
-    Interval share = rework.share(MASS_KG, 0.9).interval();
+    Interval share = rework.share(MASS_KG).interval();
     assertThat(limit).isCloseTo(share.high(), within(1e-9));
     Rework back = new Rework(AFTER, BEFORE);
-    assertThat(back.noChangeLargerThan(MASS_KG)).isCloseTo(limit, within(1e-9));
+    // A change of so much upwards is this much downwards.
+    assertThat(back.noChangeLargerThan(MASS_KG)).isCloseTo(limit / (1 + limit), within(1e-9));
     assertThat(back.change(MASS_KG).value())
         .isCloseTo(-rework.change(MASS_KG).value(), within(1e-12));
+  }
+
+  @Test
+  void whatMovedIsToldByIntervalsThatAgreeWithHolm() {
+    Rework.Moved moved = new Rework(BEFORE, AFTER).whatMoved().orElseThrow();
+    assertThat(moved.energyJ().interval().contains(0)).isEqualTo(moved.energyP() >= 0.05);
+    assertThat(moved.virtualMassKg().interval().contains(0))
+        .isEqualTo(moved.virtualMassP() >= 0.05);
+    double ratio = 1 + moved.energyJ().value() / Math.exp(BEFORE.energy().logEnergy().value());
+    assertThat(Math.log(ratio))
+        .isCloseTo(AFTER.energy().logEnergyLess(BEFORE.energy()).value(), within(1e-12));
   }
 
   @Test

@@ -133,6 +133,27 @@ public final class KnownSeason {
     return cells.leftOut().stream().filter(cell -> cell.name().session().equals(session)).toList();
   }
 
+  /** How a state is called in the fit, and in {@link #among}. */
+  public static String name(String bow, String state) {
+    return SeasonCells.state(bow, state);
+  }
+
+  /** Every cell that it was fitted to, the first session's first, with the speeds that it took. */
+  public List<CellSums> sums() {
+    return cells.sums();
+  }
+
+  /**
+   * The relative standard uncertainty that a session's own set-up has as a rule: the root mean
+   * square over all sessions; 0 where they all share theirs.
+   */
+  public double setUpU() {
+    Map<String, Double> squares = new HashMap<>();
+    cells.cells().forEach(cell -> squares.put(cell.session(), cell.setUpU() * cell.setUpU()));
+    return Math.sqrt(
+        squares.values().stream().mapToDouble(Double::doubleValue).average().orElse(0));
+  }
+
   /** In how many sessions a bow was shot in a state. */
   public int sessions(String bow, String state) {
     return (int) of(bow, state).stream().map(SeasonCell::session).distinct().count();

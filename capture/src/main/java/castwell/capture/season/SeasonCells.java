@@ -71,6 +71,11 @@ final class SeasonCells {
     return leftOut;
   }
 
+  /** Those that it takes, with speeds at the bow or at the gates as it takes them. */
+  List<CellSums> sums() {
+    return sums.stream().map(cell -> isAtBow(cell.name().bow()) ? cell : cell.atGates()).toList();
+  }
+
   boolean isAtBow(String bow) {
     return !atGates.contains(bow);
   }

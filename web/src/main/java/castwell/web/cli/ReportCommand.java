@@ -151,15 +151,19 @@ final class ReportCommand implements Runnable {
       @Option(
               names = "--before",
               required = true,
-              paramLabel = "DATE",
-              description = "A date, a session, or since when the bow was so.")
+              paramLabel = "WHEN",
+              description =
+                  "A state (since when the bow was so), a session, or a date; state:NAME or"
+                      + " session:NAME where both are called alike.")
           String before,
-      @Option(names = "--after", required = true, paramLabel = "DATE", description = "Likewise.")
+      @Option(names = "--after", required = true, paramLabel = "WHEN", description = "Likewise.")
           String after,
       @Option(
               names = "--control",
               paramLabel = "BOW",
-              description = "A bow left as it was, shot on both days; several may be named.")
+              description =
+                  "A bow left as it was, shot before and after; several may be named, and then only"
+                      + " those count. All that help otherwise.")
           List<String> controls)
       throws IOException {
     ReportRequest request = request();

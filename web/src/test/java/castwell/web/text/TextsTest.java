@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import castwell.analysis.bow.Advice;
 import castwell.analysis.compare.Conditions;
-import castwell.analysis.compare.WhatMoved;
+import castwell.analysis.compare.Rework;
 import castwell.capture.measure.ArrowMeasure;
 import castwell.capture.measure.BowMeasure;
 import castwell.capture.measure.Measure;
@@ -117,7 +117,7 @@ class TextsTest {
   /** Every advice, outcome and difference has its words. */
   @Test
   void whatIsPutTogetherIsThereToo() {
-    for (WhatMoved.Answer answer : WhatMoved.Answer.values()) {
+    for (Rework.Answer answer : Rework.Answer.values()) {
       assertThat(ENGLISH.all()).containsKey("report.rework.moved_" + word(answer));
     }
     assertThat(measures())

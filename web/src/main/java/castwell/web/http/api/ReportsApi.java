@@ -52,9 +52,9 @@ public final class ReportsApi {
             .text("yardstick", "momentum or energy, where it is what a bow gives an arrow")
             .answers(ReachReportView.class, this::reach),
         cast("/api/reports/rework/{name}", "Whether a rework helped")
-            .text("before", "a date or a session; needed")
-            .text("after", "a date or a session; needed")
-            .texts("control", "bows to which nothing was done in between")
+            .text("before", "a state of the bow, a session or a date; needed")
+            .text("after", "likewise")
+            .texts("control", "the only other bows to count; all that help where there are none")
             .answers(ReworkReportView.class, this::rework),
         Route.get("/api/reports/plan/{name}", "How many shots see a change, in which order")
             .texts("control", "bows to which nothing is done")

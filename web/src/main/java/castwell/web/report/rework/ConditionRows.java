@@ -4,14 +4,13 @@ import static castwell.web.unit.Dimension.ARROW_MASS;
 import static castwell.web.unit.Dimension.DISTANCE;
 import static castwell.web.unit.Dimension.FORCE;
 
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.cell.Cell;
 import castwell.analysis.compare.Conditions;
 import castwell.analysis.compare.Conditions.Difference;
 import castwell.analysis.compare.Conditions.What;
 import castwell.capture.command.Alike;
 import castwell.capture.measure.BowMeasure;
 import castwell.capture.store.Rack.BowState;
+import castwell.capture.store.Transaction;
 import castwell.capture.store.Weather.Air;
 import castwell.capture.view.InUnits;
 import castwell.capture.view.report.rework.ConditionView;
@@ -24,19 +23,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
-/** What else differed between two days of a bow. */
+/** What else differed between before and after. */
 final class ConditionRows {
   private ConditionRows() {}
 
   static List<ConditionView> of(BowCells bowCells, Reworked reworked, ReportFormat format) {
-    Day before = reworked.bow().before();
-    Day after = reworked.bow().after();
-    BowState stateBefore = reworked.bow().stateBefore();
-    BowState stateAfter = reworked.bow().stateAfter();
-    Optional<VirtualMass> model = before.bowCells().virtualMass();
+    Side before = reworked.sides().before();
+    Side after = reworked.sides().after();
     List<ConditionView> rows = new ArrayList<>();
-    double drawn = stateAfter.drawWeightN() - stateBefore.drawWeightN();
+    double drawn = after.state().drawWeightN() - before.state().drawWeightN();
     if (drawn != 0) {
       rows.add(
           row(
@@ -45,14 +42,12 @@ final class ConditionRows {
               OptionalDouble.empty()));
     }
     for (BowMeasure measure : BowMeasure.values()) {
-      changed(measure, stateBefore, stateAfter, format).ifPresent(rows::add);
+      changed(measure, before.state(), after.state(), format).ifPresent(rows::add);
     }
-    double massKg = before.cells().stream().mapToDouble(Cell::massKg).average().orElseThrow();
-    if (model.isPresent()) {
-      conditions(bowCells, after, stateAfter)
-          .since(conditions(bowCells, before, stateBefore), massKg, model.get())
-          .forEach(difference -> rows.add(row(difference, reworked.isAtBow(), format)));
-    }
+    double virtualMassKg = reworked.rework().before().energy().likelyVirtualMassKg();
+    conditions(bowCells, after)
+        .since(conditions(bowCells, before), reworked.massKg(), virtualMassKg)
+        .forEach(difference -> rows.add(row(difference, reworked.isAtBow(), format)));
     return rows;
   }
 
@@ -78,15 +73,19 @@ final class ConditionRows {
                     OptionalDouble.empty()));
   }
 
-  private static Conditions conditions(BowCells bowCells, Day day, BowState state) {
-    String session = day.sessions().iterator().next();
-    Air air = bowCells.transaction().weather().ofSession(session);
-    OptionalDouble gates = bowCells.transaction().sessions().gatesFromBowM(session);
+  /** Their means over the sessions nearest to the rework. */
+  private static Conditions conditions(BowCells bowCells, Side side) {
+    Transaction t = bowCells.transaction();
+    List<Air> airs = side.nearest().stream().map(t.weather()::ofSession).toList();
     return new Conditions(
-        gates,
-        air.celsius(),
-        air.relativeHumidity(),
-        state.measures().number(BowMeasure.STRING_MASS));
+        mean(side.nearest().stream().map(t.sessions()::gatesFromBowM)),
+        mean(airs.stream().map(Air::celsius)),
+        mean(airs.stream().map(Air::relativeHumidity)),
+        side.state().measures().number(BowMeasure.STRING_MASS));
+  }
+
+  private static OptionalDouble mean(Stream<OptionalDouble> known) {
+    return known.flatMapToDouble(OptionalDouble::stream).average();
   }
 
   private static ConditionView row(Difference difference, boolean isAtBow, ReportFormat format) {

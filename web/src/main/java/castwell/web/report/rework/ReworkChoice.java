@@ -1,115 +1,119 @@
 package castwell.web.report.rework;
 
-import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellSums;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.store.Rack;
+import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.BowCells;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What can be asked of a rework, and what one would ask first: the last one of the bow.
  *
  * @param bows those of the rack
  * @param bow the one looked at, "" on an empty rack
- * @param days the sessions in which it was shot, the first first
- * @param before the last of them before its last rework, or the first
- * @param after the first since then, or the last
+ * @param states those in which it was shot, the first first
+ * @param sessions the last ones in which it was, the first first
+ * @param before its state before the last in which it was shot, or its first session
+ * @param after the last state in which it was shot, or its last session
  * @param others the other bows
- * @param controls those of them that were shot on both days and left as they were
  */
 public record ReworkChoice(
     List<String> bows,
     String bow,
-    List<String> days,
+    List<Option> states,
+    List<Option> sessions,
     String before,
     String after,
-    List<String> others,
-    List<String> controls) {
+    List<String> others) {
 
   /** Of more one chooses by the address. */
-  private static final int MOST_CELLS = 600;
+  private static final int MOST_SESSIONS = 60;
 
-  /** The same choice with what somebody asks of it. */
-  public ReworkChoice asking(String askedBefore, String askedAfter, List<String> askedControls) {
-    return new ReworkChoice(bows, bow, days, askedBefore, askedAfter, others, askedControls);
-  }
+  /**
+   * @param value as it is asked for
+   */
+  public record Option(String value, String words) {}
 
   public static ReworkChoice of(Transaction t, ZoneId zone, Optional<String> asked) {
     BowCells bowCells = new BowCells(t, zone);
     List<Rack.Named> all = t.rack().bowNames();
     List<String> bows = all.stream().map(Rack.Named::name).toList();
     if (all.isEmpty()) {
-      return new ReworkChoice(bows, "", List.of(), "", "", List.of(), List.of());
+      return new ReworkChoice(bows, "", List.of(), List.of(), "", "", List.of());
     }
+    List<CellSums> cells =
+        SeasonLedger.of(t, zone).map(season -> season.sums()).orElseGet(List::of);
     Rack.Named bow =
         asked
             .map(bowCells::bow)
             .orElseGet(
                 () ->
                     all.stream()
-                        .filter(b -> t.rack().states(b.id()).size() > 1)
+                        .filter(named -> states(bowCells, named, cells).size() > 1)
                         .findFirst()
                         .orElse(all.get(0)));
-    List<CellSums> cells = cells(bowCells, bow);
-    List<String> days = cells.stream().map(cell -> cell.name().session()).distinct().toList();
-    String now = bowCells.name(bowCells.now(bow));
-    String before = last(cells, now).orElse(days.isEmpty() ? "" : days.get(0));
-    String after =
-        cells.stream()
-            .filter(cell -> cell.name().state().equals(now))
-            .map(cell -> cell.name().session())
-            .filter(session -> !session.equals(before))
-            .findFirst()
-            .orElse(days.isEmpty() ? "" : days.get(days.size() - 1));
-    List<String> others = bows.stream().filter(name -> !name.equals(bow.name())).toList();
-    List<Cell> then = cells(bowCells, before);
-    List<Cell> later = cells(bowCells, after);
-    List<String> controls =
-        all.stream()
-            .map(Rack.Named::name)
-            .filter(name -> !name.equals(bow.name()) && isControl(name, then, later))
-            .toList();
-    return new ReworkChoice(bows, bow.name(), days, before, after, others, controls);
+    List<Option> states = states(bowCells, bow, cells);
+    List<Option> sessions = sessions(bow, cells);
+    List<Option> first =
+        states.size() > 1 ? states.subList(states.size() - 2, states.size()) : sessions;
+    return new ReworkChoice(
+        bows,
+        bow.name(),
+        states,
+        sessions.subList(Math.max(0, sessions.size() - MOST_SESSIONS), sessions.size()),
+        first.isEmpty() ? "" : first.get(0).value(),
+        first.isEmpty() ? "" : first.get(first.size() - 1).value(),
+        bows.stream().filter(name -> !name.equals(bow.name())).toList());
   }
 
-  private static List<CellSums> cells(BowCells bowCells, Rack.Named bow) {
-    return bowCells.ledger().ofBow(bow, MOST_CELLS).stream()
-        .filter(cell -> !cell.isEmpty())
+  private static List<Option> states(BowCells bowCells, Rack.Named bow, List<CellSums> cells) {
+    List<Option> states = new ArrayList<>();
+    for (BowState state : bowCells.transaction().rack().states(bow.id())) {
+      String name = bowCells.name(state);
+      boolean wasShot =
+          cells.stream()
+              .map(CellSums::name)
+              .anyMatch(cell -> cell.bow().equals(bow.name()) && cell.state().equals(name));
+      if (wasShot) {
+        String done = state.done().isBlank() ? "" : ": " + state.done();
+        states.add(new Option(SideFinder.STATE + name, name + done));
+      }
+    }
+    return states;
+  }
+
+  private static List<Option> sessions(Rack.Named bow, List<CellSums> cells) {
+    return cells.stream()
+        .map(CellSums::name)
+        .filter(cell -> cell.bow().equals(bow.name()))
+        .map(cell -> cell.session())
+        .distinct()
+        .map(session -> new Option(SideFinder.SESSION + session, session))
         .toList();
   }
 
-  /** The last session in another state than that. */
-  private static Optional<String> last(List<CellSums> cells, String state) {
-    return cells.stream()
-        .filter(cell -> !cell.name().state().equals(state))
-        .map(cell -> cell.name().session())
-        .reduce((first, second) -> second);
+  /** Whether something can be chosen by that value. */
+  public boolean has(String value) {
+    return Stream.concat(states.stream(), sessions.stream())
+        .anyMatch(option -> option.value().equals(value));
   }
 
-  private static List<Cell> cells(BowCells bowCells, String session) {
-    return session.isEmpty()
-        ? List.of()
-        : bowCells.cells().ofSession(session).cells().stream()
-            .filter(cell -> !cell.shots().isEmpty())
-            .toList();
+  /** The value of what is asked for by a name alone; the name itself where there is none. */
+  public String value(String name) {
+    return Stream.of(name, SideFinder.STATE + name, SideFinder.SESSION + name)
+        .filter(this::has)
+        .findFirst()
+        .orElse(name);
   }
 
-  /** Shot on both days, in one state. */
-  private static boolean isControl(String bow, List<Cell> before, List<Cell> after) {
-    Set<String> then = states(bow, before);
-    Set<String> later = states(bow, after);
-    return then.size() == 1 && then.equals(later);
-  }
-
-  private static Set<String> states(String bow, List<Cell> cells) {
-    return cells.stream()
-        .filter(cell -> cell.name().bow().equals(bow))
-        .map(cell -> cell.name().state())
-        .collect(Collectors.toSet());
+  /** Whether there are two things to compare. */
+  public boolean isTwice() {
+    return states.size() > 1 || sessions.size() > 1;
   }
 }

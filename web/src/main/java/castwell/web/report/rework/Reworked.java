@@ -1,14 +1,13 @@
 package castwell.web.report.rework;
 
 import castwell.analysis.bow.BowSums;
-import castwell.analysis.bow.VirtualMass;
-import castwell.analysis.cell.Cell;
-import castwell.analysis.compare.Change;
+import castwell.analysis.compare.ArrowChange;
 import castwell.analysis.compare.Conclusion;
-import castwell.analysis.compare.Control;
-import castwell.analysis.compare.WhatMoved;
-import castwell.analysis.uncertainty.Quantity;
-import castwell.capture.store.Rack.BowState;
+import castwell.analysis.compare.Rework;
+import castwell.analysis.compare.Rework.Moved;
+import castwell.analysis.uncertainty.Estimate;
+import castwell.analysis.uncertainty.TMixture;
+import castwell.capture.season.KnownSeason;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.rework.ConditionView;
 import castwell.web.report.BowCells;
@@ -17,6 +16,7 @@ import castwell.web.report.ReportFormat;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.SpeedNote;
 import castwell.web.report.Strays;
+import castwell.web.report.Trade;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -28,36 +28,73 @@ import java.util.stream.Stream;
 /**
  * What came of a rework.
  *
- * @param controls the names of the bows that were left as they were
- * @param change of the bow itself, with the same arrows
- * @param others the controls' changes
- * @param effect what is left of it without the day, in m/s
- * @param sameGpp the change of cast at the same grains per pound, likewise; empty without curves
+ * @param controls the bows left as they were
+ * @param season all that was shot
+ * @param rework the bow's two states, by the cells that count here
  */
-public record Reworked(
-    Pair bow,
-    List<String> controls,
-    Change change,
-    List<Change> others,
-    Control control,
-    Quantity effect,
-    Optional<Quantity> sameGpp,
-    Optional<WhatMoved> moved) {
+public record Reworked(Sides sides, List<Pair> controls, KnownSeason season, Rework rework) {
 
-  /** One bow on both days. */
-  public record Pair(Day before, Day after, BowState stateBefore, BowState stateAfter) {
-
-    /** The bow by one day's curve; both days' are of speeds at the bow, or both at the gates. */
-    Optional<VirtualMass> model(Day day) {
-      boolean areAtBow = before.bowCells().areAtBow() && after.bowCells().areAtBow();
-      BowSums cells = day.bowCells();
-      return (areAtBow ? cells : cells.atGates()).virtualMass();
-    }
+  public static Reworked of(Transaction t, ZoneId zone, ReworkReport.Question question) {
+    return new ReworkStudy(new BowCells(t, zone), zone, question).reworked();
   }
 
-  public static Reworked of(
-      Transaction t, ZoneId zone, ReworkReport.Question question, ReportRequest request) {
-    return new ReworkStudy(new BowCells(t, zone), zone, question, request).reworked();
+  public String bow() {
+    return sides.before().state().bow();
+  }
+
+  List<String> controlNames() {
+    return controls.stream().map(Pair::bow).toList();
+  }
+
+  /** What is compared at: of one arrow. */
+  public double massKg() {
+    return sides.meanMassKg();
+  }
+
+  /** As a share of the speed before. */
+  public Estimate share() {
+    return rework.share(massKg());
+  }
+
+  public Estimate changeMps() {
+    return rework.changeMps(massKg());
+  }
+
+  double pValue() {
+    return rework.change(massKg()).pValue();
+  }
+
+  public Conclusion conclusion() {
+    return rework.conclusion(massKg());
+  }
+
+  /** Change of log cast at as many grains per pound as before. */
+  TMixture castChange(ReportRequest request) {
+    double before = sides.before().state().drawWeightN();
+    double after = sides.after().state().drawWeightN();
+    return rework.castChange(request.gpp(), before, after, request.scaleUN());
+  }
+
+  /** The same in m/s, the share of the cast before. */
+  public Estimate castChangeMps(ReportRequest request) {
+    double before = sides.before().state().drawWeightN();
+    double cast = Math.exp(rework.before().cast(request.gpp(), before, 0).value());
+    return castChange(request).estimate(Trade.COVERAGE).rising(log -> cast * Math.expm1(log));
+  }
+
+  public Optional<Moved> moved() {
+    return rework.whatMoved();
+  }
+
+  /** Of the bow first, by repeats alone. */
+  public List<ArrowChange> arrows() {
+    return Stream.concat(Stream.of(sides.bow()), controls.stream())
+        .flatMap(pair -> pair.arrows().stream())
+        .toList();
+  }
+
+  boolean isAtBow() {
+    return season.isAtBow(bow());
   }
 
   /** The answer, then what it can't rule out. */
@@ -72,41 +109,23 @@ public record Reworked(
       List<ConditionView> conditions,
       ReportRequest request,
       ReportFormat format) {
-    List<String> words = ReworkWords.of(this, request.gpp(), conditions, format);
+    List<String> words = new ReworkWords(this, request, format).sentences(conditions);
+    BowSums cells = new BowSums(bow(), sides.cells());
     List<String> sentences =
-        new ArrayList<>(SpeedNote.ofCells(cells()).in(words, bowCells.transaction(), format));
+        new ArrayList<>(
+            SpeedNote.ofBows(Stream.of(cells)).in(words, bowCells.transaction(), format));
     sentences.addAll(1, GatesWords.of(bowCells.transaction(), sessions(), format));
-    Set<String> bows = new LinkedHashSet<>(controls);
-    bows.add(bow.before().bow());
-    sentences.addAll(Strays.sentences(Strays.rows(bowCells, sessions(), bows), format));
+    Set<String> bows = new LinkedHashSet<>(controlNames());
+    bows.add(bow());
+    Set<String> sessions = new LinkedHashSet<>(sessions());
+    sentences.addAll(Strays.sentences(Strays.rows(bowCells, sessions, bows), format));
     return sentences;
   }
 
-  private Set<String> sessions() {
-    Set<String> sessions = new LinkedHashSet<>(bow.before().sessions());
-    sessions.addAll(bow.after().sessions());
-    return sessions;
-  }
-
-  /** The bow's own, of the arrows shot on both days, all at the bow or all at the gates. */
-  private Stream<Cell> cells() {
-    return change.arrows().stream()
-        .flatMap(
-            arrow ->
-                Stream.concat(bow.before().cells().stream(), bow.after().cells().stream())
-                    .filter(cell -> cell.name().arrow().equals(arrow.arrow()))
-                    .map(cell -> arrow.areAtBow() ? cell : cell.atGates()));
-  }
-
-  /** Whether every speed that is compared is the one at the bow. */
-  boolean isAtBow() {
-    return Stream.concat(Stream.of(change), others.stream())
-        .flatMap(of -> of.arrows().stream())
-        .allMatch(Change.OfArrow::areAtBow);
-  }
-
-  /** With all its uncertainty. */
-  public Conclusion conclusion() {
-    return Conclusion.of(effect);
+  private List<String> sessions() {
+    return Stream.of(sides.before(), sides.after())
+        .flatMap(side -> side.nearest().stream())
+        .distinct()
+        .toList();
   }
 }
