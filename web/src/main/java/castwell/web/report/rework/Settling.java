@@ -73,9 +73,8 @@ final class Settling {
           percent,
           format.and(reworked.controlNames()));
     }
-    int others =
-        (int) reworked.season().sums().stream().map(c -> c.name().bow()).distinct().count();
-    Optional<SessionDesign> next = power.cheapest(change, CHANCE, shot.arrows(), others - 1);
+    Optional<SessionDesign> next =
+        power.cheapest(change, CHANCE, shot.arrows(), Math.max(1, otherBows()));
     return next.map(
             design ->
                 format.say(
@@ -86,5 +85,9 @@ final class Settling {
                     design.arrows(),
                     design.shots()))
         .orElseGet(() -> format.say("report.rework.never_settled", percent));
+  }
+
+  private int otherBows() {
+    return (int) reworked.season().sums().stream().map(c -> c.name().bow()).distinct().count() - 1;
   }
 }
