@@ -53,4 +53,29 @@ class SessionPowerTest {
     }
     assertThat(POWER.cheapest(1e-4, 0.8, 4, 2)).isEmpty();
   }
+
+  @Test
+  void sessionsAfterAloneHelpUntilThoseBeforeAreTooFew() {
+    SessionDesign two = new SessionDesign(2, 1, 1, 4, 5);
+    int after = POWER.sessionsAfter(two, 0.015, 0.6).orElseThrow();
+    assertThat(after).isGreaterThan(1);
+    assertThat(POWER.of(new SessionDesign(2, after, 1, 4, 5), 0.015)).isGreaterThanOrEqualTo(0.6);
+    assertThat(POWER.of(new SessionDesign(2, after - 1, 1, 4, 5), 0.015)).isLessThan(0.6);
+    assertThat(POWER.sessionsAfter(two, 0.002, 0.6)).isEmpty();
+    assertThat(POWER.sessionsAfter(new SessionDesign(3, 3, 2, 4, 5), 0.015, 0.8)).hasValue(3);
+  }
+
+  /** Five nodes to 2.4 standard deviations have 0.991 of a normal distribution's, by hand. */
+  @Test
+  void whatIsAssumedBeforeAnySession() {
+    VarianceGrid assumed = VarianceGrid.assumed(Priors.ASSUMED);
+    double mean = 0;
+    double square = 0;
+    for (int g = 0; g < assumed.size(); g++) {
+      mean += assumed.weights()[g] * Math.log(assumed.day(g));
+      square += assumed.weights()[g] * Math.pow(Math.log(assumed.day(g) / 0.006), 2);
+    }
+    assertThat(mean).isCloseTo(Math.log(0.006), within(1e-12));
+    assertThat(Math.sqrt(square)).isCloseTo(0.991 * 0.6, within(1e-3));
+  }
 }

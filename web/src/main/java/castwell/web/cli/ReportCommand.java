@@ -1,7 +1,5 @@
 package castwell.web.cli;
 
-import static castwell.analysis.unit.Units.METRES_PER_FOOT;
-
 import castwell.capture.store.Store;
 import castwell.capture.store.Transaction;
 import castwell.web.report.Report;
@@ -9,6 +7,7 @@ import castwell.web.report.ReportRequest;
 import castwell.web.report.ReportWriter;
 import castwell.web.report.bow.BowReport;
 import castwell.web.report.plan.PlanReport;
+import castwell.web.report.plan.Wish;
 import castwell.web.report.ranking.RankingReport;
 import castwell.web.report.reach.ReachReport;
 import castwell.web.report.reach.Yardstick;
@@ -21,7 +20,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -173,19 +171,16 @@ final class ReportCommand implements Runnable {
     write(t -> ReworkReport.of(t, ZONE, question, request));
   }
 
-  @Command(name = "plan", description = "How many shots see a change, and in which order.")
+  @Command(
+      name = "plan",
+      description = "How many sessions and shots see a change, and in which order.")
   void plan(
       @Parameters(paramLabel = "BOW") String bow,
-      @Option(
-              names = "--change-fps",
-              defaultValue = "2",
-              description = "The change that should be seen. Default: ${DEFAULT-VALUE}.")
-          double changeFps,
-      @Option(
-              names = "--power",
-              defaultValue = "0.8",
-              description = "How surely. Default: ${DEFAULT-VALUE}.")
-          double power,
+      @Option(names = "--change-fps", description = "The change that should be seen. Default: 2.")
+          Double changeFps,
+      @Option(names = "--change-percent", description = "Or that, of the bow's speed.")
+          Double changePercent,
+      @Option(names = "--power", description = "How surely. Default: 0.8.") Double power,
       @Option(
               names = "--sd-fps",
               description = "One shot's scatter; the bow's own shots tell it otherwise.")
@@ -198,22 +193,32 @@ final class ReportCommand implements Runnable {
               description = "An arrow to shoot; the three that tell most otherwise.")
           List<String> arrows,
       @Option(
-              names = "--seed",
-              defaultValue = "1",
-              description = "Of the order's shuffle. Default: ${DEFAULT-VALUE}.")
-          long seed)
+              names = "--sessions",
+              description = "How many before, and as many after, whose chance is asked for.")
+          Double sessions,
+      @Option(
+              names = "--shots",
+              description = "Of each arrow from each bow in a session, likewise.")
+          Double shots,
+      @Option(names = "--seed", description = "Of the order's shuffle. Default: 1.") Double seed)
       throws IOException {
-    List<String> bows = new ArrayList<>(List.of(bow));
-    bows.addAll(controls == null ? List.of() : controls);
-    PlanReport.Wish wish =
-        new PlanReport.Wish(
-            bows,
-            changeFps * METRES_PER_FOOT,
-            power,
-            sdFps == null ? OptionalDouble.empty() : OptionalDouble.of(sdFps * METRES_PER_FOOT),
+    Wish wish =
+        Wish.of(
+            bow,
+            controls == null ? List.of() : controls,
+            given(changeFps),
+            given(changePercent),
+            given(power),
+            given(sdFps),
             arrows == null ? List.of() : arrows,
-            seed);
+            given(sessions),
+            given(shots),
+            given(seed));
     write(t -> PlanReport.of(t, ZONE, wish));
+  }
+
+  private static OptionalDouble given(Double number) {
+    return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
   }
 
   @Command(

@@ -13,15 +13,13 @@ import castwell.web.chart.FigureTable;
 import castwell.web.report.ReportFormat;
 import castwell.web.report.plan.PlanDesign;
 import castwell.web.report.plan.PlanReport;
-import castwell.web.report.plan.PlanReport.Wish;
+import castwell.web.report.plan.Wish;
 import castwell.web.text.Speech;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** The page that plans a comparison: how many arrows for how small a change, and in which order. */
+/** The page that plans a comparison: how many days and arrows for how small a change. */
 public final class PlanPage {
-  private static final double USUAL_CHANGE_FPS = 2;
-
   private final PageRequest request;
   private final Speech speech;
 
@@ -41,7 +39,10 @@ public final class PlanPage {
       List<String> arrows,
       List<String> chosen,
       String change,
+      String percent,
       String sd,
+      String sessions,
+      String shots,
       String unit) {}
 
   private PlanPage(PageRequest request) {
@@ -56,6 +57,7 @@ public final class PlanPage {
 
   private View view() {
     List<String> bows = request.t().rack().bowNames().stream().map(Rack.Named::name).toList();
+    String percent = request.text("percent").orElse("");
     Form form =
         new Form(
             bows,
@@ -64,8 +66,11 @@ public final class PlanPage {
             request.texts("control"),
             request.t().rack().arrows().stream().map(Rack.Arrow::name).toList(),
             request.texts("arrow"),
-            request.text("change").orElseGet(this::usualChange),
+            percent.isEmpty() ? request.text("change").orElseGet(this::usualChange) : "",
+            percent,
             request.text("sd").orElse(""),
+            request.text("sessions").orElse(""),
+            request.text("shots").orElse(""),
             speech.unit(SPEED));
     if (bows.isEmpty() || form.arrows().isEmpty()) {
       return new View(form, request.say("plan.empty"), List.of(), order(List.of()), "");
@@ -75,7 +80,7 @@ public final class PlanPage {
       return new View(
           form,
           "",
-          PlanReport.of(design, new ReportFormat(speech)).sentences(),
+          PlanReport.of(request.t(), design, new ReportFormat(speech)).sentences(),
           order(design.order()),
           from(design.wish(), design));
     } catch (Refused refused) {
@@ -86,22 +91,23 @@ public final class PlanPage {
 
   private String usualChange() {
     return speech
-        .plain(SPEED, USUAL_CHANGE_FPS * Units.METRES_PER_FOOT)
+        .plain(SPEED, Wish.USUAL_CHANGE_FPS * Units.METRES_PER_FOOT)
         .replace(" " + speech.unit(SPEED), "");
   }
 
   private Wish wish(Form form) {
     OptionalDouble change =
-        request.text("change").isPresent()
-            ? feet(request.quantity("change", SPEED))
-            : OptionalDouble.empty();
+        form.percent().isEmpty() ? feet(request.quantity("change", SPEED)) : OptionalDouble.empty();
     return Wish.of(
         form.bow(),
         form.controls().stream().filter(name -> !name.equals(form.bow())).toList(),
         change,
+        request.number("percent"),
         OptionalDouble.empty(),
         feet(request.quantity("sd", SPEED)),
         form.chosen(),
+        request.number("sessions"),
+        request.number("shots"),
         request.number("seed"));
   }
 
@@ -128,9 +134,11 @@ public final class PlanPage {
         new DesignAgain(
             design.bows().get(0),
             design.bows().subList(1, design.bows().size()),
-            wish.changeMps() / Units.METRES_PER_FOOT,
+            design.size().mps() / Units.METRES_PER_FOOT,
             InUnits.of(wish.sdMps(), Units.METRES_PER_FOOT),
             wish.arrows(),
+            wish.sessions(),
+            wish.shots(),
             wish.seed()));
   }
 }

@@ -18,9 +18,10 @@ import castwell.capture.view.plan.TurnRequest;
 import castwell.capture.view.plan.WholePlan;
 import castwell.web.http.route.Body;
 import castwell.web.http.route.Route;
+import castwell.web.report.ReportFormat;
 import castwell.web.report.plan.PlanDesign;
 import castwell.web.report.plan.PlanReport;
-import castwell.web.report.plan.PlanReport.Wish;
+import castwell.web.report.plan.Wish;
 import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -90,7 +91,8 @@ public final class PlansApi {
             .name()
             .orElseGet(() -> design.map(d -> "Rework of " + d.bows().get(0)).orElse("By hand"));
     long id = plans.make(station, name, turns, "page");
-    Optional<List<String>> sentences = design.map(d -> PlanReport.of(d).sentences());
+    Optional<List<String>> sentences =
+        design.map(d -> store.read(t -> PlanReport.of(t, d, ReportFormat.TRADE).sentences()));
     return store.read(t -> PlanViews.whole(t, find(t, id), sentences));
   }
 
@@ -103,9 +105,12 @@ public final class PlansApi {
         from.bow(),
         from.control(),
         from.changeFps(),
+        from.changePercent(),
         from.power(),
         from.sdFps(),
         from.arrow(),
+        from.sessions(),
+        from.shots(),
         from.seed());
   }
 

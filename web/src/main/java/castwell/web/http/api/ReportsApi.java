@@ -15,6 +15,7 @@ import castwell.web.report.Report;
 import castwell.web.report.ReportRequest;
 import castwell.web.report.bow.BowReport;
 import castwell.web.report.plan.PlanReport;
+import castwell.web.report.plan.Wish;
 import castwell.web.report.ranking.RankingReport;
 import castwell.web.report.reach.ReachReport;
 import castwell.web.report.reach.Yardstick;
@@ -56,12 +57,17 @@ public final class ReportsApi {
             .text("after", "likewise")
             .texts("control", "the only other bows to count; all that help where there are none")
             .answers(ReworkReportView.class, this::rework),
-        Route.get("/api/reports/plan/{name}", "How many shots see a change, in which order")
+        Route.get(
+                "/api/reports/plan/{name}",
+                "How many sessions and shots see a change, in which order")
             .texts("control", "bows to which nothing is done")
             .number("change_fps", "that should be seen, in foot per second")
+            .number("change_percent", "or that, of the speed")
             .number("power", "how surely, between 0.05 and 1")
             .number("sd_fps", "one shot's scatter, in foot per second")
             .texts("arrow", "which; chosen where there are none")
+            .number("sessions", "before and as many after, whose chance is asked for")
+            .number("shots", "of each arrow from each bow in a session, likewise")
             .number("seed", "of the order")
             .answers(PlanReportView.class, this::plan),
         Route.get("/api/reports/session", "The last outing")
@@ -134,14 +140,17 @@ public final class ReportsApi {
   }
 
   private PlanReportView plan(Context ctx) {
-    PlanReport.Wish wish =
-        PlanReport.Wish.of(
+    Wish wish =
+        Wish.of(
             ctx.pathParam("name"),
             ctx.queryParams("control"),
             number(ctx, "change_fps"),
+            number(ctx, "change_percent"),
             number(ctx, "power"),
             number(ctx, "sd_fps"),
             ctx.queryParams("arrow"),
+            number(ctx, "sessions"),
+            number(ctx, "shots"),
             number(ctx, "seed"));
     return answer(t -> PlanReport.of(t, zone, wish));
   }

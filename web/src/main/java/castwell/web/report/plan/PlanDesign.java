@@ -6,19 +6,24 @@ import castwell.analysis.bow.BowSums;
 import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.compare.MassChoice;
 import castwell.analysis.compare.PooledSpread;
+import castwell.analysis.compare.SessionDesign;
 import castwell.analysis.compare.ShotOrder;
 import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.analysis.statistic.TPower;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
+import castwell.capture.season.KnownSeason;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.store.Rack;
 import castwell.capture.store.Rack.BowState;
 import castwell.capture.store.Transaction;
 import castwell.web.report.BowCells;
-import castwell.web.report.plan.PlanReport.Wish;
+import castwell.web.report.ReportFormat;
+import castwell.web.report.SpeedNote;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is to be shot to see what is wished for.
@@ -27,8 +32,9 @@ import java.util.Optional;
  * @param choice of arrow masses, where they are chosen by us
  * @param own the bow's own spread
  * @param sdMps the spread that was reckoned with
- * @param cells how many are compared
- * @param exactShots of each cell, before rounding up
+ * @param exactShots with each arrow before and after within one session, before rounding up
+ * @param days what it takes over days
+ * @param shot what the bow shot as it is now
  */
 public record PlanDesign(
     Wish wish,
@@ -37,8 +43,10 @@ public record PlanDesign(
     Optional<MassChoice> choice,
     PooledSpread own,
     double sdMps,
-    int cells,
-    double exactShots) {
+    Size size,
+    double exactShots,
+    OverDays days,
+    BowSums shot) {
   static final double ALPHA = 0.05;
   static final int MOST_BLOCKS = 60;
 
@@ -46,28 +54,39 @@ public record PlanDesign(
   private static final double ROUNDING = 1e-9;
 
   public static PlanDesign of(Transaction t, ZoneId zone, Wish wish) {
-    check(wish);
+    wish.check(ALPHA);
     BowCells bowCells = new BowCells(t, zone);
     List<Rack.Named> bows = wish.bows().stream().map(bowCells::bow).toList();
     BowState state = bowCells.now(bows.get(0));
     PooledSpread own = bowCells.ledger().spread(state);
     double sd = sd(wish, own);
-    int cells = bows.size() > 1 ? 4 : 2;
-    double needed = TPower.shotsEach(cells, wish.changeMps(), sd, ALPHA, wish.power());
+    Optional<KnownSeason> season = SeasonLedger.of(t, zone);
+    Size size = Size.of(wish, state.bow(), season);
+    // Within one session its day is the same before and after, so that no control is needed.
+    double needed = TPower.shotsEach(2, size.mps(), sd, ALPHA, wish.power());
     Optional<MassChoice> choice =
         wish.arrows().isEmpty() ? choice(t, bowCells, state, sd, whole(needed)) : Optional.empty();
+    List<String> arrows = arrows(t, wish, state, choice).stream().map(Rack.Arrow::name).toList();
+    int others = bows.size() > 1 ? bows.size() - 1 : t.rack().bowNames().size() - 1;
     return new PlanDesign(
         wish,
         bows.stream().map(Rack.Named::name).toList(),
-        arrows(t, wish, state, choice).stream().map(Rack.Arrow::name).toList(),
+        arrows,
         choice,
         own,
         sd,
-        cells,
-        needed);
+        size,
+        needed,
+        OverDays.of(wish, size, sd, season, arrows.size(), others),
+        new BowSums(state.bow(), bowCells.ledger().of(state)));
   }
 
-  /** Of each cell. */
+  /** Puts what its speeds are into sentences, of which the first is the answer. */
+  List<String> speedNote(List<String> sentences, Transaction t, ReportFormat format) {
+    return SpeedNote.ofBows(Stream.of(shot)).in(sentences, t, format);
+  }
+
+  /** With each arrow, before and after, within one session. */
   int shots() {
     return whole(exactShots);
   }
@@ -76,20 +95,13 @@ public record PlanDesign(
     return (int) Math.ceil(shots - 1e-9);
   }
 
-  public List<Turn> order() {
-    return ShotOrder.of(bows, arrows, Math.min(shots(), MOST_BLOCKS), wish.seed());
+  /** How many shots of each arrow from each bow the order has: those of one session. */
+  int blocks() {
+    return days.asked().map(SessionDesign::shots).orElse(shots());
   }
 
-  private static void check(Wish wish) {
-    if (!(Math.abs(wish.changeMps()) > 0)) {
-      throw Refused.of(Why.INVALID, "refused.no_change");
-    }
-    if (!(wish.power() > ALPHA && wish.power() < 1)) {
-      throw Refused.of(Why.INVALID, "refused.power", ALPHA, wish.power());
-    }
-    if (wish.sdMps().isPresent() && !(wish.sdMps().getAsDouble() > 0)) {
-      throw Refused.of(Why.INVALID, "refused.scatter");
-    }
+  public List<Turn> order() {
+    return ShotOrder.of(bows, arrows, Math.min(blocks(), MOST_BLOCKS), wish.seed());
   }
 
   private static double sd(Wish wish, PooledSpread own) {

@@ -9,7 +9,6 @@ import castwell.analysis.compare.ShotOrder.Turn;
 import castwell.capture.store.Transaction;
 import castwell.capture.view.report.plan.PlanReportView;
 import castwell.capture.view.report.plan.PlannedTurn;
-import castwell.capture.word.Rounded;
 import castwell.web.report.Report;
 import castwell.web.report.ReportColumn;
 import castwell.web.report.ReportFormat;
@@ -17,10 +16,9 @@ import castwell.web.report.ReportTable;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** How many shots see a change, with which arrows, in which order. */
+/** How many sessions and shots see a change, with which arrows, in which order. */
 public final class PlanReport {
   private static final List<ReportColumn<PlannedTurn>> COLUMNS =
       List.of(
@@ -29,67 +27,24 @@ public final class PlanReport {
           ReportColumn.text("bow", "bow", PlannedTurn::bow),
           ReportColumn.text("arrow", "arrow", PlannedTurn::arrow));
 
-  /**
-   * What is planned.
-   *
-   * @param bows the first is the one to be reworked, the others are its controls
-   * @param changeMps that should be seen
-   * @param power how surely, between 0.05 and 1
-   * @param sdMps one shot's scatter; from the bow's own shots where it isn't given
-   * @param arrows by name; chosen by us where there are none
-   * @param seed of the order
-   */
-  public record Wish(
-      List<String> bows,
-      double changeMps,
-      double power,
-      OptionalDouble sdMps,
-      List<String> arrows,
-      long seed) {
-
-    /** As asked for in trade units, with what is usual where nothing is said. */
-    public static Wish of(
-        String bow,
-        List<String> controls,
-        OptionalDouble changeFps,
-        OptionalDouble power,
-        OptionalDouble sdFps,
-        List<String> arrows,
-        OptionalDouble seed) {
-      List<String> bows = new ArrayList<>(List.of(bow));
-      bows.addAll(controls);
-      return new Wish(
-          bows,
-          changeFps.orElse(2) * METRES_PER_FOOT,
-          power.orElse(0.8),
-          sdFps.isPresent()
-              ? OptionalDouble.of(sdFps.getAsDouble() * METRES_PER_FOOT)
-              : OptionalDouble.empty(),
-          arrows,
-          (long) seed.orElse(1));
-    }
-  }
-
+  private final Transaction t;
   private final ReportFormat format;
   private final PlanDesign design;
   private final Wish wish;
 
-  private PlanReport(PlanDesign design, ReportFormat format) {
+  private PlanReport(Transaction t, PlanDesign design, ReportFormat format) {
+    this.t = t;
     this.format = format;
     this.design = design;
     this.wish = design.wish();
   }
 
   public static Report<PlanReportView> of(Transaction t, ZoneId zone, Wish wish) {
-    return of(PlanDesign.of(t, zone, wish));
+    return of(t, PlanDesign.of(t, zone, wish), ReportFormat.TRADE);
   }
 
-  public static Report<PlanReportView> of(PlanDesign design) {
-    return of(design, ReportFormat.TRADE);
-  }
-
-  public static Report<PlanReportView> of(PlanDesign design, ReportFormat format) {
-    return new PlanReport(design, format).report();
+  public static Report<PlanReportView> of(Transaction t, PlanDesign design, ReportFormat format) {
+    return new PlanReport(t, design, format).report();
   }
 
   private Report<PlanReportView> report() {
@@ -102,8 +57,8 @@ public final class PlanReport {
             sentences,
             design.shots(),
             design.exactShots(),
-            design.cells(),
-            wish.changeMps() / METRES_PER_FOOT,
+            design.size().mps() / METRES_PER_FOOT,
+            design.size().share() * 100,
             wish.power(),
             PlanDesign.ALPHA,
             design.sdMps() / METRES_PER_FOOT,
@@ -112,6 +67,7 @@ public final class PlanReport {
                 : OptionalInt.of(design.own().degreesOfFreedom()),
             design.bows(),
             design.arrows(),
+            OverDaysRows.of(design.days()),
             wish.seed(),
             rows));
   }
@@ -126,13 +82,9 @@ public final class PlanReport {
 
   private List<String> sentences() {
     int shots = design.shots();
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
-        format.say(
-            design.cells() == 4 ? "report.plan.shots_with_control" : "report.plan.shots",
-            format.plain(SPEED, 1, Math.abs(wish.changeMps())),
-            Rounded.to(0, 100 * wish.power()),
-            shots));
+    String change = format.plain(SPEED, 1, Math.abs(design.size().mps()));
+    List<String> sentences = new ArrayList<>(OverDaysRows.sentences(design, change, format));
+    sentences.add(format.say("report.plan.afternoon", shots));
     sentences.add(
         wish.sdMps().isPresent()
             ? format.say("report.plan.scatter", format.plain(SPEED, 2, design.sdMps()))
@@ -140,8 +92,10 @@ public final class PlanReport {
                 "report.plan.scatter_own",
                 format.plain(SPEED, 2, design.sdMps()),
                 design.own().degreesOfFreedom()));
-    if (design.cells() == 2) {
-      sentences.add(format.say("report.plan.no_control"));
+    if (design.size().isSpeedAssumed()) {
+      sentences.add(
+          format.say(
+              "report.plan.speed_assumed", format.plain(SPEED, 0, design.size().speedMps())));
     }
     design
         .choice()
@@ -153,9 +107,9 @@ public final class PlanReport {
                         String.join(", ", design.arrows()),
                         format.plain(ENERGY, 1, c.precision().energySe()),
                         format.plain(ARROW_MASS, 0, c.precision().virtualMassSe()))));
-    if (shots > PlanDesign.MOST_BLOCKS) {
+    if (design.blocks() > PlanDesign.MOST_BLOCKS) {
       sentences.add(format.say("report.plan.order_cut", PlanDesign.MOST_BLOCKS));
     }
-    return sentences;
+    return design.speedNote(sentences, t, format);
   }
 }

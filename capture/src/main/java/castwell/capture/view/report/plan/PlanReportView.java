@@ -1,20 +1,22 @@
 package castwell.capture.view.report.plan;
 
+import castwell.capture.view.Meaning;
 import java.util.List;
 import java.util.OptionalInt;
 
-/** How many shots see a change, with which arrows, in which order. */
+/** How many sessions and shots see a change, with which arrows, in which order. */
 public record PlanReportView(
     List<String> sentences,
-    int shotsPerCell,
+    @Meaning("with each arrow, before and after, both within one session") int shotsPerCell,
     double shotsPerCellExact,
-    int cellsCompared,
     double changeFps,
+    @Meaning(value = "of the bow's speed", unit = "percent") double changePercent,
     double power,
     double alpha,
     double sdFps,
     OptionalInt sdDegreesOfFreedom,
     List<String> bows,
     List<String> arrows,
+    OverDaysView overDays,
     long seed,
-    List<PlannedTurn> order) {}
+    @Meaning("of one session") List<PlannedTurn> order) {}
