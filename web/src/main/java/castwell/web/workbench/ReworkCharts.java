@@ -4,7 +4,7 @@ import static castwell.web.unit.Dimension.ARROW_MASS;
 import static castwell.web.unit.Dimension.ENERGY;
 import static castwell.web.unit.Dimension.SPEED;
 
-import castwell.analysis.bow.JointRegion;
+import castwell.analysis.bow.JointRegion.Corner;
 import castwell.analysis.compare.ArrowChange;
 import castwell.analysis.season.StateEnergy;
 import castwell.analysis.uncertainty.Estimate;
@@ -20,7 +20,6 @@ import castwell.web.text.Speech;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /** What a rework changed, in pictures. */
 final class ReworkCharts {
@@ -127,21 +126,12 @@ final class ReworkCharts {
             region -> {
               Estimate e = energy.energyJ(RackPage.COVERAGE).orElseThrow();
               Estimate k = energy.virtualMassKg(RackPage.COVERAGE).orElseThrow();
-              double[] x = corners(region, c -> speech.in(ENERGY, c.energyJ()));
-              double[] y = corners(region, c -> speech.in(ARROW_MASS, c.virtualMassKg()));
-              Point at =
-                  Point.of(speech.in(ENERGY, e.value()), speech.in(ARROW_MASS, k.value()), name);
-              marks.add(new Mark.Region(name, style, x, y));
-              marks.add(Mark.Points.of(name, style, List.of(at)));
+              Corner at = new Corner(e.value(), k.value());
+              marks.addAll(BowCharts.regionMarks(speech, name, style, at, region));
               rows.add(
                   name,
                   speech.interval(ENERGY, e.interval()),
                   speech.interval(ARROW_MASS, k.interval()));
             });
-  }
-
-  private static double[] corners(
-      JointRegion region, ToDoubleFunction<JointRegion.Corner> coordinate) {
-    return region.corners().stream().mapToDouble(coordinate).toArray();
   }
 }

@@ -1,6 +1,7 @@
 package castwell.web.report.rework;
 
 import static castwell.web.unit.Dimension.ARROW_MASS;
+import static castwell.web.unit.Dimension.SHARE;
 import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.compare.Conclusion;
@@ -71,13 +72,7 @@ final class ReworkWords {
   }
 
   private String told(String key, String bow, Estimate mps, Estimate share, String with) {
-    String percent =
-        "%s %% (%s to %s)"
-            .formatted(
-                Rounded.to(1, 100 * share.value()),
-                Rounded.to(1, 100 * share.interval().low()),
-                Rounded.to(1, 100 * share.interval().high()));
-    return format.say(key, bow, format.said(SPEED, 1, mps), percent, with);
+    return format.say(key, bow, format.said(SPEED, 1, mps), format.said(SHARE, 1, share), with);
   }
 
   private static String signed(double share) {
@@ -107,7 +102,10 @@ final class ReworkWords {
     sentences.add(
         reworked.controls().isEmpty()
             ? format.say("report.rework.no_control")
-            : format.say("report.rework.controls", format.and(reworked.controlNames())));
+            : format.say(
+                "report.rework.controls",
+                format.and(reworked.controlNames()),
+                reworked.controls().size()));
     sentences.addAll(DayWords.of(reworked.season(), format));
     return sentences;
   }

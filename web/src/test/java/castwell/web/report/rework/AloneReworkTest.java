@@ -95,8 +95,8 @@ class AloneReworkTest {
     assertThat(report.sentences().toString())
         .contains(
             "No other bow was shot both before and after",
-            "is still assumed (0.6 %)",
-            "Day and bow can't be told apart",
+            "is still mostly assumed",
+            "a day can't be told from a bow's own",
             "Days alone, however many shots they have, leave");
   }
 
