@@ -5,11 +5,13 @@ import castwell.analysis.speed.Calibration;
 import castwell.analysis.speed.Oscillator;
 import castwell.capture.announce.Announcer;
 import castwell.capture.assembly.AssemblyTiming;
+import castwell.capture.cell.CellLedger;
 import castwell.capture.command.Commands;
 import castwell.capture.intake.Brought;
 import castwell.capture.intake.HandUncertainty;
 import castwell.capture.intake.IntakeCommands;
 import castwell.capture.intake.sheet.SheetKind;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.settings.AirSettings;
 import castwell.capture.settings.CaptureSettings;
 import castwell.capture.store.Store;
@@ -60,8 +62,11 @@ public final class TypedSeason implements AutoCloseable {
     shots.append(String.format(Locale.ROOT, "%s,%s,%.12f,%s,%s%n", bow, arrow, fps, at, session));
   }
 
+  /** Takes all of them in, and makes what a daemon makes of them once the range is quiet. */
   public void takeShots() {
     take(SheetKind.SHOTS, shots.toString());
+    CellLedger.make(store, ZONE, () -> false);
+    SeasonLedger.make(store, ZONE);
   }
 
   /** Values of exactly this mean and standard deviation. */

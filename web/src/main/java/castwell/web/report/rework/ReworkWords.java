@@ -19,6 +19,8 @@ import java.util.Optional;
 
 /** A rework in words: the answer, then what it can't rule out. */
 final class ReworkWords {
+  private static final int MOST_NAMED = 4;
+
   private final Reworked reworked;
   private final ReportRequest request;
   private final ReportFormat format;
@@ -99,15 +101,18 @@ final class ReworkWords {
       return List.of(format.say("report.rework.one_session"));
     }
     List<String> sentences = new ArrayList<>();
-    sentences.add(
-        reworked.controls().isEmpty()
-            ? format.say("report.rework.no_control")
-            : format.say(
-                "report.rework.controls",
-                format.and(reworked.controlNames()),
-                reworked.controls().size()));
+    sentences.add(controls());
     sentences.addAll(DayWords.of(reworked.season(), format));
     return sentences;
+  }
+
+  private String controls() {
+    int many = reworked.controls().size();
+    return many == 0
+        ? format.say("report.rework.no_control")
+        : many > MOST_NAMED
+            ? format.say("report.rework.many_controls", many)
+            : format.say("report.rework.controls", format.and(reworked.controlNames()), many);
   }
 
   /** Which of the bow's two numbers moved; empty where its arrows can't split them. */

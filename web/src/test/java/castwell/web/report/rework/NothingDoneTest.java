@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("slow")
 class NothingDoneTest {
-  private static final int SEASONS = Integer.getInteger("castwell.repeats", 20);
+  private static final int SEASONS = Integer.getInteger("castwell.repeats", 12);
   private static final int BOWS = 5;
   private static final double[] GRAINS = {420, 500, 600};
   private static final List<String> SESSIONS =
