@@ -1,7 +1,6 @@
 package castwell.analysis.compare;
 
 import castwell.analysis.season.VarianceGrid;
-import castwell.analysis.uncertainty.StudentT;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
@@ -18,6 +17,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  */
 public record SessionPower(VarianceGrid grid, double shotSd, double setUpU, double alpha) {
   private static final NormalDistribution NORMAL = new NormalDistribution();
+  private static final double ACCURACY = 1e-12;
   private static final int MOST_SESSIONS = 8;
   private static final int MOST_SHOTS = 10;
   private static final int FEWEST_SHOTS = 3;
@@ -37,15 +37,35 @@ public record SessionPower(VarianceGrid grid, double shotSd, double setUpU, doub
                 + NORMAL.cumulativeProbability((-size - half) / sd));
   }
 
-  /** About half the width of the interval that the design will give. */
+  /**
+   * About half the width of the interval that the design will give: of normal distributions with
+   * the grid's variances, which draw together as the design's own sessions tell them better.
+   */
   public double halfWidth(SessionDesign design) {
     double variance = mean(design, sd -> sd * sd);
     double spread = mean(design, sd -> (sd * sd - variance) * (sd * sd - variance));
-    double degrees =
-        2 * variance * variance / spread
-            + (design.before() + design.after() - 2) * Math.max(1, design.controls());
-    double share = degrees > 2 ? (degrees - 2) / degrees : 0.5;
-    return StudentT.twoSided(1 - alpha, degrees) * Math.sqrt(variance * share);
+    double known = 2 * variance * variance;
+    double told = (design.before() + design.after() - 2) * Math.max(1, design.controls()) * spread;
+    double drawn = Math.sqrt(known / (known + told));
+    double half = 0;
+    double step;
+    do {
+      // Newton's steps; what is left out is convex, so they never go too far.
+      double at = half;
+      double out =
+          mean(design, sd -> 2 * NORMAL.cumulativeProbability(-at / of(sd, variance, drawn)));
+      double density =
+          mean(
+              design,
+              sd -> 2 * NORMAL.density(at / of(sd, variance, drawn)) / of(sd, variance, drawn));
+      step = (out - alpha) / density;
+      half += step;
+    } while (step > ACCURACY * half);
+    return half;
+  }
+
+  private static double of(double sd, double variance, double drawn) {
+    return Math.sqrt(variance + (sd * sd - variance) * drawn);
   }
 
   /** The half width that no number of shots gets under. */

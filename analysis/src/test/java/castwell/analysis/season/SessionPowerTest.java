@@ -41,6 +41,27 @@ class SessionPowerTest {
     assertThat(POWER.halfWidth(design(1, 2))).isGreaterThan(many);
   }
 
+  /**
+   * So little is known of days after one session that few degrees of freedom mustn't blow it up.
+   */
+  @Test
+  void moreShotsNeverTellLess() {
+    SessionPower assumed = new SessionPower(VarianceGrid.assumed(Priors.ASSUMED), 0.01, 0, 0.05);
+    for (int sessions = 1; sessions <= 4; sessions++) {
+      for (int controls = 0; controls <= 4; controls++) {
+        double before = Double.POSITIVE_INFINITY;
+        for (int shots : new int[] {1, 3, 10, 100, 100_000}) {
+          SessionDesign design = new SessionDesign(sessions, sessions, controls, 3, shots);
+          double half = assumed.halfWidth(design);
+          assertThat(half).isPositive().isLessThan(before);
+          before = half;
+        }
+        SessionDesign design = new SessionDesign(sessions, sessions, controls, 3, 1);
+        assertThat(assumed.floor(design)).isLessThan(before);
+      }
+    }
+  }
+
   @Test
   void theCheapestDesignTellsItAndOneSessionLessDoesNot() {
     SessionDesign cheapest = POWER.cheapest(0.015, 0.8, 4, 2).orElseThrow();

@@ -68,7 +68,7 @@ class PlanOverDaysTest {
     assertThat(cheapest.controls()).isEqualTo(1);
     assertThat(cheapest.shotsEach()).isEqualTo(3);
     assertThat(cheapest.shotsInAll()).isEqualTo(36);
-    assertThat(cheapest.chance()).isCloseTo(0.801338, within(1e-3));
+    assertThat(cheapest.chance()).isCloseTo(0.804507, within(1e-3));
     assertThat(plan.changePercent()).isCloseTo(1.5, within(1e-12));
     assertThat(plan.changeFps()).isCloseTo(0.015 * 144.852533, within(1e-6));
     assertThat(plan.overDays().asked()).isEmpty();
@@ -78,7 +78,7 @@ class PlanOverDaysTest {
     assertThat(plan.sentences().get(0))
         .startsWith(
             "To see a change of 2.2 ft/s (1.5 %) with a chance of 80 %, shoot 1 session before the"
-                + " rework and as many after, 1 other bow left as it is shot along, with 3"
+                + " rework and as many after, 1 other bow shot along and left as it is, with 3"
                 + " different arrows, each 3 times from each bow in a session.")
         .contains("Speeds are those at the gates");
     assertThat(plan.sentences().toString())
@@ -92,11 +92,11 @@ class PlanOverDaysTest {
 
     DaysDesignView asked = plan.overDays().asked().orElseThrow();
     assertThat(asked.controls()).isEqualTo(2);
-    assertThat(asked.chance()).isCloseTo(0.913129, within(1e-3));
-    assertThat(asked.halfWidthPercent()).isCloseTo(0.898882, within(1e-3));
-    assertThat(asked.floorPercent()).isCloseTo(0.567485, within(1e-3));
+    assertThat(asked.chance()).isCloseTo(0.915291, within(1e-3));
+    assertThat(asked.halfWidthPercent()).isCloseTo(0.892410, within(1e-3));
+    assertThat(asked.floorPercent()).isCloseTo(0.686463, within(1e-3));
     assertThat(plan.order()).hasSize(3 * 3 * 4);
-    assertThat(plan.sentences().toString()).contains("in 91 of 100 cases").doesNotContain("miss");
+    assertThat(plan.sentences().toString()).contains("in 92 of 100 cases").doesNotContain("miss");
   }
 
   @Test
@@ -104,9 +104,9 @@ class PlanOverDaysTest {
     FourBows.shoot(season);
     PlanReportView plan = plan(wish(OptionalDouble.of(1), OptionalDouble.of(10)));
 
-    assertThat(plan.overDays().asked().orElseThrow().chance()).isCloseTo(0.366859, within(1e-3));
+    assertThat(plan.overDays().asked().orElseThrow().chance()).isCloseTo(0.319788, within(1e-3));
     assertThat(plan.sentences().toString())
-        .contains("in 37 of 100 cases: more shots don't help, days are missing");
+        .contains("in 32 of 100 cases: more shots don't help, days are missing");
   }
 
   /** Without a season days differ as is assumed: D 0.6 %, W 0.35 % in the middle. */
