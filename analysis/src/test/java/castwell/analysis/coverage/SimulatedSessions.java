@@ -1,9 +1,6 @@
 package castwell.analysis.coverage;
 
 import castwell.analysis.bow.BowSums;
-import castwell.analysis.bow.Cast;
-import castwell.analysis.bow.Reach;
-import castwell.analysis.bow.Target;
 import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.cell.Cell;
 import castwell.analysis.cell.CellName;
@@ -23,7 +20,6 @@ final class SimulatedSessions {
   private static final double[] MASSES_GR = {350, 500, 700};
   private static final int SHOTS = 5;
   private static final double SD_MPS = 0.9 * Units.METRES_PER_FOOT;
-  private static final double DRAW_WEIGHT_N = 50 * Units.NEWTONS_PER_POUND;
   private static final double COVERAGE = 0.95;
 
   private static final VirtualMass BEFORE = bow(30, 150);
@@ -80,18 +76,6 @@ final class SimulatedSessions {
     tally.add("energy E", fit.energyJ().interval(COVERAGE), BEFORE.energyJ().value());
     tally.add(
         "virtual mass K", fit.virtualMassKg().interval(COVERAGE), BEFORE.virtualMassKg().value());
-    Cast cast = Cast.at(fit, 10, DRAW_WEIGHT_N, 0, "exact");
-    tally.add("cast at 10 gpp", cast.speedMps().interval(COVERAGE), speed(BEFORE, cast.massKg()));
-    Quantity reference = Quantity.exact(480 * Units.KILOGRAMS_PER_GRAIN);
-    for (Target target :
-        List.of(
-            new Target.Momentum(BEFORE.momentumNs(reference)),
-            new Target.KineticEnergy(BEFORE.kineticEnergyJ(reference)))) {
-      tally.add(
-          "reach, by " + target.getClass().getSimpleName(),
-          Reach.of(fit, target, COVERAGE).intervalKg(),
-          reference.value());
-    }
   }
 
   private void change(Tally tally, List<Cell> before) {

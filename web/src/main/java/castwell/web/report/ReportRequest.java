@@ -1,11 +1,8 @@
 package castwell.web.report;
 
-import castwell.analysis.bow.Cast;
-import castwell.analysis.bow.VirtualMass;
 import castwell.analysis.unit.Units;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
-import castwell.capture.store.Rack.BowState;
 
 /**
  * What every report may be asked with.
@@ -30,10 +27,5 @@ public record ReportRequest(double gpp, double scaleUN) {
       throw Refused.of(Why.INVALID, "refused.scale", scaleULb);
     }
     return new ReportRequest(gpp, scaleULb * Units.NEWTONS_PER_POUND);
-  }
-
-  /** Each state of a bow was weighed on its own. */
-  public Cast cast(VirtualMass model, BowState state) {
-    return Cast.at(model, gpp, state.drawWeightN(), scaleUN, state.bow() + ", " + state.since());
   }
 }

@@ -110,6 +110,7 @@ public final class RankingReport {
     BowCells bowCells = new BowCells(t, zone);
     return standings.ranked().stream()
         .flatMap(bow -> bowCells.lastSessions(bow.state()).stream())
+        .sorted()
         .toList();
   }
 
