@@ -11,6 +11,7 @@ import castwell.analysis.season.StateCurve;
 import castwell.analysis.season.Today;
 import castwell.analysis.uncertainty.Quantity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -76,16 +77,18 @@ public final class KnownSeason {
    * @param state the state's name, by cell
    */
   public Season among(Predicate<SeasonCell> wanted, Function<SeasonCell, String> state) {
-    List<SeasonCell> all = cells.cells();
-    List<Integer> places =
-        IntStream.range(0, all.size()).filter(c -> wanted.test(all.get(c))).boxed().toList();
     List<SeasonCell> some =
-        places.stream().map(c -> all.get(c).inState(state.apply(all.get(c)))).toList();
-    List<double[]> shared =
-        cells.shared().stream()
-            .map(error -> places.stream().mapToDouble(c -> error[c]).toArray())
-            .toList();
-    return Season.fit(some, conditions, Priors.ASSUMED, season.grid()).sharing(shared);
+        cells.cells().stream().filter(wanted).map(cell -> cell.inState(state.apply(cell))).toList();
+    return Season.fit(some, conditions, Priors.ASSUMED, season.grid()).sharing(shared(wanted));
+  }
+
+  /** What errors that cells share do to some of them. */
+  private List<double[]> shared(Predicate<SeasonCell> wanted) {
+    List<SeasonCell> all = cells.cells();
+    int[] places = IntStream.range(0, all.size()).filter(c -> wanted.test(all.get(c))).toArray();
+    return cells.shared().stream()
+        .map(error -> Arrays.stream(places).mapToDouble(c -> error[c]).toArray())
+        .toList();
   }
 
   /**
@@ -166,9 +169,12 @@ public final class KnownSeason {
       return Optional.empty();
     }
     String last = all.get(all.size() - 1).session();
-    List<SeasonCell> today = all.stream().filter(cell -> cell.session().equals(last)).toList();
-    Season alone = Season.ofOneDay(today, Priors.ASSUMED);
-    return Optional.of(new LastDay(last, alone.state(SeasonCells.state(bow, state))));
+    String name = SeasonCells.state(bow, state);
+    Predicate<SeasonCell> isOfToday =
+        cell -> cell.state().equals(name) && cell.session().equals(last);
+    List<SeasonCell> today = all.stream().filter(isOfToday).toList();
+    Season alone = Season.ofOneDay(today, Priors.ASSUMED).sharing(shared(isOfToday));
+    return Optional.of(new LastDay(last, alone.state(name)));
   }
 
   private List<SeasonCell> of(String bow, String state) {
