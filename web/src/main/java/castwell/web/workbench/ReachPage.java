@@ -127,16 +127,15 @@ public final class ReachPage {
             request.say("interval95"),
             request.say("reach.gpp"));
     for (Reached.Bow bow : reached.bows()) {
-      var interval = bow.reach().intervalKg();
-      bow.reach()
-          .massKg()
+      var interval = bow.leastIntervalKg();
+      bow.leastKg()
           .ifPresent(
               kg -> {
                 points.add(
                     new Mark.Point(
                         speech.in(ARROW_MASS, kg),
                         names.size(),
-                        speech.in(ARROW_MASS, Math.min(interval.low(), kg)),
+                        speech.in(ARROW_MASS, Math.max(0, Math.min(interval.low(), kg))),
                         speech.in(ARROW_MASS, Math.min(interval.high(), 2 * HEAVIEST_KG)),
                         bow.state().bow() + ": " + bow.verdict().words(new ReportFormat(speech))));
               });
@@ -144,7 +143,7 @@ public final class ReachPage {
       rows.add(
           bow.state().bow(),
           bow.verdict().words(new ReportFormat(speech)),
-          speech.plain(ARROW_MASS, bow.reach().massKg()),
+          speech.plain(ARROW_MASS, bow.leastKg()),
           speech.interval(ARROW_MASS, interval),
           speech.plain(
               MASS_FOR_WEIGHT,

@@ -41,11 +41,20 @@ public final class AnyDayRows {
     return mass.map(
             kg ->
                 format.say(
-                    kg.value() > 0 ? "report.bow.pair" : "report.bow.pair_below_zero",
+                    pair(kg),
                     format.said(ENERGY, 1, energy.energyJ(Trade.COVERAGE).orElseThrow()),
                     format.said(ARROW_MASS, 0, AnyDay.notBelowZero(kg)),
                     format.plain(ARROW_MASS, 0, kg.interval().high())))
         .orElseGet(() -> format.say("report.bow.too_alike"));
+  }
+
+  private static String pair(Estimate kg) {
+    if (kg.value() > 0) {
+      return "report.bow.pair";
+    }
+    return kg.interval().high() > 0
+        ? "report.bow.pair_below_zero"
+        : "report.bow.pair_surely_below_zero";
   }
 
   static AnyDayView view(AnyDay bow) {
@@ -61,7 +70,8 @@ public final class AnyDayRows {
         mass.filter(kg -> kg.value() > 0)
             .map(kg -> Trade.value(KILOGRAMS_PER_GRAIN, kg))
             .orElse(OptionalDouble.empty()),
-        mass.map(kg -> Trade.ci95(KILOGRAMS_PER_GRAIN, AnyDay.notBelowZero(kg)))
+        mass.filter(kg -> kg.interval().high() > 0)
+            .map(kg -> Trade.ci95(KILOGRAMS_PER_GRAIN, AnyDay.notBelowZero(kg)))
             .orElse(Interval95.NOT_KNOWN),
         region.stream().flatMap(r -> r.corners().stream()).map(AnyDayRows::corner).toList(),
         region.map(JointRegion::isOpen).orElse(false));

@@ -42,9 +42,10 @@ final class FitRows {
                     line.degreesOfFreedom()));
   }
 
-  /** Empty where there is no such curve. */
+  /** Empty where there is no such curve, or one that no bow has. */
   Optional<VirtualMassView> virtualMass() {
-    return fit.map(f -> virtualMass(f, cells.virtualMass().orElseThrow()));
+    return fit.filter(f -> f.virtualMassKg() > 0)
+        .map(f -> virtualMass(f, cells.virtualMass().orElseThrow()));
   }
 
   private static VirtualMassView virtualMass(VirtualMassFit fit, VirtualMass bow) {

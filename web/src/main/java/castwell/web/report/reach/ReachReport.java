@@ -6,7 +6,6 @@ import static castwell.analysis.unit.Units.NEWTON_SECONDS_PER_SLUG_FOOT_PER_SECO
 import static castwell.web.unit.Dimension.ENERGY;
 import static castwell.web.unit.Dimension.MOMENTUM;
 
-import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
 import castwell.capture.command.Refused;
 import castwell.capture.command.Refused.Why;
@@ -99,14 +98,14 @@ public final class ReachReport {
   }
 
   private static ReachedView row(Reached.Bow bow) {
-    Reach reach = bow.reach();
+    OptionalDouble least = bow.leastKg();
     return new ReachedView(
         bow.state().bow(),
         bow.verdict().words(ReportFormat.TRADE),
-        reach.massKg().isPresent()
-            ? Trade.in(KILOGRAMS_PER_GRAIN, reach.massKg().getAsDouble())
+        least.isPresent()
+            ? Trade.in(KILOGRAMS_PER_GRAIN, least.getAsDouble())
             : OptionalDouble.empty(),
-        Trade.interval(KILOGRAMS_PER_GRAIN, reach.intervalKg()),
+        Trade.interval(KILOGRAMS_PER_GRAIN, bow.leastIntervalKg()),
         bow.gpp(),
         bow.isBeyondArrows());
   }

@@ -5,6 +5,7 @@ import castwell.analysis.bow.FitAdvice;
 import castwell.analysis.bow.Reach;
 import castwell.analysis.bow.Target;
 import castwell.analysis.cell.CellSums;
+import castwell.analysis.uncertainty.Interval;
 import castwell.analysis.uncertainty.Kind;
 import castwell.analysis.uncertainty.Quantity;
 import castwell.analysis.uncertainty.Source;
@@ -41,17 +42,31 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
 
   /** One bow as it is now, with the least arrow. */
   public record Bow(BowState state, BowSums cells, AnyDay anyDay, Reach reach) {
+    /** Of the least arrow; empty where none reaches it, and where any arrow does. */
+    public OptionalDouble leastKg() {
+      double kg = reach.massKg().orElse(0);
+      return kg > 0 ? OptionalDouble.of(kg) : OptionalDouble.empty();
+    }
+
+    /** Open where none reaches it, and where any arrow does. */
+    public Interval leastIntervalKg() {
+      Interval interval = reach.intervalKg();
+      return new Interval(
+          interval.low() > 0 ? interval.low() : Double.NEGATIVE_INFINITY,
+          interval.high() > 0 ? interval.high() : Double.POSITIVE_INFINITY);
+    }
+
     /** Whether the least arrow is far from all that were shot. */
     public boolean isBeyondArrows() {
       return reach.massKg().isPresent()
           && anyDay.curve().isBeyondArrows(reach.massKg().getAsDouble());
     }
 
-    /** Of the least arrow; empty where none reaches it. */
+    /** Of the least arrow; empty where that is. */
     public OptionalDouble gpp() {
-      return reach.massKg().isPresent()
-          ? OptionalDouble.of(
-              Units.grainsPerPound(reach.massKg().getAsDouble(), state.drawWeightN()))
+      OptionalDouble kg = leastKg();
+      return kg.isPresent()
+          ? OptionalDouble.of(Units.grainsPerPound(kg.getAsDouble(), state.drawWeightN()))
           : OptionalDouble.empty();
     }
 
@@ -64,7 +79,7 @@ public record Reached(Wanted wanted, Target target, List<Bow> bows, List<String>
       if (Double.isInfinite(reach.intervalKg().high())) {
         return Reachability.PERHAPS_NEVER;
       }
-      double gpp = gpp().orElseThrow();
+      double gpp = gpp().orElse(0);
       if (gpp > HEAVY_GPP) {
         return Reachability.ONLY_HEAVY;
       }

@@ -19,7 +19,8 @@ public record BowReportView(
     List<CellView> cells,
     @Meaning("null without two different masses") Optional<StraightLineView> straightLine,
     @Meaning("null where no shot counts") Optional<AnyDayView> anyDay,
-    @Meaning("by repeats alone, as if days didn't differ; null where there is no such curve")
+    @Meaning(
+            "by repeats alone, as if days didn't differ; null where there is no such curve, or one below zero")
         Optional<VirtualMassView> virtualMassRepeats,
     List<ShareView> energyShare,
     Optional<CastView> cast,

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 public record ReachedView(
     String bow,
     @Meaning("whether it reaches it, in words") String verdict,
-    OptionalDouble massGr,
+    @Meaning("null where no arrow does, and where any does") OptionalDouble massGr,
     Interval95 ci95Gr,
     OptionalDouble grainsPerPound,
     @Meaning("whether that mass rests on the curve, far from the arrows shot")
