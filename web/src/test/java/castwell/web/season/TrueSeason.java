@@ -18,12 +18,6 @@ final class TrueSeason {
   private static final double MISSING = 0.1;
   private static final double WEIGHING_GR = 1;
 
-  /** Standard uncertainty of a display that served all sessions, and of one that served one. */
-  private static final double ONE_DISPLAY_U = 0.005;
-
-  private static final double OWN_DISPLAY_U = 0.002;
-  private static final double PLUCKED = 0.03;
-
   private final Random random;
   private final Shooting shooting;
   private final int usualShots;
@@ -33,18 +27,14 @@ final class TrueSeason {
   private final Map<String, Double> effects = new LinkedHashMap<>();
   private final Map<String, Double> bowDays = new LinkedHashMap<>();
   private final Map<String, Double> displayErrors = new LinkedHashMap<>();
-  private final Map<String, String> plucked = new LinkedHashMap<>();
-  private final StringBuilder shots =
-      new StringBuilder(
-          "bow,arrow,speed_fps,fired_at,session,station,speed_u_own_fps,speed_u_common_fps,"
-              + "shot_id\n");
+  private final ShotSheet shots;
   private final List<String> sessions = new ArrayList<>();
   private final double displayError;
-  private int count;
 
   TrueSeason(Shooting shooting, Random random) {
     this.shooting = shooting;
     this.random = random;
+    shots = new ShotSheet(shooting, random);
     usualShots = UNEVEN[random.nextInt(UNEVEN.length)];
     for (int b = 0; b <= shooting.controls(); b++) {
       bows.add(TrueBow.any(NAMES[b], random));
@@ -55,7 +45,7 @@ final class TrueSeason {
       bows.forEach(
           bow -> effects.put(bow.name() + grains, shooting.arrow() * random.nextGaussian()));
     }
-    displayError = ONE_DISPLAY_U * random.nextGaussian();
+    displayError = ShotSheet.ONE_DISPLAY_U * random.nextGaussian();
     shoot();
   }
 
@@ -75,7 +65,7 @@ final class TrueSeason {
     sessions.add(name);
     double day = shooting.day() * random.nextGaussian();
     boolean isOne = shooting.isOneDisplay();
-    double error = isOne ? displayError : OWN_DISPLAY_U * random.nextGaussian();
+    double error = isOne ? displayError : ShotSheet.OWN_DISPLAY_U * random.nextGaussian();
     displayErrors.put(name, error);
     String display = isOne ? "display" : "display-" + name;
     for (TrueBow bow : bows) {
@@ -101,45 +91,9 @@ final class TrueSeason {
       for (int i = 0; i < n && !isMissing; i++) {
         String at = "%s:%02d:%02d".formatted(hour, second / 60, second % 60);
         second += 40;
-        shot(bow.name(), grains, fps, at, session, display);
+        shots.shot(bow.name(), grains, fps, at, session, display);
       }
     }
-  }
-
-  private void shot(
-      String bow, double grains, double fps, String at, String session, String display) {
-    String id = "s" + ++count;
-    double shot = shooting.shot() * scatter();
-    if (shooting.release().isPlucked() && random.nextDouble() < PLUCKED) {
-      shot -= random.nextDouble(0.05, 0.1);
-      plucked.put(id, "%s, A%.0f, %s, %.1f".formatted(bow, grains, session, fps * Math.exp(shot)));
-    }
-    double speed = fps * Math.exp(shot);
-    double common = speed * (shooting.isOneDisplay() ? ONE_DISPLAY_U : OWN_DISPLAY_U);
-    shots.append(
-        String.format(
-            Locale.ROOT,
-            "%s,A%.0f,%.1f,%s,%s,%s,0.03,%.6f,%s%n",
-            bow,
-            grains,
-            speed,
-            at,
-            session,
-            display,
-            common,
-            id));
-  }
-
-  private double scatter() {
-    double normal = random.nextGaussian();
-    if (!shooting.release().hasTails()) {
-      return normal;
-    }
-    double chi2 = 0;
-    for (int i = 0; i < 5; i++) {
-      chi2 += Math.pow(random.nextGaussian(), 2);
-    }
-    return normal / Math.sqrt(chi2 / 5) * Math.sqrt(3.0 / 5);
   }
 
   String bowSheet() {
@@ -159,10 +113,6 @@ final class TrueSeason {
     StringBuilder sheet = new StringBuilder("arrow,mass_gr\n");
     arrows.keySet().forEach(gr -> sheet.append(String.format(Locale.ROOT, "A%.0f,%.0f%n", gr, gr)));
     return sheet.toString();
-  }
-
-  String shotSheet() {
-    return shots.toString();
   }
 
   String reworkedOn() {
@@ -206,12 +156,7 @@ final class TrueSeason {
     return arrows;
   }
 
-  /** The shots that were plucked, by name. */
-  Map<String, String> plucked() {
-    return plucked;
-  }
-
-  int count() {
-    return count;
+  ShotSheet shots() {
+    return shots;
   }
 }
