@@ -32,6 +32,9 @@ public final class FitAdvice {
    */
   private static final double MUCH_BETTER = 0.5;
 
+  /** More shots are asked for where they would make K's standard error less by a fifth. */
+  private static final double WORTH_WHILE = 1.25;
+
   private static final double COVERAGE = 0.95;
 
   private static final double MISSES = 0.05;
@@ -98,7 +101,7 @@ public final class FitAdvice {
   private Optional<Advice> precision(VirtualMassFit fit, double middleKg) {
     double se = fit.virtualMassSe();
     double wanted = VAGUE * (middleKg + fit.virtualMassKg());
-    if (se <= wanted) {
+    if (se <= WORTH_WHILE * wanted) {
       return Optional.empty();
     }
     Repeats repeats = fit.repeats();

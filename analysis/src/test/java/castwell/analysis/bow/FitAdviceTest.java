@@ -101,13 +101,13 @@ class FitAdviceTest {
 
   @Test
   void wellSpreadMassesWithMuchScatterAskForMoreShots() {
-    List<Advice> advice = advice(exactly(350, 4, 2), exactly(500, 4, 2), exactly(700, 4, 2));
+    List<Advice> advice = advice(exactly(350, 4, 3), exactly(500, 4, 3), exactly(700, 4, 3));
 
     assertThat(advice).hasSize(1).first().isInstanceOf(Advice.TooFewRepeats.class);
     Advice.TooFewRepeats few = (Advice.TooFewRepeats) advice.get(0);
     int each = few.shotsEach();
     List<Advice> then =
-        advice(exactly(350, each * 2, 2), exactly(500, each * 2, 2), exactly(700, each * 2, 2));
+        advice(exactly(350, each * 2, 3), exactly(500, each * 2, 3), exactly(700, each * 2, 3));
     assertThat(each).isGreaterThan(4);
     assertThat(then).isEmpty();
   }

@@ -13,6 +13,8 @@ import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
@@ -41,11 +43,20 @@ class LeftThreadsTest {
 
   @AfterEach
   void noneIsLeft() {
-    Until.holds(
-        "no thread left",
-        () ->
-            Thread.getAllStackTraces().keySet().stream()
-                .noneMatch(thread -> thread.getName().endsWith(ID)));
+    try {
+      Until.holds("no thread left", () -> left().isEmpty());
+    } catch (AssertionError e) {
+      left()
+          .forEach(
+              thread -> System.out.println(thread + " " + Arrays.toString(thread.getStackTrace())));
+      throw e;
+    }
+  }
+
+  private static List<Thread> left() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.getName().endsWith(ID))
+        .toList();
   }
 
   @Test

@@ -4,6 +4,7 @@ import static castwell.analysis.unit.Units.METRES_PER_FOOT;
 import static castwell.web.unit.Dimension.SPEED;
 
 import castwell.analysis.cell.Cell;
+import castwell.analysis.cell.CellShot;
 import castwell.analysis.compare.Drift;
 import castwell.analysis.compare.Drift.FirstShots;
 import castwell.analysis.compare.PooledSpread;
@@ -25,6 +26,7 @@ import castwell.capture.view.report.session.DriftView;
 import castwell.capture.view.report.session.FirstShotsView;
 import castwell.capture.view.report.session.SessionReportView;
 import castwell.capture.view.report.session.SideBySideView;
+import castwell.capture.word.Lasting;
 import castwell.web.report.CellRows;
 import castwell.web.report.DayWords;
 import castwell.web.report.GatesWords;
@@ -36,14 +38,22 @@ import castwell.web.report.SpeedNote;
 import castwell.web.report.Strays;
 import castwell.web.report.Trade;
 import castwell.web.text.Speech;
+import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
 /** One outing: what was shot, what was set aside, and whether something drifted. */
 public final class SessionReport {
-  private static final double ALPHA = 0.05;
+  /**
+   * A maker looks at many sessions, and what is said of one of them should seldom be chance (common
+   * practice, no source).
+   */
+  private static final double ALPHA = 0.01;
+
+  private static final double SECONDS_PER_HOUR = 3600;
 
   private static final List<ReportColumn<AsideView>> ASIDE =
       List.of(
@@ -212,7 +222,7 @@ public final class SessionReport {
     if (tooSmall > 0) {
       sentences.add(format.say("report.session.too_small", tooSmall));
     }
-    drift.ifPresent(d -> sentences.add(drifted(d, format)));
+    drift.ifPresent(perHour -> sentences.add(drifted(perHour, shot(cells), format)));
     first.stream()
         .filter(row -> row.pHolm() < ALPHA)
         .forEach(
@@ -232,9 +242,21 @@ public final class SessionReport {
     return cell.shots().size() == 1 || cell.shots().size() == 2;
   }
 
-  private static String drifted(Quantity perHour, ReportFormat format) {
-    String rate = format.said(SPEED, " " + format.say("report.session.an_hour"), 1, perHour);
+  /** Over the time that was shot, since nobody knows how it would have gone on. */
+  private static String drifted(Quantity perHour, Duration shot, ReportFormat format) {
+    Quantity drift = perHour.times(shot.toSeconds() / SECONDS_PER_HOUR);
     return format.say(
-        perHour.pValue() < ALPHA ? "report.session.drifted" : "report.session.no_drift", rate);
+        drift.pValue() < ALPHA ? "report.session.drifted" : "report.session.no_drift",
+        format.said(SPEED, 1, drift),
+        format.speech().say(Lasting.words(shot)));
+  }
+
+  private static Duration shot(List<Cell> cells) {
+    DoubleSummaryStatistics fired =
+        cells.stream()
+            .flatMap(cell -> cell.shots().stream())
+            .mapToDouble(CellShot::firedS)
+            .summaryStatistics();
+    return Duration.ofSeconds(Math.round(fired.getMax() - fired.getMin()));
   }
 }

@@ -97,7 +97,7 @@ class AloneReworkTest {
             "No other bow was shot both before and after",
             "is still mostly assumed",
             "a day can't be told from a bow's own",
-            "Days alone, however many shots they have, leave");
+            "Even very many shots on these days would leave");
   }
 
   @Test
