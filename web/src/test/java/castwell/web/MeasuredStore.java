@@ -1,6 +1,7 @@
 package castwell.web;
 
 import castwell.capture.cell.CellLedger;
+import castwell.capture.season.SeasonLedger;
 import castwell.capture.store.ManyShots;
 import castwell.capture.store.Store;
 import java.io.IOException;
@@ -26,6 +27,7 @@ final class MeasuredStore {
       ManyShots.fill(folder, shots, SEED);
       try (Store store = Store.open(folder)) {
         CellLedger.make(store, ZoneId.systemDefault(), () -> false);
+        SeasonLedger.make(store, ZoneId.systemDefault());
       }
     }
     return folder;

@@ -28,6 +28,7 @@ public final class BowCells {
   private final Transaction transaction;
   private final ZoneId zone;
   private final CellReader cells;
+  private final CellLedger ledger;
   private final Optional<KnownSeason> season;
 
   /** A bow as it is now, with what it shot so; without any shot there is no day. */
@@ -56,6 +57,7 @@ public final class BowCells {
     this.transaction = transaction;
     this.zone = zone;
     this.cells = new CellReader(transaction, zone);
+    this.ledger = new CellLedger(transaction, zone);
     this.season = SeasonLedger.of(transaction, zone);
   }
 
@@ -104,7 +106,7 @@ public final class BowCells {
   /** Every bow of the rack as it is now, in the order entered. */
   public List<Now> now() {
     Map<CellState, List<CellSums>> byState =
-        ledger().all().stream()
+        ledger.all().stream()
             .collect(
                 Collectors.groupingBy(
                     cell -> new CellState(cell.name().bow(), cell.name().state())));
@@ -130,15 +132,16 @@ public final class BowCells {
     return season.filter(known -> !known.isAtBow(state.bow())).isPresent() ? sums.atGates() : sums;
   }
 
+  /** One for all that is asked here, since it reads each session whose cells are unmade once. */
   public CellLedger ledger() {
-    return new CellLedger(transaction, zone);
+    return ledger;
   }
 
   private record CellState(String bow, String state) {}
 
   /** The names of the last sessions in which a bow was shot in a state; not of very many. */
   public List<String> lastSessions(BowState state) {
-    return ledger().ofBow(new Rack.Named(state.bowId(), state.bow()), LAST_CELLS).stream()
+    return ledger.ofBow(new Rack.Named(state.bowId(), state.bow()), LAST_CELLS).stream()
         .filter(cell -> cell.name().state().equals(name(state)) && !cell.isEmpty())
         .map(cell -> cell.name().session())
         .distinct()
